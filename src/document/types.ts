@@ -1,0 +1,70 @@
+/** A document as it is kept in memory: readonly all the way down, changed only by commands. */
+export interface OctavoDocument {
+  readonly id: string;
+  readonly title: string;
+  readonly sheets: readonly Sheet[];
+  /** How quantities are shown; never changes what was typed. */
+  readonly system: UnitSystem;
+  /** A remembered state to compare with. */
+  readonly baseline?: Baseline;
+}
+
+export type UnitSystem = 'metric' | 'imperial';
+
+export interface Sheet {
+  readonly id: string;
+  readonly name: string;
+  /** One line under the title. */
+  readonly summary: string;
+  readonly rows: number;
+  readonly columns: readonly Column[];
+  /** By address, `B4`. Only cells that hold something. */
+  readonly cells: ReadonlyMap<string, Cell>;
+  /** Names of this sheet, as written -> `D12` or `A4:B9`. */
+  readonly names: ReadonlyMap<string, string>;
+  readonly plots: readonly Plot[];
+}
+
+export interface Column {
+  /** CSS pixels. */
+  readonly width: number;
+  readonly title?: string;
+  /** The line style that stands for what the column describes, in heads and plots alike. */
+  readonly line?: Line;
+}
+
+export type Line = 'woofer' | 'tweeter' | 'system' | 'other';
+
+export interface Cell {
+  /** What was typed. The truth. */
+  readonly text: string;
+  /** The unit in which a formula's result is shown; a typed quantity shows in its own unit. */
+  readonly unit?: string;
+  /** Plausible range of an input, as typed quantities: the ends of its ruler. */
+  readonly range?: readonly [string, string];
+  /** The words an input can take. */
+  readonly choices?: readonly string[];
+  readonly look?: 'section' | 'label' | 'note';
+}
+
+/** A plot of a sheet. Every reference is an address or a name of the sheet, so that it follows inserted rows and copies. */
+export interface Plot {
+  readonly id: string;
+  readonly title: string;
+  /** `curves` draws curve records over frequency, `window` the floors and ceilings of a window record as bars. */
+  readonly kind: 'curves' | 'window';
+  readonly series: readonly { readonly cell: string; readonly label: string; readonly line: Line }[];
+  /** Cells with a number in the plot's quantity: a red line, the forbidden side hatched. */
+  readonly limits: readonly { readonly cell: string; readonly label: string; readonly forbidden: 'above' | 'below' }[];
+  /** Cells with a frequency: a vertical needle. */
+  readonly marks: readonly { readonly cell: string; readonly label: string }[];
+  /** Ends of the axes as typed quantities; found from the curves where absent. */
+  readonly horizontal?: readonly [string, string];
+  readonly vertical?: readonly [string, string];
+}
+
+/** The texts of all cells at a moment, by sheet id. */
+export interface Baseline {
+  readonly pinned: string;
+  readonly cells: ReadonlyMap<string, ReadonlyMap<string, string>>;
+}
