@@ -1,0 +1,15 @@
+import { defineConfig } from 'vitest/config';
+import { resolve } from 'node:path';
+
+/** What a user goes through from beginning to end, in the built application. */
+export default defineConfig({
+  root: resolve(import.meta.dirname, '..'),
+  cacheDir: 'node_modules/.cache/journeys',
+  test: {
+    include: ['tests/journeys/**/*.journey.ts'],
+    globalSetup: ['.config/journeys-setup.mjs'],
+    fileParallelism: false,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+  },
+});

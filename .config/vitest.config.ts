@@ -1,0 +1,14 @@
+import { defineConfig } from 'vitest/config';
+import { resolve } from 'node:path';
+
+/** Everything that needs no page: functions, engine, document, storage, exchange, command line. */
+export default defineConfig({
+  root: resolve(import.meta.dirname, '..'),
+  cacheDir: 'node_modules/.cache/vitest',
+  test: {
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/browser/**'],
+    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+    testTimeout: 20_000,
+  },
+});
