@@ -19,7 +19,11 @@ export async function ensureBuilt() {
   if (!existsSync(built) || newest(sources) > newest(['dist/index.html'])) await buildApplication();
 }
 
-/** Serves dist/ on the loopback address, on the first free port from the given one up. */
+/**
+ * Serves dist/ on the loopback address, on the first free port from the given one up.
+ *
+ * @returns {Promise<{ address: string, close: () => Promise<void> }>}
+ */
 export async function serveApplication({ port = 4200 } = {}) {
   const server = await preview({
     root,

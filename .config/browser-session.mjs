@@ -1,5 +1,5 @@
 /** A browser page on the built application, for journeys and screenshots. */
-import puppeteer from 'puppeteer-core';
+import { launch } from 'puppeteer-core';
 import { findBrowser } from './packaged-browser.mjs';
 
 /**
@@ -16,7 +16,7 @@ export async function openSession(options = {}) {
   const given = options.address ?? process.env['OCTAVO_ADDRESS'];
   const served = given ? undefined : await buildAndServe();
   const address = given ?? served.address;
-  const browser = await puppeteer.launch({ ...(await findBrowser()), headless: 'shell' });
+  const browser = await launch({ ...(await findBrowser()), headless: 'shell' });
   const close = async () => {
     await browser.close();
     await served?.close();

@@ -5,8 +5,8 @@
  */
 import { existsSync } from 'node:fs';
 import { mkdir, mkdtemp, readFile, rename, rm, writeFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { brotliDecompress } from 'node:zlib';
 
@@ -58,10 +58,11 @@ export async function findBrowser() {
 
 async function unpacked() {
   // The package's main file sits in build/cjs or build/esm, two folders below its root.
-  const packed = join(dirname(createRequire(import.meta.url).resolve('@sparticuz/chromium')), '../..');
+  const packed = join(dirname(fileURLToPath(import.meta.resolve('@sparticuz/chromium'))), '../..');
   const { version } = JSON.parse(await readFile(join(packed, 'package.json'), 'utf8'));
   const folder = join(root, 'node_modules/.cache/browser', version);
   if (!existsSync(folder)) await unpack(join(packed, 'bin'), folder);
+  await keepFonts(folder);
   return {
     executablePath: join(folder, 'chromium'),
     args: switches,
@@ -77,11 +78,17 @@ async function unpack(bin, folder) {
   await writeFile(join(draft, 'chromium'), await read('chromium.br'), { mode: 0o755 });
   await extract(await read('al2023.tar.br'), join(draft, 'al2023'));
   await extract(await read('fonts.tar.br'), join(draft, 'text'));
-  await writeFile(join(draft, 'fonts.conf'), fontsConfiguration(folder));
   await rename(draft, folder).catch(async (error) => {
     await rm(draft, { recursive: true });
     if (!existsSync(folder)) throw error;
   });
+}
+
+/** The list of fonts names its folder in full, so it is written again when the checkout has moved. */
+async function keepFonts(folder) {
+  const file = join(folder, 'fonts.conf');
+  const wanted = fontsConfiguration(folder);
+  if (!existsSync(file) || (await readFile(file, 'utf8')) !== wanted) await writeFile(file, wanted);
 }
 
 /** Only the packaged face, so that text is measured alike on every machine. */

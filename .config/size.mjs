@@ -18,7 +18,7 @@ function blocking(key, seen = new Set()) {
 }
 
 const first = [...blocking('index.html')].map((key) => manifest[key].file);
-const all = readdirSync(built, { recursive: true }).filter((file) => file.endsWith('.js'));
+const all = readdirSync(built, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.js'));
 const sum = (files) => files.reduce((total, file) => total + kilobytes(file), 0);
 const measured = { 'before the first grid is painted': sum(first), 'in all': sum(all) };
 

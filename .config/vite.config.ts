@@ -41,19 +41,23 @@ const engineStaysInWorker: Plugin = {
   },
 };
 
-export default defineConfig({
-  root: resolve(import.meta.dirname, '..'),
-  base: './',
-  publicDir: false,
-  cacheDir: 'node_modules/.cache/vite',
-  plugins: [policy, engineStaysInWorker, offlineCopy()],
-  worker: { format: 'es' },
-  build: {
-    target: 'es2022',
-    manifest: true,
-    // Fonts and icons stay files: the policy above lets no font come from a data address.
-    assetsInlineLimit: 0,
-    chunkSizeWarningLimit: 1000,
-    reportCompressedSize: false,
-  },
+export default defineConfig(({ command }) => {
+  // Journeys build inside a test runner, which would otherwise make this a development build.
+  if (command === 'build') process.env['NODE_ENV'] = 'production';
+  return {
+    root: resolve(import.meta.dirname, '..'),
+    base: './',
+    publicDir: false,
+    cacheDir: 'node_modules/.cache/vite',
+    plugins: [policy, engineStaysInWorker, offlineCopy()],
+    worker: { format: 'es' },
+    build: {
+      target: 'es2022',
+      manifest: true,
+      // Fonts and icons stay files: the policy above lets no font come from a data address.
+      assetsInlineLimit: 0,
+      chunkSizeWarningLimit: 1000,
+      reportCompressedSize: false,
+    },
+  };
 });

@@ -38,7 +38,7 @@ const vite = await createServer({
   // Every package is found before the first test: one found later would make Vite reload the page.
   optimizeDeps: {
     entries: ['tests/browser/**/*.test.ts', 'src/**/*.ts', '!src/cli/**'],
-    include: ['axe-core', '@open-wc/testing'],
+    include: ['@open-wc/testing'],
     exclude: ['@web/test-runner-commands'],
   },
   plugins: [
