@@ -21,9 +21,12 @@ declare const files: readonly string[];
     await worker.clients.claim();
   };
 
+  /** A file is the same whoever asks, so what a server says it varies by does not count. */
+  const same = { ignoreSearch: true, ignoreVary: true };
+
   const answer = async (request: Request): Promise<Response> => {
     const cache = await caches.open(name);
-    const kept = await cache.match(request.mode === 'navigate' ? 'index.html' : request, { ignoreSearch: true });
+    const kept = await cache.match(request.mode === 'navigate' ? 'index.html' : request, same);
     return kept ?? fetch(request);
   };
 

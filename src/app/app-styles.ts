@@ -1,0 +1,298 @@
+import { css } from 'lit';
+
+/** The frame: rail, sheet and dock on three paper tones, divided by hairlines. */
+export const appStyles = css`
+  :host {
+    display: grid;
+    grid-template: 'bar bar bar' 48px 'rail sheet dock' minmax(0, 1fr) 'foot foot foot' 26px / 208px minmax(0, 1fr) 392px;
+    height: 100dvh;
+    background: var(--ground);
+    color: var(--ink);
+    font: 14px/20px var(--sans);
+    font-variant-numeric: tabular-nums lining-nums;
+  }
+  header {
+    grid-area: bar;
+    display: flex;
+    align-items: center;
+    gap: 8px;
+    padding: 0 12px;
+    border-bottom: 1px solid var(--line2);
+    min-width: 0;
+  }
+  header h1 {
+    font-size: 14px;
+    font-weight: 600;
+    margin: 0 12px 0 4px;
+    white-space: nowrap;
+    overflow: clip;
+    text-overflow: ellipsis;
+    min-width: 0;
+  }
+  header .space {
+    flex: 1;
+  }
+  button.plain,
+  button.tool {
+    font: inherit;
+    color: var(--ink);
+    background: var(--paper);
+    border: 1px solid var(--line2);
+    border-radius: 5px;
+    min-height: 32px;
+    padding: 0 12px;
+    display: inline-flex;
+    gap: 8px;
+    align-items: center;
+    cursor: pointer;
+    white-space: nowrap;
+  }
+  button.tool {
+    background: none;
+    border-color: transparent;
+    padding: 0;
+    min-width: 32px;
+    justify-content: center;
+  }
+  button:hover:not(:disabled) {
+    background: color-mix(in srgb, var(--ink) 7%, transparent);
+  }
+  button:disabled {
+    opacity: 0.4;
+    cursor: default;
+  }
+  button[aria-pressed='true'] {
+    border-color: var(--accent);
+    color: var(--accent);
+  }
+  :focus-visible {
+    outline: 2px solid var(--accent);
+    outline-offset: 2px;
+  }
+  svg {
+    width: 18px;
+    height: 18px;
+    flex: none;
+  }
+  sheet-rail {
+    grid-area: rail;
+    border-right: 1px solid var(--line2);
+  }
+  main {
+    grid-area: sheet;
+    display: flex;
+    flex-direction: column;
+    min-width: 0;
+    min-height: 0;
+    background: var(--paper);
+  }
+  .title {
+    display: flex;
+    align-items: end;
+    justify-content: space-between;
+    gap: 20px;
+    padding: 16px 20px 10px;
+  }
+  .title h2 {
+    font-size: 30px;
+    line-height: 34px;
+    letter-spacing: -0.012em;
+    font-weight: 500;
+    margin: 0;
+  }
+  .title p {
+    margin: 2px 0 0;
+    color: var(--ink2);
+  }
+  .tally {
+    display: flex;
+    gap: 18px;
+    white-space: nowrap;
+    margin: 0;
+    align-items: center;
+  }
+  .tally span {
+    display: inline-flex;
+    align-items: center;
+    gap: 6px;
+    color: var(--ink2);
+  }
+  .tally b {
+    font-size: 20px;
+    line-height: 24px;
+    font-weight: 600;
+    color: var(--ink);
+  }
+  .tally .fail svg {
+    color: var(--fail);
+  }
+  .tally .caution svg {
+    color: var(--caution);
+  }
+  .tally .good svg {
+    color: var(--good);
+  }
+  sheet-grid {
+    flex: 1;
+    min-height: 0;
+    border-top: 1px solid var(--line2);
+  }
+  aside {
+    grid-area: dock;
+    border-left: 1px solid var(--line2);
+    background: var(--panel);
+    overflow-y: auto;
+    min-height: 0;
+    min-width: 0;
+  }
+  aside > section {
+    padding: 12px 12px 14px;
+    border-bottom: 1px solid var(--line2);
+  }
+  aside h3 {
+    font-size: 15px;
+    line-height: 20px;
+    font-weight: 600;
+    margin: 0 0 6px;
+  }
+  footer.foot {
+    grid-area: foot;
+    display: flex;
+    justify-content: space-between;
+    gap: 20px;
+    padding: 0 12px;
+    align-items: center;
+    border-top: 1px solid var(--line2);
+    font-size: 12.5px;
+    line-height: 18px;
+    color: var(--ink2);
+    white-space: nowrap;
+    overflow: clip;
+  }
+  .notice {
+    display: flex;
+    gap: 12px;
+    align-items: start;
+    padding: 10px 20px;
+    border-top: 1px solid var(--line2);
+    border-left: 3px solid var(--caution);
+    background: var(--panel);
+  }
+  .notice.fail {
+    border-left-color: var(--fail);
+  }
+  .notice p {
+    margin: 0;
+    flex: 1;
+  }
+  .notice svg {
+    color: var(--caution);
+    margin-top: 1px;
+  }
+  .notice.fail svg {
+    color: var(--fail);
+  }
+  .drawer-toggle,
+  nav.tabs {
+    display: none;
+  }
+  @media (max-width: 1180px) {
+    :host {
+      grid-template: 'bar bar' 48px 'sheet dock' minmax(0, 1fr) 'foot foot' 26px / minmax(0, 1fr) 340px;
+    }
+    sheet-rail {
+      display: none;
+    }
+    :host([drawer]) sheet-rail {
+      display: flex;
+      position: fixed;
+      inset: 48px auto 0 0;
+      width: 248px;
+      z-index: 5;
+    }
+    .drawer-toggle {
+      display: inline-flex;
+    }
+  }
+  @media (max-width: 1023px) {
+    :host {
+      grid-template: 'bar' 56px 'sheet' minmax(0, 3fr) 'dock' minmax(0, 2fr) / minmax(0, 1fr);
+    }
+    :host([drawer]) sheet-rail {
+      inset: 56px auto 0 0;
+    }
+    footer.foot,
+    .wide {
+      display: none !important;
+    }
+    button.plain,
+    button.tool {
+      min-height: 44px;
+      min-width: 44px;
+    }
+    aside {
+      border-left: 0;
+      border-top: 1px solid var(--line2);
+    }
+    nav.tabs {
+      display: flex;
+      position: sticky;
+      top: 0;
+      z-index: 1;
+      background: var(--panel);
+      border-bottom: 1px solid var(--line2);
+    }
+    nav.tabs button {
+      all: unset;
+      box-sizing: border-box;
+      min-height: 44px;
+      padding: 0 16px;
+      display: inline-flex;
+      align-items: center;
+      cursor: pointer;
+      border-bottom: 2px solid transparent;
+    }
+    nav.tabs button[aria-pressed='true'] {
+      border-color: var(--accent);
+      font-weight: 600;
+    }
+    nav.tabs button:focus-visible {
+      outline: 2px solid var(--accent);
+      outline-offset: -2px;
+    }
+    aside[data-tab='plots'] > section:not(.plot),
+    aside[data-tab='changes'] > section:not(.changes),
+    aside[data-tab='cell'] > section:not(.card) {
+      display: none;
+    }
+    .plots {
+      display: grid;
+      grid-template-columns: repeat(auto-fit, minmax(320px, 1fr));
+    }
+    .title {
+      padding: 10px 16px 6px;
+    }
+    .title h2 {
+      font-size: 24px;
+      line-height: 28px;
+    }
+    sheet-grid {
+      min-height: 160px;
+    }
+  }
+  @media (max-width: 600px) {
+    .title {
+      display: block;
+    }
+    .title p {
+      display: none;
+    }
+    .tally {
+      gap: 12px;
+      margin-top: 4px;
+    }
+    header .optional {
+      display: none;
+    }
+  }
+`;

@@ -1,0 +1,258 @@
+import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { icon } from '../components/icons.ts';
+import '../components/menu/pop-menu.ts';
+import type { MenuItem } from '../components/menu/pop-menu.ts';
+import type { SaveState } from './session.ts';
+
+/** Verdicts of a sheet, counted. */
+export interface Counts {
+  readonly good: number;
+  readonly caution: number;
+  readonly fail: number;
+}
+
+export interface RailSheet {
+  readonly id: string;
+  readonly name: string;
+  readonly counts: Counts;
+}
+
+export interface RailEntry {
+  readonly id: string;
+  readonly title: string;
+  readonly detail?: string;
+}
+
+const sheetMenu = (first: boolean, last: boolean, only: boolean): readonly MenuItem[] => [
+  { name: 'duplicate', label: 'Duplicate' },
+  { name: 'rename', label: 'Rename…' },
+  { name: 'up', label: 'Move up', disabled: first },
+  { name: 'down', label: 'Move down', disabled: last },
+  { name: 'delete', label: 'Delete…', disabled: only, separated: true },
+];
+
+/** The rail: sheets of the document with their tallies, starter sheets, documents kept on this device, and how saving stands.
+ *  @fires sheet - `detail.id` was chosen.
+ *  @fires sheet-act - `detail.name` from the sheet's menu, for `detail.id`.
+ *  @fires template - a starter sheet was asked for as a new document.
+ *  @fires document - another kept document was chosen. */
+@customElement('sheet-rail')
+export class SheetRail extends LitElement {
+  static override styles = css`
+    :host {
+      display: flex;
+      flex-direction: column;
+      gap: 18px;
+      background: var(--ground);
+      padding: 16px 8px;
+      overflow-y: auto;
+      font: 14px/20px var(--sans);
+      color: var(--ink);
+    }
+    h2 {
+      font-size: 12px;
+      line-height: 16px;
+      font-weight: 600;
+      color: var(--ink2);
+      margin: 0 8px 4px;
+      display: flex;
+      justify-content: space-between;
+      align-items: center;
+      min-height: 28px;
+    }
+    ul {
+      list-style: none;
+      margin: 0;
+      padding: 0;
+    }
+    li {
+      display: flex;
+      align-items: center;
+      border: 1px solid transparent;
+      border-radius: 5px;
+    }
+    li.current {
+      background: var(--paper);
+      border-color: var(--line2);
+      font-weight: 500;
+    }
+    li:not(.current):hover {
+      background: color-mix(in srgb, var(--ink) 7%, transparent);
+    }
+    button.entry {
+      all: unset;
+      box-sizing: border-box;
+      flex: 1;
+      min-width: 0;
+      padding: 5px 8px;
+      cursor: pointer;
+      display: flex;
+      gap: 8px;
+      justify-content: space-between;
+      align-items: center;
+    }
+    .name {
+      overflow: clip;
+      text-overflow: ellipsis;
+      white-space: nowrap;
+    }
+    .tally {
+      display: inline-flex;
+      gap: 6px;
+      font-size: 12.5px;
+      font-weight: 400;
+      white-space: nowrap;
+    }
+    .tally span {
+      display: inline-flex;
+      gap: 2px;
+      align-items: center;
+    }
+    .fail {
+      color: var(--fail);
+    }
+    .caution {
+      color: var(--caution);
+    }
+    .good {
+      color: var(--good);
+    }
+    .detail {
+      color: var(--ink2);
+      font-size: 12.5px;
+      white-space: nowrap;
+    }
+    :focus-visible {
+      outline: 2px solid var(--accent);
+      outline-offset: -2px;
+      border-radius: 5px;
+    }
+    button.small {
+      all: unset;
+      cursor: pointer;
+      min-width: 28px;
+      min-height: 28px;
+      display: inline-grid;
+      place-items: center;
+      border-radius: 5px;
+    }
+    button.small:hover {
+      background: color-mix(in srgb, var(--ink) 7%, transparent);
+    }
+    button.small:focus-visible {
+      outline: 2px solid var(--accent);
+    }
+    footer {
+      margin-top: auto;
+      border-top: 1px solid var(--line2);
+      padding: 12px 8px 0;
+      font-size: 12.5px;
+      line-height: 18px;
+    }
+    footer b {
+      font-weight: 600;
+    }
+    footer.failed {
+      color: var(--fail);
+    }
+    svg {
+      width: 16px;
+      height: 16px;
+    }
+  `;
+
+  @property({ attribute: false }) sheets: readonly RailSheet[] = [];
+  @property() current = '';
+  @property({ attribute: false }) templates: readonly RailEntry[] = [];
+  @property({ attribute: false }) documents: readonly RailEntry[] = [];
+  @property() document = '';
+  @property({ attribute: false }) saving: SaveState = { status: 'saved', text: '' };
+
+  protected override render(): TemplateResult {
+    return html`
+      <nav aria-label="Sheets of this document">
+        <h2>
+          Sheets
+          <button class="small" aria-label="Add a sheet" title="Add a sheet" @click=${() => this.#fire('sheet-act', { name: 'add' })}>
+            ${icon('plus')}
+          </button>
+        </h2>
+        <ul>
+          ${this.sheets.map((sheet, index) => this.#sheet(sheet, index))}
+        </ul>
+      </nav>
+      <nav aria-label="Starter sheets">
+        <h2>Start a new document</h2>
+        <ul>
+          ${this.templates.map((entry) => this.#entry(entry, 'template', false))}
+        </ul>
+      </nav>
+      ${this.documents.length > 1
+        ? html`<nav aria-label="Documents on this device">
+            <h2>Kept documents</h2>
+            <ul>
+              ${this.documents.map((entry) => this.#entry(entry, 'document', entry.id === this.document))}
+            </ul>
+          </nav>`
+        : nothing}
+      <footer class=${this.saving.status} role="status"><b>Kept on this device</b><br />${this.saving.text}</footer>
+    `;
+  }
+
+  #sheet(sheet: RailSheet, index: number): TemplateResult {
+    const current = sheet.id === this.current;
+    return html`<li class=${current ? 'current' : ''}>
+      <button class="entry" aria-current=${current ? 'page' : nothing} @click=${() => this.#fire('sheet', { id: sheet.id })}>
+        <span class="name" title=${sheet.name}>${sheet.name}</span>
+        <span class="tally">
+          ${(['fail', 'caution', 'good'] as const)
+            .filter((status) => sheet.counts[status] > 0)
+            .slice(0, 2)
+            .map(
+              (status) =>
+                html`<span class=${status} title=${`${String(sheet.counts[status])} ${status}`}
+                  >${icon(status)}${sheet.counts[status]}</span
+                >`,
+            )}
+        </span>
+      </button>
+      <pop-menu
+        bare
+        label=${`More for ${sheet.name}`}
+        .items=${sheetMenu(index === 0, index === this.sheets.length - 1, this.sheets.length === 1)}
+        @choose=${(event: CustomEvent<{ name: string }>) => this.#fire('sheet-act', { id: sheet.id, name: event.detail.name })}
+        >${icon('more')}</pop-menu
+      >
+    </li>`;
+  }
+
+  #entry(entry: RailEntry, kind: 'template' | 'document', current: boolean): TemplateResult {
+    return html`<li class=${current ? 'current' : ''}>
+      <button class="entry" aria-current=${current ? 'true' : nothing} @click=${() => this.#fire(kind, { id: entry.id })}>
+        <span class="name" title=${entry.title}>${entry.title}</span>
+        ${entry.detail ? html`<span class="detail">${entry.detail}</span>` : nothing}
+      </button>
+      ${kind === 'document'
+        ? html`<button
+            class="small"
+            aria-label=${`Remove ${entry.title} from this device`}
+            title="Remove from this device"
+            @click=${() => this.#fire('forget', { id: entry.id, title: entry.title })}
+          >
+            ${icon('close')}
+          </button>`
+        : nothing}
+    </li>`;
+  }
+
+  #fire(name: string, detail: object): void {
+    this.dispatchEvent(new CustomEvent(name, { detail }));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'sheet-rail': SheetRail;
+  }
+}

@@ -1,0 +1,137 @@
+import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { customElement, query, state } from 'lit/decorators.js';
+
+/** What is asked: a text to type where `value` is given, otherwise only agreement. */
+export interface Question {
+  readonly title: string;
+  readonly text?: string;
+  readonly value?: string;
+  readonly label?: string;
+  readonly confirm: string;
+  readonly cancel?: string;
+}
+
+/** Asks one thing in a modal dialog; Escape and the second button answer "no". */
+@customElement('ask-dialog')
+export class AskDialog extends LitElement {
+  static override styles = css`
+    dialog {
+      border: 1px solid var(--line2);
+      border-radius: 5px;
+      background: var(--paper);
+      color: var(--ink);
+      font: 14px/20px var(--sans);
+      padding: 20px;
+      width: min(440px, calc(100vw - 64px));
+    }
+    dialog::backdrop {
+      background: rgb(0 0 0 / 35%);
+    }
+    h2 {
+      font-size: 18px;
+      line-height: 24px;
+      font-weight: 500;
+      margin: 0 0 8px;
+    }
+    p {
+      margin: 0 0 16px;
+      color: var(--ink2);
+    }
+    label {
+      display: grid;
+      gap: 4px;
+      color: var(--ink2);
+      font-size: 12.5px;
+    }
+    input {
+      font: 14px/20px var(--sans);
+      color: var(--ink);
+      background: var(--paper);
+      border: 1px solid var(--ink3);
+      border-radius: 5px;
+      padding: 6px 10px;
+    }
+    footer {
+      display: flex;
+      justify-content: flex-end;
+      gap: 8px;
+      margin-top: 20px;
+    }
+    button {
+      font: inherit;
+      min-height: 32px;
+      padding: 0 14px;
+      border: 1px solid var(--line2);
+      border-radius: 5px;
+      background: var(--paper);
+      color: var(--ink);
+      cursor: pointer;
+    }
+    button.main {
+      background: var(--accent);
+      border-color: var(--accent);
+      color: var(--on-accent);
+    }
+    :focus-visible {
+      outline: 2px solid var(--accent);
+      outline-offset: 2px;
+    }
+  `;
+
+  @state() private question: Question | undefined;
+  @query('dialog') private dialog!: HTMLDialogElement;
+  @query('input') private input!: HTMLInputElement | null;
+  #answer: ((answer: string | undefined) => void) | undefined;
+
+  /** Resolves to the text typed (empty where none is asked for), or to `undefined` when declined. */
+  async ask(question: Question): Promise<string | undefined> {
+    this.#settle(undefined);
+    this.question = question;
+    await this.updateComplete;
+    this.dialog.showModal();
+    this.input?.select();
+    return new Promise((resolve) => {
+      this.#answer = resolve;
+    });
+  }
+
+  protected override render(): TemplateResult {
+    const question = this.question;
+    return html`<dialog aria-labelledby="title" @close=${() => this.#settle(undefined)}>
+      ${question
+        ? html`<form method="dialog" @submit=${this.#submit}>
+            <h2 id="title">${question.title}</h2>
+            ${question.text ? html`<p>${question.text}</p>` : nothing}
+            ${question.value === undefined
+              ? nothing
+              : html`<label>${question.label ?? ''}<input .value=${question.value} autocomplete="off" /></label>`}
+            <footer>
+              <button type="button" @click=${() => this.dialog.close()}>${question.cancel ?? 'Cancel'}</button>
+              <button class="main" type="submit">${question.confirm}</button>
+            </footer>
+          </form>`
+        : nothing}
+    </dialog>`;
+  }
+
+  #submit = (event: Event): void => {
+    event.preventDefault();
+    const text = this.input?.value ?? '';
+    const answer = this.#answer;
+    this.#answer = undefined;
+    this.dialog.close();
+    answer?.(text);
+  };
+
+  #settle(answer: string | undefined): void {
+    const waiting = this.#answer;
+    this.#answer = undefined;
+    waiting?.(answer);
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ask-dialog': AskDialog;
+  }
+}
