@@ -1,0 +1,58 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { serveApplication } from '../../.config/application.mjs';
+import { openSession } from '../../.config/browser-session.mjs';
+
+let served: Awaited<ReturnType<typeof serveApplication>>;
+let session: Awaited<ReturnType<typeof openSession>>;
+const requested = new Set<string>();
+
+beforeAll(async () => {
+  served = await serveApplication({ port: 4300 });
+  session = await openSession({ address: served.address });
+  session.page.on('request', (request) => requested.add(new URL(request.url()).origin));
+  await session.page.reload({ waitUntil: 'networkidle0' });
+});
+
+afterAll(async () => {
+  await session?.close();
+  await served?.close();
+});
+
+/** What stands in the page, as text, through every shadow root. */
+function textOfPage(): Promise<string> {
+  return session.page.evaluate(() => {
+    const read = (node: Node): string => {
+      if (node instanceof HTMLStyleElement) return '';
+      const inner = node instanceof Element && node.shadowRoot ? read(node.shadowRoot) : '';
+      return inner + (node.nodeType === Node.TEXT_NODE ? node.textContent : [...node.childNodes].map(read).join(' '));
+    };
+    return read(document.body.querySelector('octavo-app') ?? document)
+      .replaceAll(/\s+/g, ' ')
+      .trim();
+  });
+}
+
+test('opens with nothing refused and nothing failing', async () => {
+  expect(await textOfPage()).not.toBe('');
+  expect(session.problems).toEqual([]);
+});
+
+test('asks nobody but its own server', () => {
+  expect([...requested].filter((origin) => origin !== new URL(served.address).origin)).toEqual([]);
+});
+
+test('opens again when the server is gone', async () => {
+  const { page } = session;
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((settle) => navigator.serviceWorker.addEventListener('controllerchange', settle, { once: true }));
+  });
+  const before = await textOfPage();
+  await served.close();
+  await expect(fetch(served.address)).rejects.toThrow();
+
+  await page.reload({ waitUntil: 'networkidle0' });
+  await expect.poll(textOfPage, { timeout: 15_000 }).toBe(before);
+  expect(session.problems).toEqual([]);
+});
