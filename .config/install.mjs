@@ -24,7 +24,7 @@ export function ensureInstalled() {
   console.error('Installing the packages Octavo is built with (npm ci); this takes a minute the first time.');
   const script = process.env['npm_execpath'];
   const [command, first] = script?.endsWith('npm-cli.js') ? [process.execPath, [script]] : ['npm', []];
-  const { status } = spawnSync(command, [...first, 'ci', '--no-fund', '--no-audit'], {
+  const { status } = spawnSync(command, [...first, 'ci', '--include=dev', '--no-fund', '--no-audit'], {
     cwd: root,
     stdio: ['ignore', process.stderr, process.stderr],
     shell: command === 'npm' && process.platform === 'win32',

@@ -1,7 +1,7 @@
 /** Component tests in a real browser. Vite stands in front of the runner, so that tests see what the application sees. */
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { defaultReporter } from '@web/test-runner';
-import { writeFile } from 'node:fs/promises';
+import { rm, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { createServer } from 'vite';
 import { findBrowser } from './packaged-browser.mjs';
@@ -26,16 +26,19 @@ export const removeStyle = () => {};
 const belongsToRunner = (path) =>
   path === '/' || path.startsWith('/__web-') || path.startsWith('/__wds-') || path.startsWith('/node_modules/@web/');
 
+/** Prepared anew for every run: a package that a kept copy lacks would make Vite reload the page in the middle of a test. */
+const cacheDir = resolve(root, `node_modules/.cache/browser-tests/${process.pid}`);
+
 const vite = await createServer({
   root,
   configFile: false,
   publicDir: false,
   appType: 'custom',
   logLevel: 'warn',
-  cacheDir: resolve(root, 'node_modules/.cache/browser-tests'),
+  cacheDir,
   server: { middlewareMode: true, hmr: false, ws: false, watch: null },
   worker: { format: 'es' },
-  // Every package is found before the first test: one found later would make Vite reload the page.
+  // Every package is found before the first test.
   optimizeDeps: {
     entries: ['tests/browser/**/*.test.ts', 'src/**/*.ts', '!src/cli/**'],
     include: ['@open-wc/testing'],
@@ -68,17 +71,20 @@ async function throughVite(context, next) {
 }
 
 const testsIn = (suite) => [...suite.tests, ...suite.suites.flatMap(testsIn)];
+const testsOf = ({ testResults }) => (testResults ? testsIn(testResults) : []);
+const hasFailed = (test) => !test.passed && !test.skipped;
 
 /** Leaves the numbers of passed and failed tests for the closing line of `npm test`. */
 function counter(path) {
   return {
     async onTestRunFinished({ sessions }) {
       const all = [...sessions];
-      const tests = all.flatMap((session) => (session.testResults ? testsIn(session.testResults) : []));
-      const broken = all.filter((session) => !session.passed && !session.testResults?.tests).length;
+      const tests = all.flatMap(testsOf);
+      // A file that could not be loaded, or a page that broke, fails without a failed test.
+      const broken = all.filter((session) => !session.passed && !testsOf(session).some(hasFailed)).length;
       const passed = tests.filter((test) => test.passed && !test.skipped).length;
-      const failed = tests.filter((test) => !test.passed && !test.skipped).length;
-      await writeFile(path, JSON.stringify({ passed, failed: Math.max(failed, failed + broken) }));
+      const failed = tests.filter(hasFailed).length;
+      await writeFile(path, JSON.stringify({ passed, failed: failed + broken }));
     },
   };
 }
@@ -98,5 +104,13 @@ export default {
   filterBrowserLogs: ({ args }) => !String(args[0]).startsWith('Lit is in dev mode'),
   middleware: [throughVite],
   reporters: [defaultReporter({ reportTestProgress: process.stdout.isTTY }), ...(counts ? [counter(counts)] : [])],
-  plugins: [{ name: 'octavo:close-vite', serverStop: () => vite.close() }],
+  plugins: [
+    {
+      name: 'octavo:close-vite',
+      async serverStop() {
+        await vite.close();
+        await rm(cacheDir, { recursive: true, force: true });
+      },
+    },
+  ],
 };
