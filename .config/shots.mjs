@@ -1,4 +1,4 @@
-/** `npm run shots [-- folder]`: pictures of the opening page, light, dark and on a tablet. */
+/** `npm run shots [-- folder]`: pictures of the opening page, light, dark and on a tablet, for the README. */
 import './node-version.mjs';
 import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
@@ -6,13 +6,13 @@ import { ensureInstalled, root } from './install.mjs';
 
 ensureInstalled();
 const { openSession } = await import('./browser-session.mjs');
-const folder = resolve(process.argv[2] ?? join(root, 'node_modules/.cache/shots'));
+const folder = resolve(process.argv[2] ?? join(root, '.github'));
 mkdirSync(folder, { recursive: true });
 
 const settings = {
-  light: { width: 1440, height: 900, scale: 2 },
-  dark: { width: 1440, height: 900, scale: 2, dark: true },
-  tablet: { width: 820, height: 1180, scale: 2 },
+  'two-driver-check': { width: 1440, height: 900, scale: 2 },
+  'two-driver-check-dark': { width: 1440, height: 900, scale: 2, dark: true },
+  'two-driver-check-tablet': { width: 820, height: 1180, scale: 2 },
 };
 
 for (const [name, setting] of Object.entries(settings)) {
