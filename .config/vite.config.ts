@@ -1,5 +1,6 @@
 import { defineConfig, type Plugin } from 'vite';
 import { resolve } from 'node:path';
+import { licences } from './licences.ts';
 import { offlineCopy } from './offline-copy.ts';
 
 /** What a built page may load: its own files and nothing else. A frame-ancestors rule cannot stand in a meta tag. */
@@ -29,6 +30,8 @@ const policy: Plugin = {
   ],
 };
 
+const { collect, emit } = licences();
+
 /** The page must never wait for the formula engine: it belongs to the worker, which is bundled apart from these chunks. */
 const engineStaysInWorker: Plugin = {
   name: 'octavo:engine-stays-in-worker',
@@ -49,8 +52,8 @@ export default defineConfig(({ command }) => {
     base: './',
     publicDir: false,
     cacheDir: 'node_modules/.cache/vite',
-    plugins: [policy, engineStaysInWorker, offlineCopy()],
-    worker: { format: 'es' },
+    plugins: [policy, engineStaysInWorker, collect(), emit, offlineCopy()],
+    worker: { format: 'es', plugins: () => [collect()] },
     build: {
       target: 'es2022',
       manifest: true,
