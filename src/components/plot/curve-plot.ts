@@ -1,0 +1,247 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { PlotData } from './data.ts';
+import { draw, type Drawing, type Memory } from './drawing.ts';
+import { standaloneSvg } from './export.ts';
+import { comparison, findingOf } from './finding.ts';
+import { forgetWidths, textWidth } from './measure-text.ts';
+import { picture } from './picture.ts';
+import { readingAt, readingText, stepFrequency, thirdOctaves } from './readings.ts';
+import { plotStyles } from './styles.ts';
+import { spellFrequency } from './unit.ts';
+
+/** Curves over frequency on millimetre paper, named beside themselves, with limits, needles and the baseline behind.
+ *  The crosshair follows the pointer, or the arrow keys (a 24th of an octave; an octave with Shift).
+ *  @slot verdict - A chip at the end of the heading.
+ *  @fires crosshair-move - The crosshair moved; `detail.frequency` in hertz, undefined when it left. */
+@customElement('curve-plot')
+export class CurvePlot extends LitElement {
+  static override styles = plotStyles;
+
+  /** What to draw. A new object draws anew; the axes stay while the curves fit. */
+  @property({ attribute: false }) data: PlotData | undefined;
+  /** Height of the drawing with its axis numbers, in pixels. */
+  @property({ type: Number }) height = 180;
+  /** A crosshair given from outside, as another plot fires it. */
+  @property({ attribute: false }) crosshair: number | undefined;
+
+  @state() private width = 0;
+  @state() private tableOpen = false;
+
+  #memory: Memory = { range: undefined, labels: new Map() };
+  #drawing: Drawing | undefined;
+  #subject = '';
+  #keyboardFrequency: number | undefined;
+  #size = new ResizeObserver(([entry]) => {
+    if (entry) this.width = Math.round(entry.contentRect.width);
+  });
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#size.observe(this);
+    void document.fonts.ready.then(() => {
+      forgetWidths();
+      this.requestUpdate();
+    });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#size.disconnect();
+  }
+
+  /** The plot as the text of an SVG file that needs nothing else. */
+  svgText(): string {
+    const drawing = this.renderRoot.querySelector<SVGSVGElement>('svg.drawing');
+    if (!drawing || !this.data || !this.#drawing) return '';
+    const title = `${this.data.title}  ${this.#conditions(this.data, this.#drawing)}`;
+    return standaloneSvg(drawing, title, findingOf(this.data, this.#drawing.unit));
+  }
+
+  override render(): TemplateResult | typeof nothing {
+    const { data } = this;
+    if (!data) return nothing;
+    const drawing = this.width > 0 ? this.#lay(data) : undefined;
+    this.#drawing = drawing;
+    return html`
+      <header>
+        <h2>${data.title}</h2>
+        <span class="detail">${this.#conditions(data, drawing)}</span>
+        <span class="end">
+          ${this.#compared(data)}
+          <slot name="verdict"></slot>
+          <button
+            class="values"
+            type="button"
+            aria-expanded=${this.tableOpen ? 'true' : 'false'}
+            @click=${() => (this.tableOpen = !this.tableOpen)}
+          >
+            Values
+          </button>
+        </span>
+      </header>
+      ${data.series.length === 0 ? html`<p class="empty">No curve yet.</p>` : drawing && this.#stage(data, drawing)}
+      ${this.tableOpen && drawing ? this.#table(data, drawing) : nothing}
+    `;
+  }
+
+  #lay(data: PlotData): Drawing {
+    const subject = `${data.title} ${data.series[0]?.curve.quantity} ${data.system}`;
+    if (subject !== this.#subject) this.#memory = { range: undefined, labels: new Map() };
+    this.#subject = subject;
+    const { fontFamily } = getComputedStyle(this);
+    return draw(
+      data,
+      {
+        width: this.width,
+        height: this.height,
+        label: (text) => textWidth(text, `600 12px ${fontFamily}`),
+        small: (text) => textWidth(text, `600 11px ${fontFamily}`),
+      },
+      this.#memory,
+    );
+  }
+
+  /** `dB at 1 m`, `mm, one way`. */
+  #conditions({ detail = '' }: PlotData, drawing: Drawing | undefined): string {
+    const unit = drawing?.unit.symbol ?? '';
+    return unit === '' || detail === '' || detail.startsWith('at ') ? `${unit} ${detail}`.trim() : `${unit}, ${detail}`;
+  }
+
+  #compared(data: PlotData): TemplateResult | typeof nothing {
+    const compared = comparison(data);
+    if (compared === 'none') return nothing;
+    if (compared === 'same') return html`<span class="compared">same as baseline</span>`;
+    return html`<span class="compared">
+      <svg viewBox="0 0 20 4" aria-hidden="true"><path class="ghost" d="M0 2H20" /></svg>${data.baseline ?? 'baseline'}
+    </span>`;
+  }
+
+  #stage(data: PlotData, drawing: Drawing): TemplateResult {
+    const { frame } = drawing;
+    const [low, high] = data.horizontal;
+    const frequency = this.crosshair ?? this.#keyboardFrequency;
+    const spoken =
+      frequency === undefined ? 'no frequency chosen' : readingText(readingAt(data, frequency), data, drawing.unit);
+    return html`
+      <div class="stage">
+        <svg
+          class="drawing"
+          role="img"
+          aria-label=${findingOf(data, drawing.unit)}
+          width=${this.width}
+          height=${this.height}
+        >
+          ${picture(drawing, this.crosshair)}
+        </svg>
+        <div
+          class="crosshair"
+          role="slider"
+          tabindex="0"
+          aria-label="Read values of ${data.title}"
+          aria-valuemin=${low}
+          aria-valuemax=${high}
+          aria-valuenow=${Math.round(frequency ?? Math.sqrt(low * high))}
+          aria-valuetext=${spoken}
+          .style=${`left:${frame.left}px;top:${frame.top}px;width:${frame.width}px;height:${frame.height}px`}
+          @pointermove=${this.#follow}
+          @pointerdown=${this.#follow}
+          @pointerleave=${this.#leave}
+          @keydown=${this.#key}
+          @blur=${this.#leave}
+        ></div>
+        ${this.crosshair === undefined ? nothing : this.#readout(data, drawing, this.crosshair)}
+      </div>
+    `;
+  }
+
+  #readout(data: PlotData, drawing: Drawing, frequency: number): TemplateResult {
+    const { frame } = drawing;
+    const x = frame.x(frequency);
+    const side = x < frame.width / 2 ? `left:${frame.left + x + 12}px` : `right:${this.width - frame.left - x + 12}px`;
+    return html`
+      <div class="readout" aria-hidden="true" .style=${`${side};top:${frame.top + 24}px`}>
+        <b>${spellFrequency(frequency, data.system)}</b>
+        <dl>
+          ${readingAt(data, frequency).values.map(
+            ({ label, line, value }) => html`
+              <svg viewBox="0 0 18 4"><path class="curve ${line}" d="M0 2H18" /></svg>
+              <dt>${label}</dt>
+              <dd>${value === undefined ? '–' : drawing.unit.text(value)}</dd>
+            `,
+          )}
+        </dl>
+      </div>
+    `;
+  }
+
+  #table(data: PlotData, drawing: Drawing): TemplateResult {
+    return html`
+      <div class="table" tabindex="0" role="region" aria-label="Values of ${data.title}">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Frequency</th>
+              ${data.series.map(({ label }) => html`<th scope="col">${label}</th>`)}
+            </tr>
+          </thead>
+          <tbody>
+            ${thirdOctaves(...data.horizontal).map(
+              (frequency) => html`
+                <tr>
+                  <th scope="row">${spellFrequency(frequency, data.system)}</th>
+                  ${readingAt(data, frequency).values.map(
+                    ({ value }) => html`<td>${value === undefined ? '–' : drawing.unit.text(value)}</td>`,
+                  )}
+                </tr>
+              `,
+            )}
+          </tbody>
+        </table>
+      </div>
+    `;
+  }
+
+  #follow = (event: PointerEvent): void => {
+    const { frame } = this.#drawing ?? {};
+    if (!frame) return;
+    const box = (event.currentTarget as Element).getBoundingClientRect();
+    const x = Math.min(Math.max(event.clientX - box.left, 0), frame.width);
+    this.#move(frame.hertz(x));
+  };
+
+  #leave = (): void => this.#move(undefined);
+
+  #key = (event: KeyboardEvent): void => {
+    const { data } = this;
+    if (!data) return;
+    const [low, high] = data.horizontal;
+    const now = this.crosshair ?? this.#keyboardFrequency ?? data.marks[0]?.frequency ?? Math.sqrt(low * high);
+    const next = {
+      ArrowLeft: () => stepFrequency(now, -1, event.shiftKey, data.horizontal),
+      ArrowRight: () => stepFrequency(now, 1, event.shiftKey, data.horizontal),
+      ArrowDown: () => stepFrequency(now, -1, event.shiftKey, data.horizontal),
+      ArrowUp: () => stepFrequency(now, 1, event.shiftKey, data.horizontal),
+      PageDown: () => stepFrequency(now, -1, true, data.horizontal),
+      PageUp: () => stepFrequency(now, 1, true, data.horizontal),
+      Home: () => low,
+      End: () => high,
+      Escape: () => undefined,
+    }[event.key];
+    if (!next) return;
+    event.preventDefault();
+    this.#keyboardFrequency = next();
+    this.#move(this.#keyboardFrequency);
+  };
+
+  #move(frequency: number | undefined): void {
+    this.crosshair = frequency;
+    this.dispatchEvent(new CustomEvent('crosshair-move', { detail: { frequency }, bubbles: true, composed: true }));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'curve-plot': CurvePlot;
+  }
+}

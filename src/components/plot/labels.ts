@@ -1,0 +1,133 @@
+/** A rectangle in pixels of the drawing. */
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Where a label may not or should rather not stand. */
+export interface Obstacles {
+  /** Pixels between two entries of the heights. */
+  readonly stride: number;
+  /** Heights of all curves, own ones included. */
+  readonly curves: readonly Float64Array[];
+  readonly ghosts: readonly Float64Array[];
+  /** Texts that already have their place. */
+  readonly boxes: readonly Box[];
+  /** x of needles, y of limit lines. */
+  readonly uprights: readonly number[];
+  readonly levels: readonly number[];
+  readonly width: number;
+  readonly height: number;
+}
+
+const GAP = 5;
+const BORDER = 3;
+/** A label stays where it is until it stands this much worse than it could. */
+const PATIENCE = 14;
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+
+/** How badly a box stands: crossings with curves, other texts and lines, and how far it is from being
+ *  nearest to its own curve. Infinite outside the drawing. */
+export function costOf(box: Box, own: Float64Array | undefined, around: Obstacles): number {
+  const outside =
+    box.x < BORDER ||
+    box.y < BORDER ||
+    box.x + box.width > around.width - BORDER ||
+    box.y + box.height > around.height - BORDER;
+  if (outside) return Infinity;
+  let cost = 0;
+  for (const other of around.boxes) if (overlap(box, other)) cost += 100;
+  for (const x of around.uprights) if (x > box.x - 2 && x < box.x + box.width + 2) cost += 24;
+  for (const y of around.levels) if (y > box.y && y < box.y + box.height) cost += 10;
+  const first = Math.max(0, Math.floor(box.x / around.stride));
+  const last = Math.ceil((box.x + box.width) / around.stride);
+  const bottom = box.y + box.height;
+  const crosses = (heights: Float64Array, column: number, margin: number): boolean => {
+    const here = heights[column] ?? Number.NaN;
+    const next = heights[column + 1] ?? here;
+    return Math.min(here, next) < bottom + margin && Math.max(here, next) > box.y - margin;
+  };
+  for (let column = first; column <= last; column++) {
+    for (const heights of around.curves) {
+      if (crosses(heights, column, 1)) cost += 8;
+      else if (heights !== own && crosses(heights, column, 9)) cost += 1;
+    }
+    for (const heights of around.ghosts) if (crosses(heights, column, 0)) cost += 3;
+  }
+  return cost;
+}
+
+/** The best place for a label beside its curve; the previous place while that is nearly as good.
+ *  Undefined when the curve is nowhere inside the drawing. */
+export function placeLabel(
+  size: { readonly width: number; readonly height: number },
+  own: Float64Array,
+  around: Obstacles,
+  previous?: Box,
+): Box | undefined {
+  let best: Box | undefined;
+  let bestCost = Infinity;
+  for (const [box, extra] of candidates(size, own, around)) {
+    if (extra >= bestCost) continue;
+    const cost = extra + costOf(box, own, around);
+    if (cost < bestCost) [best, bestCost] = [box, cost];
+  }
+  if (!previous || !best) return best;
+  const drift = distance(previous, own, around.stride);
+  const kept = costOf({ ...previous, ...size }, own, around) + Math.max(0, drift - GAP - 3) * 1.5;
+  return kept <= bestCost + PATIENCE ? { ...previous, ...size } : best;
+}
+
+/** Boxes above and below every stretch of the curve, and on both sides of where it is steep, each with what it costs
+ *  by itself: a flat stretch in the middle of the drawing is the best to stand on. */
+function* candidates(
+  { width, height }: { readonly width: number; readonly height: number },
+  own: Float64Array,
+  around: Obstacles,
+): Generator<[Box, number]> {
+  const span = Math.ceil(width / around.stride);
+  for (let column = 1; column + span < own.length; column += 2) {
+    let top = Infinity;
+    let bottom = -Infinity;
+    for (let k = column; k <= column + span; k++) {
+      const y = own[k] ?? Number.NaN;
+      if (Number.isNaN(y)) [top, bottom] = [-Infinity, Infinity];
+      if (y < top) top = y;
+      if (y > bottom) bottom = y;
+    }
+    if (top < 0 || bottom > around.height) continue;
+    const x = column * around.stride;
+    const slope = (bottom - top) * 0.7;
+    const offCentre = 4 * Math.abs((x + width / 2) / around.width - 0.45);
+    yield [{ x, y: top - GAP - height, width, height }, slope + offCentre];
+    yield [{ x, y: bottom + GAP, width, height }, slope + offCentre + 1.5];
+  }
+  for (let column = 0; column + 1 < own.length; column++) {
+    const here = own[column] ?? Number.NaN;
+    const next = own[column + 1] ?? Number.NaN;
+    if (!(Math.abs(next - here) > around.stride * 0.9)) continue;
+    const middle = Math.min(Math.max((here + next) / 2, 0), around.height);
+    const x = (column + 0.5) * around.stride;
+    for (const gap of [GAP + 3, 4 * GAP]) {
+      yield [{ x: x + gap, y: middle - height / 2, width, height }, 3 + gap / 3];
+      yield [{ x: x - gap - width, y: middle - height / 2, width, height }, 3 + gap / 3];
+    }
+  }
+}
+
+function distance(box: Box, own: Float64Array, stride: number): number {
+  let nearest = Infinity;
+  for (let column = 0; column < own.length; column++) {
+    const x = column * stride;
+    const aside = Math.max(box.x - x, x - box.x - box.width, 0);
+    const y = own[column] ?? Number.NaN;
+    const off = Math.max(box.y - y, y - box.y - box.height, 0);
+    const total = Math.hypot(aside, off);
+    if (total < nearest) nearest = total;
+  }
+  return nearest;
+}

@@ -1,0 +1,66 @@
+import type { Curve } from '../../../functions/values/curve.ts';
+import { frequencies, placeOf } from '../../../functions/values/grid.ts';
+import type { Frame } from './frame.ts';
+
+/** Pixels beyond the drawing at which a path is cut off; the part outside is clipped anyway. */
+const OVERHANG = 40;
+
+const tenth = (pixels: number): number => Math.round(pixels * 10) / 10;
+
+let pencil: { key: string; first: number; last: number; xs: readonly string[] } | undefined;
+
+/** The x parts of a path are the same for all curves of a size, so they are made into text once. */
+function xsOf(frame: Frame): { first: number; last: number; xs: readonly string[] } {
+  const key = `${frame.width} ${frame.horizontal.join(' ')}`;
+  if (pencil?.key === key) return pencil;
+  const [low, high] = frame.horizontal;
+  const inside = [...frequencies.keys()].filter((index) => {
+    const frequency = frequencies[index] ?? 0;
+    return frequency >= low / 1.02 && frequency <= high * 1.02;
+  });
+  const xs = Array.from(frequencies, (frequency) => `${tenth(frame.x(frequency))},`);
+  pencil = { key, first: inside[0] ?? 0, last: inside.at(-1) ?? -1, xs };
+  return pencil;
+}
+
+/** The `d` of a curve: only where it holds, broken where it has no value. */
+export function pathOf(curve: Curve, frame: Frame, unit: (si: number) => number): string {
+  const { first, last, xs } = xsOf(frame);
+  const bottom = frame.height + OVERHANG;
+  let path = '';
+  let pen = 'M';
+  for (let index = first; index <= last; index++) {
+    const frequency = frequencies[index] ?? 0;
+    const value = unit(curve.y[index] ?? Number.NaN);
+    if (frequency < curve.from || frequency > curve.to || Number.isNaN(value)) {
+      pen = 'M';
+      continue;
+    }
+    const y = frame.y(value);
+    path += pen + xs[index] + (y < -OVERHANG ? -OVERHANG : y > bottom ? bottom : Math.round(y * 10) / 10);
+    pen = 'L';
+  }
+  return path;
+}
+
+/** Heights of a curve in pixels at every `stride` pixels, NaN where it does not hold: what labels keep clear of. */
+export function heightsOf(curve: Curve, frame: Frame, unit: (si: number) => number, stride: number): Float64Array {
+  const count = Math.floor(frame.width / stride) + 1;
+  const heights = new Float64Array(count);
+  for (let column = 0; column < count; column++) {
+    const hertz = frame.hertz(column * stride);
+    heights[column] = hertz < curve.from || hertz > curve.to ? Number.NaN : frame.y(unit(valueAt(curve, hertz)));
+  }
+  return heights;
+}
+
+/** The curve's SI value at a frequency, interpolated along the logarithm; NaN off the grid. */
+export function valueAt(curve: Curve, hertz: number): number {
+  const place = placeOf(hertz);
+  const index = Math.min(Math.max(Math.floor(place), 0), frequencies.length - 2);
+  const below = curve.y[index] ?? Number.NaN;
+  const above = curve.y[index + 1] ?? Number.NaN;
+  return place < -1e-6 || place > frequencies.length - 1 + 1e-6
+    ? Number.NaN
+    : below + (above - below) * (place - index);
+}

@@ -1,0 +1,99 @@
+import { nothing, svg, type SVGTemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Drawing, DrawnLimit, DrawnMark, DrawnRing, DrawnSeries } from './drawing.ts';
+import type { Frame } from './frame.ts';
+import { decadeLines, type Tick } from './ticks.ts';
+
+/** The drawn parts of a plot inside its `<svg>`: paper, limits, curves, needles, names. */
+export function picture(drawing: Drawing, crosshair: number | undefined): SVGTemplateResult {
+  const { frame } = drawing;
+  return svg`
+    ${hatch}
+    <g transform="translate(${frame.left} ${frame.top})">
+      ${paper(frame, drawing.frequencies, drawing.values)}
+      ${drawing.limits.map(limitLine)}
+      <svg width=${frame.width} height=${frame.height} overflow="hidden">
+        ${drawing.series.map((series) => (series.ghost === '' ? nothing : svg`<path class="ghost" d=${series.ghost} />`))}
+        ${repeat(
+          drawing.series,
+          (series) => series.label,
+          (series) => svg`<path class="curve ${series.line}" d=${series.path} />`,
+        )}
+      </svg>
+      ${crosshair === undefined ? nothing : svg`<path class="hair" d="M${frame.x(crosshair)} 0V${frame.height}" />`}
+      ${drawing.marks.map((mark) => needle(mark, frame))}
+      ${drawing.rings.map(ring)}
+      ${drawing.series.map(name)}
+      ${drawing.limits.map(limitName)}
+      ${drawing.marks.map(flag)}
+    </g>
+  `;
+}
+
+/** Ruled at 45 degrees: the forbidden side of a limit, also in print and without colour. */
+export const hatch = svg`
+  <defs>
+    <pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <path class="hatch-line" d="M0 0V7" />
+    </pattern>
+  </defs>
+`;
+
+/** The millimetre paper with its numbers. */
+export function paper(frame: Frame, frequencies: readonly Tick[], values: readonly Tick[]): SVGTemplateResult {
+  const crisp = (pixels: number): number => Math.round(pixels) + 0.5;
+  const upright = (hertz: number): string => `M${crisp(frame.x(hertz))} 0V${frame.height}`;
+  const [low, high] = frame.horizontal;
+  const lines = decadeLines(low, high).filter((hertz) => hertz > low && hertz < high);
+  const isDecade = (hertz: number): boolean => Number.isInteger(Math.round(Math.log10(hertz) * 1e6) / 1e6);
+  const across = values.map(({ value }) => `M0 ${crisp(frame.y(value))}H${frame.width}`).join('');
+  return svg`
+    <path class="minor" d=${lines
+      .filter((hertz) => !isDecade(hertz))
+      .map(upright)
+      .join('')} />
+    <path class="major" d=${lines.filter(isDecade).map(upright).join('') + across} />
+    <rect class="edge" x="0.5" y="0.5" width=${frame.width - 1} height=${frame.height} />
+    ${frequencies.map(({ value, text }) => svg`<text x=${frame.x(value)} y=${frame.height + 15} text-anchor="middle">${text}</text>`)}
+    ${values.map(({ value, text }) => svg`<text x="-6" y=${frame.y(value) + 4} text-anchor="end">${text}</text>`)}
+  `;
+}
+
+function limitLine({ hatched, y }: DrawnLimit, _index: number): SVGTemplateResult {
+  return svg`
+    ${hatched ? svg`<rect x="0" y=${hatched.y} width=${hatched.width} height=${Math.max(0, hatched.height)} fill="url(#hatch)" />` : nothing}
+    ${y === undefined || !hatched ? nothing : svg`<path class="limit" d="M0 ${y}H${hatched.width}" />`}
+  `;
+}
+
+const limitName = ({ text, place }: DrawnLimit): SVGTemplateResult =>
+  svg`<text class="limit-name" x=${place.x} y=${place.y + 12}>${text}</text>`;
+
+const name = ({ label, line, place }: DrawnSeries): SVGTemplateResult | typeof nothing =>
+  place ? svg`<text class="name ${line}" x=${place.x} y=${place.y + 12}>${label}</text>` : nothing;
+
+const needle = ({ x, dots }: DrawnMark, frame: Frame): SVGTemplateResult => svg`
+  <path class="needle" d="M${x} 0V${frame.height}" />
+  ${dots.map(({ y, line }) => svg`<circle class="dot ${line}" cx=${x} cy=${y} r="3.5" />`)}
+`;
+
+const flag = ({ text, flag: box }: DrawnMark): SVGTemplateResult => svg`
+  <rect class="flag" x=${box.x} y=${box.y} width=${box.width} height=${box.height} />
+  <text class="flag-text" x=${box.x + 6} y=${box.y + 12.5}>${text}</text>
+`;
+
+function ring({ x, y, value, at, broken, place }: DrawnRing): SVGTemplateResult {
+  const tone = broken ? 'broken' : '';
+  const nearX =
+    x < place.x ? place.x - 4 : x > place.x + place.width ? place.x + place.width + 4 : place.x + place.width / 2;
+  const nearY = y > place.y + place.height ? place.y + 11 : y < place.y ? place.y + 11 : place.y + 11;
+  const length = Math.hypot(nearX - x, nearY - y) || 1;
+  const startX = x + (6 * (nearX - x)) / length;
+  const startY = y + (6 * (nearY - y)) / length;
+  return svg`
+    <path class="leader ${tone}" d="M${startX} ${startY}L${nearX} ${nearY}" />
+    <circle class="ring ${tone}" cx=${x} cy=${y} r="5.5" />
+    <text class="reading ${tone}" x=${place.x} y=${place.y + 13}>${value}</text>
+    <text class="reading small" x=${place.x} y=${place.y + 27}>${at}</text>
+  `;
+}

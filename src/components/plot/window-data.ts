@@ -1,0 +1,84 @@
+import type { Limit, Window } from '../../../functions/values/window.ts';
+import type { UnitSystem } from '../../document/types.ts';
+import type { PlotMark } from './data.ts';
+import { spellFrequency } from './unit.ts';
+
+/** What a plot of the shared band shows. */
+export interface WindowPlotData {
+  readonly title: string;
+  readonly window: Window;
+  readonly ghost?: Window | undefined;
+  readonly marks: readonly PlotMark[];
+  /** Ends of the frequency axis in hertz. */
+  readonly horizontal: readonly [number, number];
+  readonly system: UnitSystem;
+  readonly baseline?: string | undefined;
+}
+
+/** One rule as a bar: open on one side, closed at the limit. */
+export interface WindowRow {
+  readonly side: 'floor' | 'ceiling';
+  readonly limit: Limit;
+  /** It is the one that decides. */
+  readonly binding: boolean;
+  /** Where it was at the baseline, if elsewhere. */
+  readonly was: number | undefined;
+}
+
+/** Floors from the lowest, then ceilings from the highest: the closing of the band reads downwards. */
+export function rowsOf({ window, ghost }: WindowPlotData): WindowRow[] {
+  const row = (side: WindowRow['side'], limit: Limit): WindowRow => {
+    const before = (side === 'floor' ? ghost?.floors : ghost?.ceilings)?.find(({ name }) => name === limit.name)?.at;
+    const deciding = side === 'floor' ? window.low : window.high;
+    return {
+      side,
+      limit,
+      binding: limit.name === deciding.name && limit.at === deciding.at,
+      was: before === undefined || before === limit.at ? undefined : before,
+    };
+  };
+  return [
+    ...window.floors.toSorted((a, b) => a.at - b.at).map((limit) => row('floor', limit)),
+    ...window.ceilings.toSorted((a, b) => b.at - a.at).map((limit) => row('ceiling', limit)),
+  ];
+}
+
+/** The outcome in words and how good it is: met strictly, only when the rules are stretched, or not at all. */
+export function outcomeOf({ window, system }: WindowPlotData): {
+  readonly status: 'good' | 'caution' | 'fail';
+  readonly text: string;
+} {
+  const { low, high, octaves, stretchedOctaves } = window;
+  const band = (from: number, to: number): string => `${spellFrequency(from, system)} to ${spellFrequency(to, system)}`;
+  if (octaves >= 0) return { status: 'good', text: `${band(low.at, high.at)} shared, ${octaveText(octaves)}` };
+  const gap = `${octaveText(-octaves)} apart, ${band(high.at, low.at)}`;
+  if (stretchedOctaves < 0) return { status: 'fail', text: `No shared band: ${gap}` };
+  return {
+    status: 'caution',
+    text: `Shared only with stretched rules (${octaveText(stretchedOctaves)}); strictly ${gap}`,
+  };
+}
+
+/** `0.42 octaves`, `1 octave`. */
+export const octaveText = (octaves: number): string => {
+  const number = octaves.toFixed(2).replace(/\.?0+$/, '') || '0';
+  return `${number} ${number === '1' ? 'octave' : 'octaves'}`;
+};
+
+/** What the picture shows, in sentences. */
+export function windowFinding(data: WindowPlotData): string {
+  const { window, marks, system } = data;
+  const rule = ({ side, limit }: WindowRow): string =>
+    `${limit.name} ${side === 'floor' ? 'from' : 'up to'} ${spellFrequency(limit.at, system)}, stretched ${spellFrequency(limit.stretched, system)}`;
+  const needles = marks.map(({ label, frequency }) => {
+    const inside = frequency >= window.low.at && frequency <= window.high.at;
+    return `${label} at ${spellFrequency(frequency, system)} is ${inside ? 'inside' : 'outside'} the shared band.`;
+  });
+  return [
+    `${data.title}.`,
+    `${outcomeOf(data).text}.`,
+    `Decided by ${window.low.name} and ${window.high.name}.`,
+    `${rowsOf(data).map(rule).join('; ')}.`,
+    ...needles,
+  ].join(' ');
+}

@@ -1,0 +1,285 @@
+import { css, html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { standaloneSvg } from './export.ts';
+import { frameOf, type Frame } from './frame.ts';
+import { textWidth } from './measure-text.ts';
+import { hatch, paper } from './picture.ts';
+import { plotStyles } from './styles.ts';
+import { frequencyTicks } from './ticks.ts';
+import { spellFrequency } from './unit.ts';
+import { octaveText, outcomeOf, rowsOf, windowFinding, type WindowPlotData, type WindowRow } from './window-data.ts';
+
+const ROW = 26;
+const HEAD = 24;
+const FOOT = 20;
+
+/** The band that two drivers share, as bars over the frequency axis of the other plots: one bar a rule, hatched where
+ *  the rule forbids, pale where it holds only when stretched, the shared band in green and the gap in red. */
+@customElement('window-plot')
+export class WindowPlot extends LitElement {
+  static override styles = [
+    plotStyles,
+    css`
+      .outcome {
+        flex-basis: 100%;
+        font-size: 12.5px;
+        line-height: 18px;
+        font-weight: 600;
+      }
+      .outcome.good {
+        color: var(--good);
+      }
+      .outcome.caution {
+        color: var(--caution);
+      }
+      .outcome.fail {
+        color: var(--fail);
+      }
+      .bar {
+        fill: currentColor;
+        opacity: 0.3;
+      }
+      .bar.loose {
+        opacity: 0.12;
+      }
+      .end-line {
+        stroke: currentColor;
+        stroke-width: 2;
+      }
+      .end-line.loose {
+        stroke-width: 1.25;
+        stroke-dasharray: 2 2;
+      }
+      .end-line.was {
+        stroke: var(--ghost);
+        stroke-width: 1.5;
+        stroke-dasharray: 3 2.5;
+      }
+      .hatch-line {
+        stroke: var(--ink3);
+        opacity: 0.3;
+      }
+      .band {
+        fill: var(--good-bg);
+        stroke: var(--good);
+      }
+      .band.loose {
+        fill: none;
+        stroke: var(--caution);
+        stroke-dasharray: 4 3;
+      }
+      .band.gap {
+        fill: var(--fail-bg);
+        stroke: var(--fail);
+      }
+      .rule {
+        fill: var(--ink);
+        font-size: 12px;
+      }
+      .rule.hatched {
+        stroke: var(--panel);
+        stroke-width: 3.5px;
+        stroke-linejoin: round;
+        paint-order: stroke;
+      }
+      .rule.binding {
+        font-weight: 600;
+      }
+      @media (forced-colors: active) {
+        .band,
+        .band.gap {
+          fill: none;
+          stroke: CanvasText;
+        }
+        .bar,
+        .end-line {
+          fill: CanvasText;
+          stroke: CanvasText;
+        }
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) data: WindowPlotData | undefined;
+
+  @state() private width = 0;
+  @state() private tableOpen = false;
+
+  #size = new ResizeObserver(([entry]) => {
+    if (entry) this.width = Math.round(entry.contentRect.width);
+  });
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#size.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#size.disconnect();
+  }
+
+  /** The plot as the text of an SVG file that needs nothing else. */
+  svgText(): string {
+    const drawing = this.renderRoot.querySelector<SVGSVGElement>('svg.drawing');
+    return drawing && this.data
+      ? standaloneSvg(drawing, `${this.data.title}  ${outcomeOf(this.data).text}`, windowFinding(this.data))
+      : '';
+  }
+
+  override render(): TemplateResult | typeof nothing {
+    const { data } = this;
+    if (!data) return nothing;
+    const outcome = outcomeOf(data);
+    return html`
+      <header>
+        <h2>${data.title}</h2>
+        <span class="end">
+          ${this.#compared(data)}
+          <slot name="verdict"></slot>
+          <button
+            class="values"
+            type="button"
+            aria-expanded=${this.tableOpen ? 'true' : 'false'}
+            @click=${() => (this.tableOpen = !this.tableOpen)}
+          >
+            Values
+          </button>
+        </span>
+        <span class="outcome ${outcome.status}">${outcome.text}</span>
+      </header>
+      ${this.width > 0 ? this.#picture(data) : nothing} ${this.tableOpen ? this.#table(data) : nothing}
+    `;
+  }
+
+  #compared(data: WindowPlotData): TemplateResult | typeof nothing {
+    if (!data.ghost) return nothing;
+    const moved = rowsOf(data).some(({ was }) => was !== undefined);
+    if (!moved) return html`<span class="compared">same as baseline</span>`;
+    return html`<span class="compared">
+      <svg viewBox="0 0 20 4" aria-hidden="true"><path class="ghost" d="M0 2H20" /></svg>${data.baseline ?? 'baseline'}
+    </span>`;
+  }
+
+  #picture(data: WindowPlotData): TemplateResult {
+    const rows = rowsOf(data);
+    const height = HEAD + rows.length * ROW + 6;
+    const outer = { width: this.width, height: height + FOOT + 8 };
+    const frame = frameOf(outer, data.horizontal, { from: 0, to: 1, step: 1 });
+    return html`
+      <svg class="drawing" role="img" aria-label=${windowFinding(data)} width=${outer.width} height=${outer.height}>
+        ${hatch}
+        <g transform="translate(${frame.left} ${frame.top})">
+          ${paper(frame, frequencyTicks(...data.horizontal, frame.width), [])}
+          <svg width=${frame.width} height=${frame.height} overflow="hidden">
+            ${this.#band(data, frame)} ${rows.map((row, index) => this.#bar(row, HEAD + index * ROW, frame))}
+            ${data.marks.map(({ frequency }) => svg`<path class="needle" d="M${frame.x(frequency)} 0V${frame.height}" />`)}
+          </svg>
+          ${rows.map((row, index) => this.#name(row, HEAD + index * ROW, frame, data))}
+          ${data.marks.map((mark) => this.#flag(spellFrequency(mark.frequency, data.system), frame.x(mark.frequency), frame))}
+        </g>
+      </svg>
+    `;
+  }
+
+  #band({ window }: WindowPlotData, frame: Frame): SVGTemplateResult {
+    const { low, high, octaves, stretchedOctaves } = window;
+    const across = (from: number, to: number, kind: string): SVGTemplateResult =>
+      svg`<rect class="band ${kind}" x=${frame.x(from)} y="1" width=${Math.max(1, frame.x(to) - frame.x(from))} height=${frame.height - 2} />`;
+    const [floor, ceiling] = [
+      Math.max(...window.floors.map(({ stretched }) => stretched), 1),
+      Math.min(...window.ceilings.map(({ stretched }) => stretched), 1e6),
+    ];
+    return svg`
+      ${octaves >= 0 ? across(low.at, high.at, 'shared') : across(high.at, low.at, 'gap')}
+      ${stretchedOctaves > 0 ? across(floor, ceiling, 'loose') : nothing}
+    `;
+  }
+
+  #bar({ side, limit, was, binding }: WindowRow, top: number, frame: Frame): SVGTemplateResult {
+    const end = frame.width;
+    const strict = Math.min(Math.max(frame.x(limit.at), 0), end);
+    const loose = Math.min(Math.max(frame.x(limit.stretched), 0), end);
+    const [inner, outer] = [Math.min(strict, loose), Math.max(strict, loose)];
+    const y = top + 3;
+    const height = ROW - 8;
+    const line = (x: number, kind: string): SVGTemplateResult =>
+      svg`<path class="end-line ${kind}" d="M${x} ${y - 1}V${y + height + 1}" />`;
+    return svg`
+      <g class=${side === 'floor' ? 'tweeter' : 'woofer'}>
+        ${
+          side === 'floor'
+            ? svg`<rect x="0" y=${y} width=${inner} height=${height} fill="url(#hatch)" />
+                <rect class="bar" x=${strict} y=${y} width=${end - strict} height=${height} />`
+            : svg`<rect x=${outer} y=${y} width=${end - outer} height=${height} fill="url(#hatch)" />
+                <rect class="bar" x="0" y=${y} width=${strict} height=${height} />`
+        }
+        <rect class="bar loose" x=${inner} y=${y} width=${outer - inner} height=${height} />
+        ${line(loose, 'loose')} ${line(strict, binding ? 'binding' : '')}
+        ${was === undefined ? nothing : line(frame.x(was), 'was')}
+      </g>
+    `;
+  }
+
+  #name({ side, limit, binding }: WindowRow, top: number, frame: Frame, data: WindowPlotData): SVGTemplateResult {
+    const text = `${limit.name} ${spellFrequency(limit.at, data.system)}`;
+    const width = textWidth(text, `${binding ? 600 : 400} 12px ${getComputedStyle(this).fontFamily}`);
+    const ends = [frame.x(limit.at), frame.x(limit.stretched)];
+    const busy = [...ends, frame.x(data.window.low.at), frame.x(data.window.high.at)];
+    // Names stand in one column at the left, away from where the bars end, unless the band begins there.
+    const left = 8 + width < Math.min(...busy) - 4;
+    const x = left || Math.max(...busy) + 4 > frame.width - width - 8 ? 8 : frame.width - width - 8;
+    const hatched = (side === 'floor') === left;
+    return svg`<text class="rule ${binding ? 'binding' : ''} ${hatched ? 'hatched' : ''}" x=${x} y=${top + 16.5}>${text}</text>`;
+  }
+
+  #flag(text: string, x: number, frame: Frame): SVGTemplateResult {
+    const width = textWidth(text, `600 11px ${getComputedStyle(this).fontFamily}`) + 12;
+    const left = x + width > frame.width ? x - width : x;
+    return svg`
+      <rect class="flag" x=${left} y="0" width=${width} height="17" />
+      <text class="flag-text" x=${left + 6} y="12.5">${text}</text>
+    `;
+  }
+
+  #table(data: WindowPlotData): TemplateResult {
+    return html`
+      <div class="table" tabindex="0" role="region" aria-label="Values of ${data.title}">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Rule</th>
+              <th scope="col">Side</th>
+              <th scope="col">Limit</th>
+              <th scope="col">Stretched</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${rowsOf(data).map(
+              ({ side, limit }) => html`
+                <tr>
+                  <th scope="row">${limit.name}</th>
+                  <td>${side === 'floor' ? 'from' : 'up to'}</td>
+                  <td>${spellFrequency(limit.at, data.system)}</td>
+                  <td>${spellFrequency(limit.stretched, data.system)}</td>
+                </tr>
+              `,
+            )}
+            <tr>
+              <th scope="row">Shared band</th>
+              <td></td>
+              <td>${octaveText(data.window.octaves)}</td>
+              <td>${octaveText(data.window.stretchedOctaves)}</td>
+            </tr>
+          </tbody>
+        </table>
+      </div>
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'window-plot': WindowPlot;
+  }
+}
