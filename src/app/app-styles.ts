@@ -4,7 +4,10 @@ import { css } from 'lit';
 export const appStyles = css`
   :host {
     display: grid;
-    grid-template: 'bar bar bar' 48px 'rail sheet dock' minmax(0, 1fr) 'foot foot foot' 26px / 208px minmax(0, 1fr) 392px;
+    grid-template: 'bar bar bar' 48px 'rail sheet dock' minmax(0, 1fr) 'foot foot foot' 26px / 208px minmax(
+        0,
+        1fr
+      ) 392px;
     height: 100dvh;
     background: var(--ground);
     color: var(--ink);

@@ -111,11 +111,19 @@ export class CellHead extends LitElement {
           <p>${shown.reason} ${shown.note}</p>
         </div>`;
       case 'problem':
-        return html`<div class="words problem">${icon('fail')}<p>${shown.message}</p></div>`;
+        return html`<div class="words problem">
+          ${icon('fail')}
+          <p>${shown.message}</p>
+        </div>`;
       case 'curve':
-        return html`<div class="words"><spark-line .curve=${shown.curve}></spark-line><p>${shown.text} ${open}</p></div>`;
+        return html`<div class="words">
+          <spark-line .curve=${shown.curve}></spark-line>
+          <p>${shown.text} ${open}</p>
+        </div>`;
       case 'record':
-        return html`<div class="words"><p><strong>${shown.title}</strong> ${shown.text} ${open}</p></div>`;
+        return html`<div class="words">
+          <p><strong>${shown.title}</strong> ${shown.text} ${open}</p>
+        </div>`;
       case 'text':
       case 'waiting':
         return html`<div class="words"><p>${shown.text}</p></div>`;

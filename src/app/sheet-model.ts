@@ -3,18 +3,17 @@ import { formatAddress } from '../formula/address.ts';
 import type { Cell, Sheet } from '../document/types.ts';
 import type { ShownCell } from '../document/shown.ts';
 import type { Workbook } from '../document/workbook.ts';
-import type { Tally } from '../components/grid/model.ts';
 
 const EMPTY: ShownCell = { kind: 'empty' };
 
 /** Shows one sheet of a workbook to the grid; before the engine has answered, the texts remembered from last time. */
 export class SheetModel implements GridModel {
   readonly sheet: Sheet;
-  readonly #workbook: Workbook;
+  readonly workbook: Workbook;
   readonly #remembered: ReadonlyMap<string, string>;
 
   constructor(workbook: Workbook, sheet: Sheet, remembered: ReadonlyMap<string, string>) {
-    this.#workbook = workbook;
+    this.workbook = workbook;
     this.sheet = sheet;
     this.#remembered = remembered;
   }
@@ -33,7 +32,7 @@ export class SheetModel implements GridModel {
 
   shown(row: number, column: number): ShownCell {
     const address = formatAddress({ row, column });
-    const shown = this.#workbook.shown(this.sheet.id, address);
+    const shown = this.workbook.shown(this.sheet.id, address);
     if (shown) return shown;
     const text = this.#remembered.get(address) ?? this.sheet.cells.get(address)?.text;
     return text === undefined ? EMPTY : { kind: 'waiting', text };

@@ -174,7 +174,12 @@ export class SheetRail extends LitElement {
       <nav aria-label="Sheets of this document">
         <h2>
           Sheets
-          <button class="small" aria-label="Add a sheet" title="Add a sheet" @click=${() => this.#fire('sheet-act', { name: 'add' })}>
+          <button
+            class="small"
+            aria-label="Add a sheet"
+            title="Add a sheet"
+            @click=${() => this.#fire('sheet-act', { name: 'add' })}
+          >
             ${icon('plus')}
           </button>
         </h2>
@@ -188,14 +193,16 @@ export class SheetRail extends LitElement {
           ${this.templates.map((entry) => this.#entry(entry, 'template', false))}
         </ul>
       </nav>
-      ${this.documents.length > 1
-        ? html`<nav aria-label="Documents on this device">
-            <h2>Kept documents</h2>
-            <ul>
-              ${this.documents.map((entry) => this.#entry(entry, 'document', entry.id === this.document))}
-            </ul>
-          </nav>`
-        : nothing}
+      ${
+        this.documents.length > 1
+          ? html`<nav aria-label="Documents on this device">
+              <h2>Kept documents</h2>
+              <ul>
+                ${this.documents.map((entry) => this.#entry(entry, 'document', entry.id === this.document))}
+              </ul>
+            </nav>`
+          : nothing
+      }
       <footer class=${this.saving.status} role="status"><b>Kept on this device</b><br />${this.saving.text}</footer>
     `;
   }
@@ -203,7 +210,11 @@ export class SheetRail extends LitElement {
   #sheet(sheet: RailSheet, index: number): TemplateResult {
     const current = sheet.id === this.current;
     return html`<li class=${current ? 'current' : ''}>
-      <button class="entry" aria-current=${current ? 'page' : nothing} @click=${() => this.#fire('sheet', { id: sheet.id })}>
+      <button
+        class="entry"
+        aria-current=${current ? 'page' : nothing}
+        @click=${() => this.#fire('sheet', { id: sheet.id })}
+      >
         <span class="name" title=${sheet.name}>${sheet.name}</span>
         <span class="tally">
           ${(['fail', 'caution', 'good'] as const)
@@ -229,20 +240,26 @@ export class SheetRail extends LitElement {
 
   #entry(entry: RailEntry, kind: 'template' | 'document', current: boolean): TemplateResult {
     return html`<li class=${current ? 'current' : ''}>
-      <button class="entry" aria-current=${current ? 'true' : nothing} @click=${() => this.#fire(kind, { id: entry.id })}>
+      <button
+        class="entry"
+        aria-current=${current ? 'true' : nothing}
+        @click=${() => this.#fire(kind, { id: entry.id })}
+      >
         <span class="name" title=${entry.title}>${entry.title}</span>
         ${entry.detail ? html`<span class="detail">${entry.detail}</span>` : nothing}
       </button>
-      ${kind === 'document'
-        ? html`<button
-            class="small"
-            aria-label=${`Remove ${entry.title} from this device`}
-            title="Remove from this device"
-            @click=${() => this.#fire('forget', { id: entry.id, title: entry.title })}
-          >
-            ${icon('close')}
-          </button>`
-        : nothing}
+      ${
+        kind === 'document'
+          ? html`<button
+              class="small"
+              aria-label=${`Remove ${entry.title} from this device`}
+              title="Remove from this device"
+              @click=${() => this.#fire('forget', { id: entry.id, title: entry.title })}
+            >
+              ${icon('close')}
+            </button>`
+          : nothing
+      }
     </li>`;
   }
 

@@ -98,19 +98,23 @@ export class AskDialog extends LitElement {
   protected override render(): TemplateResult {
     const question = this.question;
     return html`<dialog aria-labelledby="title" @close=${() => this.#settle(undefined)}>
-      ${question
-        ? html`<form method="dialog" @submit=${this.#submit}>
-            <h2 id="title">${question.title}</h2>
-            ${question.text ? html`<p>${question.text}</p>` : nothing}
-            ${question.value === undefined
-              ? nothing
-              : html`<label>${question.label ?? ''}<input .value=${question.value} autocomplete="off" /></label>`}
-            <footer>
-              <button type="button" @click=${() => this.dialog.close()}>${question.cancel ?? 'Cancel'}</button>
-              <button class="main" type="submit">${question.confirm}</button>
-            </footer>
-          </form>`
-        : nothing}
+      ${
+        question
+          ? html`<form method="dialog" @submit=${this.#submit}>
+              <h2 id="title">${question.title}</h2>
+              ${question.text ? html`<p>${question.text}</p>` : nothing}
+              ${
+                question.value === undefined
+                  ? nothing
+                  : html`<label>${question.label ?? ''}<input .value=${question.value} autocomplete="off" /></label>`
+              }
+              <footer>
+                <button type="button" @click=${() => this.dialog.close()}>${question.cancel ?? 'Cancel'}</button>
+                <button class="main" type="submit">${question.confirm}</button>
+              </footer>
+            </form>`
+          : nothing
+      }
     </dialog>`;
   }
 

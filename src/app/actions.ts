@@ -1,0 +1,105 @@
+import { newDocument } from '../document/create.ts';
+import { parseAddress } from '../formula/address.ts';
+import { openFromFile, saveToFile } from './files.ts';
+import { keyBindings } from './key-bindings.ts';
+import type { OctavoApp } from './octavo-app.ts';
+import { openTemplate } from './template-list.ts';
+
+type Action = (app: OctavoApp, id: string) => void | Promise<void>;
+
+const onDocument = async (app: OctavoApp, document: ReturnType<typeof openTemplate>): Promise<void> => {
+  app.drawer = false;
+  await app.session?.adopt(document);
+};
+
+/** Everything that a button, a menu or a key of the frame does. */
+const actions: Readonly<Record<string, Action>> = {
+  undo: (app) => app.workbook?.undo(),
+  redo: (app) => app.workbook?.redo(),
+  pin: async ({ workbook }) => {
+    await (workbook?.document.baseline ? workbook.unpin() : workbook?.pin());
+  },
+  system: async (app) => {
+    const system = app.workbook?.document.system === 'metric' ? 'imperial' : 'metric';
+    await app.acts.do({ kind: 'system', system });
+  },
+  theme: (app) => {
+    const root = document.documentElement;
+    const chosen = root.dataset['theme'] ?? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
+    root.dataset['theme'] = chosen === 'dark' ? 'light' : 'dark';
+    localStorage.setItem('octavo-theme', root.dataset['theme']);
+    app.requestUpdate();
+  },
+  drawer: (app) => {
+    app.drawer = !app.drawer;
+  },
+  guide: (app) => app.openGuide(),
+  keys: async (app) => {
+    const text = keyBindings
+      .map(
+        ({ key, control, shift, words }) =>
+          `${[control && 'Ctrl', shift && 'Shift', key].filter(Boolean).join(' ')}: ${words}`,
+      )
+      .join('. ');
+    await app.dialog.ask({ title: 'Keys', text, confirm: 'Close', cancel: 'Back' });
+  },
+  new: (app) => onDocument(app, newDocument('Untitled')),
+  template: (app, id) => onDocument(app, openTemplate(id)),
+  document: async (app, id) => {
+    const problem = await app.session?.open(id);
+    if (problem) app.tell(problem);
+  },
+  forget: async (app, id) => {
+    const title = app.session?.documents.find((entry) => entry.id === id)?.title ?? 'this document';
+    if (id === app.workbook?.document.id) return app.tell(`“${title}” is open. Open another document first.`);
+    const agreed = await app.dialog.ask({
+      title: `Remove “${title}” from this device?`,
+      text: 'This cannot be undone. Save a copy to a file first if you may want it again.',
+      confirm: 'Remove',
+      cancel: 'Keep it',
+    });
+    if (agreed !== undefined) await app.session?.forget(id);
+  },
+  rename: async (app) => {
+    const title = await app.dialog.ask({
+      title: 'Rename the document',
+      label: 'Title',
+      value: app.workbook?.document.title ?? '',
+      confirm: 'Rename',
+    });
+    if (title?.trim()) await app.acts.do({ kind: 'title', title: title.trim() });
+  },
+  'save-file': ({ workbook }) => {
+    if (workbook) saveToFile(workbook.document);
+  },
+  'open-file': async (app) => {
+    const opened = await openFromFile();
+    if (typeof opened === 'string') app.tell(opened);
+    else if (opened) await onDocument(app, opened);
+  },
+  'go-to': async (app) => {
+    const { workbook, sheet } = app;
+    if (!workbook || !sheet) return;
+    const asked = await app.dialog.ask({
+      title: 'Go to',
+      label: 'A cell such as D12, a name, or Sheet!Name',
+      value: '',
+      confirm: 'Go',
+    });
+    if (!asked) return;
+    const cut = asked.lastIndexOf('!');
+    const wanted = asked.slice(cut + 1).trim();
+    const on = cut < 0 ? sheet : workbook.document.sheets.find(({ name }) => sameWord(name, asked.slice(0, cut)));
+    const named = [...(on?.names ?? [])].find(([name]) => sameWord(name, wanted))?.[1];
+    const cell = (named ?? wanted).split(':')[0]?.toUpperCase() ?? '';
+    if (on && parseAddress(cell)) app.go({ sheet: on.id, cell });
+    else app.tell(`There is no cell or name “${asked}” here. Names are listed while you type a formula.`);
+  },
+};
+
+const sameWord = (a: string, b: string): boolean =>
+  a.trim().toLowerCase() === b.trim().replaceAll("'", '').toLowerCase();
+
+export async function runAction(name: string, app: OctavoApp, id = ''): Promise<void> {
+  await actions[name]?.(app, id);
+}

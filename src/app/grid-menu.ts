@@ -1,0 +1,100 @@
+import type { MenuItem } from '../components/menu/pop-menu.ts';
+import { cellsOf } from './selection.ts';
+import type { OctavoApp } from './octavo-app.ts';
+
+/** What can be done with the selected cells, beside the keys. */
+export const gridMenu: readonly MenuItem[] = [
+  { name: 'name', label: 'Name these cells…' },
+  { name: 'unnamed', label: 'Take the name away' },
+  { name: 'range', label: 'Plausible range of this input…' },
+  { name: 'unit', label: 'Show in another unit…' },
+  { name: 'rows-above', label: 'Insert rows above', separated: true },
+  { name: 'columns-before', label: 'Insert columns before' },
+  { name: 'delete-rows', label: 'Delete these rows' },
+  { name: 'delete-columns', label: 'Delete these columns' },
+  { name: 'fill-down', label: 'Fill down', hint: 'Ctrl D', separated: true },
+  { name: 'fill-right', label: 'Fill right', hint: 'Ctrl R' },
+  { name: 'clear', label: 'Clear', hint: 'Delete' },
+];
+
+/** Does one line of the menu. */
+export async function runGridMenu(name: string, app: OctavoApp): Promise<void> {
+  const { acts, sheet, dialog } = app;
+  if (!sheet) return;
+  const cells = cellsOf(app.selection);
+  const held = [...sheet.names].find(([, at]) => at === cells)?.[0];
+  switch (name) {
+    case 'name': {
+      const asked = await dialog.ask({
+        title: `Name ${cells}`,
+        text: 'Formulas of this sheet can then say the name; other sheets write Sheet!Name.',
+        label: 'Name',
+        value: held ?? '',
+        confirm: 'Name',
+      });
+      if (asked === undefined || asked.trim() === '' || asked === held) return;
+      await acts.do(
+        held
+          ? { kind: 'rename-name', sheet: sheet.id, from: held, to: asked.trim() }
+          : { kind: 'define-name', sheet: sheet.id, name: asked.trim(), cells },
+      );
+      return;
+    }
+    case 'unnamed':
+      if (held) await acts.do({ kind: 'delete-name', sheet: sheet.id, name: held });
+      else app.tell(`${cells} has no name.`);
+      return;
+    case 'range': {
+      const range = sheet.cells.get(app.cell)?.range;
+      const asked = await dialog.ask({
+        title: `Plausible range of ${app.cell}`,
+        text: 'The two ends of its rule, as quantities, with “to” between them.',
+        label: 'Range, such as 800 Hz to 6 kHz',
+        value: range ? range.join(' to ') : '',
+        confirm: 'Set',
+      });
+      if (asked === undefined) return;
+      const [from, to] = asked.split(/\s+to\s+|\s*–\s*/).map((text) => text.trim());
+      if (asked.trim() !== '' && (!from || !to)) {
+        app.tell(`“${asked}” is no range: write two quantities with “to” between them, such as 800 Hz to 6 kHz.`);
+        return;
+      }
+      const attributes = { range: from && to ? ([from, to] as const) : undefined };
+      await acts.do({ kind: 'describe', sheet: sheet.id, cells: app.cell, attributes });
+      return;
+    }
+    case 'unit': {
+      const asked = await dialog.ask({
+        title: `Unit of ${cells}`,
+        text: 'For results of formulas. A typed quantity shows in the unit it was typed in.',
+        label: 'Unit, such as L, cm², kHz',
+        value: sheet.cells.get(app.cell)?.unit ?? '',
+        confirm: 'Show in it',
+      });
+      if (asked === undefined) return;
+      const attributes = { unit: asked.trim() === '' ? undefined : asked.trim() };
+      await acts.do({ kind: 'describe', sheet: sheet.id, cells, attributes });
+      return;
+    }
+    case 'rows-above':
+      await acts.restructure('insert', 'rows');
+      return;
+    case 'columns-before':
+      await acts.restructure('insert', 'columns');
+      return;
+    case 'delete-rows':
+      await acts.restructure('delete', 'rows');
+      return;
+    case 'delete-columns':
+      await acts.restructure('delete', 'columns');
+      return;
+    case 'fill-down':
+      await acts.fill('down');
+      return;
+    case 'fill-right':
+      await acts.fill('right');
+      return;
+    case 'clear':
+      await acts.clear();
+  }
+}

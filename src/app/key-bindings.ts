@@ -1,0 +1,33 @@
+/** A key of the app (those of the grid are in components/grid/keys.ts), as a row of the page of keys. */
+export interface KeyBinding {
+  readonly key: string;
+  readonly control?: true;
+  readonly shift?: true;
+  readonly action: ActionName;
+  readonly words: string;
+}
+
+export type ActionName =
+  'undo' | 'redo' | 'save-file' | 'open-file' | 'go-to' | 'guide' | 'pin' | 'keys' | 'edit-formula';
+
+export const keyBindings: readonly KeyBinding[] = [
+  { key: 'z', control: true, action: 'undo', words: 'Undo' },
+  { key: 'z', control: true, shift: true, action: 'redo', words: 'Redo' },
+  { key: 'y', control: true, action: 'redo', words: 'Redo' },
+  { key: 's', control: true, action: 'save-file', words: 'Save a copy to a file' },
+  { key: 'o', control: true, action: 'open-file', words: 'Open a file' },
+  { key: 'k', control: true, action: 'go-to', words: 'Go to a cell or a name' },
+  { key: 'b', control: true, action: 'pin', words: 'Pin the baseline, or let it go' },
+  { key: 'F1', action: 'guide', words: 'Function guide' },
+  { key: '/', control: true, action: 'keys', words: 'This list of keys' },
+];
+
+/** The action that a key press asks for. Command does what Control does on a Mac. */
+export const actionOf = (event: KeyboardEvent): ActionName | undefined =>
+  keyBindings.find(
+    (binding) =>
+      binding.key.toLowerCase() === event.key.toLowerCase() &&
+      Boolean(binding.control) === (event.ctrlKey || event.metaKey) &&
+      Boolean(binding.shift) === event.shiftKey &&
+      !event.altKey,
+  )?.action;

@@ -1,0 +1,156 @@
+import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
+import '../components/consequences/consequence-list.ts';
+import '../components/plot/curve-plot.ts';
+import '../components/plot/window-plot.ts';
+import '../components/record-card/record-card.ts';
+import type { Plot, Sheet } from '../document/types.ts';
+import type { Workbook } from '../document/workbook.ts';
+import type { CellState } from '../engine/types.ts';
+import { plotData, windowData } from './plot-source.ts';
+
+type Tab = 'plots' | 'changes' | 'cell';
+
+const tabs: readonly { readonly tab: Tab; readonly words: string }[] = [
+  { tab: 'plots', words: 'Plots' },
+  { tab: 'changes', words: 'What changed' },
+  { tab: 'cell', words: 'Cell' },
+];
+
+/** Beside the sheet: its plots, what the last edit (or the distance to the baseline) changed, and the selected thing in full.
+ *  @fires go - `detail` is the place to show. */
+@customElement('plot-dock')
+export class PlotDock extends LitElement {
+  static override styles = css`
+    :host {
+      display: block;
+      background: var(--panel);
+      font: 14px/20px var(--sans);
+      color: var(--ink);
+    }
+    section {
+      padding: 12px;
+      border-bottom: 1px solid var(--line2);
+    }
+    nav {
+      display: none;
+    }
+    p {
+      margin: 0;
+      color: var(--ink2);
+    }
+    @media (max-width: 1023px) {
+      nav {
+        display: flex;
+        position: sticky;
+        top: 0;
+        z-index: 2;
+        background: var(--panel);
+        border-bottom: 1px solid var(--line2);
+      }
+      nav button {
+        all: unset;
+        box-sizing: border-box;
+        min-height: 44px;
+        padding: 0 16px;
+        display: inline-flex;
+        align-items: center;
+        cursor: pointer;
+        border-bottom: 2px solid transparent;
+      }
+      nav button[aria-pressed='true'] {
+        border-color: var(--accent);
+        font-weight: 600;
+      }
+      nav button:focus-visible {
+        outline: 2px solid var(--accent);
+        outline-offset: -2px;
+      }
+      section[data-tab]:not([data-current]) {
+        display: none;
+      }
+      .plots {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(300px, 1fr));
+      }
+    }
+  `;
+
+  @property({ attribute: false }) workbook!: Workbook;
+  @property({ attribute: false }) sheet!: Sheet;
+  /** Shown in full when it is a record or a problem. */
+  @property({ attribute: false }) selected: CellState | undefined;
+  /** What was typed in the selected cell. */
+  @property() formula = '';
+  /** Rises with every change of the workbook. */
+  @property({ type: Number }) revision = 0;
+  @state() private tab: Tab = 'plots';
+  @state() private crosshair: number | undefined;
+
+  /** Shows the part of the dock that holds the selected cell in full. */
+  async openCard(): Promise<void> {
+    this.tab = 'cell';
+    await this.updateComplete;
+    this.renderRoot.querySelector('record-card')?.scrollIntoView({ block: 'nearest' });
+  }
+
+  protected override render(): TemplateResult {
+    const { baseline } = this.workbook.document;
+    const list = baseline ? this.workbook.distance : this.workbook.consequences;
+    const since = baseline ? `since ${clock(baseline.pinned)}` : 'by the last edit';
+    const isThing = this.selected?.value.kind === 'record' || this.selected?.value.kind === 'problem';
+    return html`
+      <nav aria-label="Beside the sheet">
+        ${tabs.map(
+          ({ tab, words }) =>
+            html`<button aria-pressed=${this.tab === tab ? 'true' : 'false'} @click=${() => (this.tab = tab)}>
+              ${words}${tab === 'changes' && list.length > 0 ? ` ${String(list.length)}` : ''}
+            </button>`,
+        )}
+      </nav>
+      <div class="plots">
+        ${repeat(
+          this.sheet.plots,
+          (plot) => `${this.sheet.id}/${plot.id}`,
+          (plot) => html`<section data-tab="plots" ?data-current=${this.tab === 'plots'}>${this.#plot(plot)}</section>`,
+        )}
+      </div>
+      <section data-tab="changes" ?data-current=${this.tab === 'changes'}>
+        <consequence-list .consequences=${list} since=${since} .sheet=${this.sheet.id}></consequence-list>
+      </section>
+      <section data-tab="cell" ?data-current=${this.tab === 'cell'}>
+        ${
+          isThing
+            ? html`<record-card
+                .state=${this.selected}
+                .formula=${this.formula}
+                .system=${this.workbook.document.system}
+              ></record-card>`
+            : html`<p>Select a driver, a box, a curve or a verdict to see all of it here.</p>`
+        }
+      </section>
+    `;
+  }
+
+  #plot(plot: Plot): TemplateResult | typeof nothing {
+    if (plot.kind === 'window') {
+      const data = windowData(this.workbook, this.sheet, plot);
+      return data ? html`<window-plot .data=${data}></window-plot>` : nothing;
+    }
+    return html`<curve-plot
+      .data=${plotData(this.workbook, this.sheet, plot)}
+      .crosshair=${this.crosshair}
+      @crosshair-move=${(event: CustomEvent<{ frequency: number | undefined }>) => (this.crosshair = event.detail.frequency)}
+    ></curve-plot>`;
+  }
+}
+
+const clock = (iso: string): string =>
+  new Date(iso).toLocaleTimeString(undefined, { hour: '2-digit', minute: '2-digit' });
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'plot-dock': PlotDock;
+  }
+}

@@ -1,0 +1,239 @@
+import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { FormulaEditor } from '../components/formula-editor/formula-editor.ts';
+import type { RulerDetail, RulerPass } from '../components/ruler/value-ruler.ts';
+import { isRefusal } from '../document/command.ts';
+import { labelOf } from '../document/labels.ts';
+import type { Cell, Sheet } from '../document/types.ts';
+import type { Workbook } from '../document/workbook.ts';
+import { parseQuantity } from '../units/parse.ts';
+import './cell-head.ts';
+import { nextChoice } from './choices.ts';
+import { passesOf } from './passes.ts';
+import { rangeOf } from './plausible-range.ts';
+
+/** The head of the sheet: the selected cell on its rule or in words, and below it what was typed, to be edited. */
+@customElement('sheet-head')
+export class SheetHead extends LitElement {
+  static override styles = css`
+    :host {
+      display: block;
+      font: 14px/20px var(--sans);
+      color: var(--ink);
+    }
+    value-ruler {
+      display: block;
+      border-top: 1px solid var(--line2);
+    }
+    .line {
+      display: flex;
+      align-items: center;
+      gap: 12px;
+      min-height: 34px;
+      padding: 0 20px;
+      border-top: 1px solid var(--line2);
+      background: var(--panel);
+    }
+    .line > label,
+    .line > span.word {
+      color: var(--ink2);
+      font-size: 12.5px;
+      white-space: nowrap;
+    }
+    formula-editor,
+    input,
+    select {
+      flex: 1;
+      min-width: 0;
+    }
+    input,
+    select {
+      font: 14px/20px var(--mono);
+      color: var(--ink);
+      background: var(--paper);
+      border: 1px solid var(--line2);
+      border-radius: 5px;
+      padding: 3px 8px;
+    }
+    select {
+      flex: 0 1 260px;
+    }
+    .finding {
+      padding: 4px 20px;
+      margin: 0;
+      border-top: 1px solid var(--line);
+      font-size: 12.5px;
+      line-height: 18px;
+      color: var(--caution);
+      background: var(--caution-bg);
+    }
+    .finding.error {
+      color: var(--fail);
+      background: var(--fail-bg);
+    }
+    :focus-visible {
+      outline: 2px solid var(--accent);
+      outline-offset: 1px;
+    }
+  `;
+
+  @property({ attribute: false }) workbook!: Workbook;
+  @property({ attribute: false }) sheet!: Sheet;
+  @property() cell = '';
+  @property({ type: Number }) revision = 0;
+  @property({ type: Boolean }) rest = false;
+  @state() private passes: readonly RulerPass[] = [];
+  @state() private feeds = 0;
+  #scanned = '';
+
+  /** Begins editing the formula line, with this text instead of what is there. */
+  edit(text?: string): void {
+    const editor = this.renderRoot.querySelector<FormulaEditor>('formula-editor');
+    if (editor && text !== undefined) editor.begin(text);
+    else (editor ?? (this.renderRoot.querySelector('input, select') as HTMLElement | null))?.focus();
+  }
+
+  /** Moves a number by a step, or a choice to the next word. */
+  nudge(direction: 1 | -1, coarse: boolean): void {
+    const ruler = this.renderRoot.querySelector('value-ruler');
+    const choice = nextChoice(this.#held, direction);
+    if (choice !== undefined) void this.#commit(choice, 'stay');
+    else ruler?.nudge(direction, coarse);
+  }
+
+  protected override updated(): void {
+    void this.#scan();
+  }
+
+  protected override render(): TemplateResult {
+    const { workbook, sheet, cell } = this;
+    const held = this.#held;
+    const state = workbook.state(sheet.id, cell);
+    const findings = state?.findings ?? [];
+    return html`
+      ${this.#readout(held)}
+      <div class="line">
+        <span class="word">${held?.text.startsWith('=') ? 'Formula' : 'Entered'}</span>
+        ${this.#entry(held)}
+        ${this.feeds > 0 ? html`<span class="word">feeds ${this.feeds} ${this.feeds === 1 ? 'cell' : 'cells'}</span>` : nothing}
+      </div>
+      ${findings.map(
+        ({ level, message, fix }) =>
+          html`<p class="finding ${level}" role="status">${message}${fix ? html` Fix: <b>${fix}</b>` : nothing}</p>`,
+      )}
+    `;
+  }
+
+  get #held(): Cell | undefined {
+    return this.sheet.cells.get(this.cell);
+  }
+
+  get #name(): string {
+    return [...this.sheet.names].find(([, at]) => at === this.cell)?.[0] ?? '';
+  }
+
+  #readout(held: Cell | undefined): TemplateResult {
+    const { workbook, sheet, cell } = this;
+    const state = workbook.state(sheet.id, cell);
+    const label = labelOf(sheet, cell);
+    const range = held && rangeOf(held, state);
+    if (this.rest && range && state?.value.kind === 'number' && state.type.kind === 'number') {
+      const before = workbook.baselineState({ sheet: sheet.id, cell });
+      return html`<value-ruler
+        address=${cell}
+        name=${label}
+        .value=${state.value.value}
+        .baseline=${before?.value.kind === 'number' ? before.value.value : undefined}
+        .range=${range}
+        quantity=${state.type.quantity ?? 'ratio'}
+        unit=${parseQuantity(held.text)?.unit ?? ''}
+        system=${workbook.document.system}
+        .passes=${this.passes}
+        @input=${this.#try}
+        @change=${this.#keep}
+        @cancel=${() => void workbook.cancel()}
+      ></value-ruler>`;
+    }
+    return html`<cell-head
+      address=${cell}
+      label=${label}
+      name=${this.#name}
+      .shown=${workbook.shown(sheet.id, cell) ?? { kind: 'waiting', text: held?.text ?? '' }}
+    ></cell-head>`;
+  }
+
+  #entry(held: Cell | undefined): TemplateResult {
+    if (held?.choices) {
+      return html`<select
+        aria-label="Choice for ${this.cell}"
+        @change=${(event: Event) => void this.#commit((event.target as HTMLSelectElement).value, 'stay')}
+      >
+        ${held.choices.map((choice) => html`<option ?selected=${choice === held.text}>${choice}</option>`)}
+        ${held.choices.includes(held.text) ? nothing : html`<option selected>${held.text}</option>`}
+      </select>`;
+    }
+    if (!this.rest) {
+      return html`<input
+        aria-label="Text of ${this.cell}"
+        .value=${held?.text ?? ''}
+        @change=${(event: Event) => void this.#commit((event.target as HTMLInputElement).value, 'down')}
+      />`;
+    }
+    return html`<formula-editor
+      label="Text of ${this.cell}"
+      .text=${held?.text ?? ''}
+      .scope=${this.workbook.scope(this.sheet.id)}
+      .sheets=${this.workbook.document.sheets}
+      @commit=${(event: CustomEvent<{ text: string; move: string }>) => void this.#commit(event.detail.text, event.detail.move)}
+    ></formula-editor>`;
+  }
+
+  async #commit(text: string, move: string): Promise<void> {
+    const texts = new Map([[this.cell, text]]);
+    const done = this.workbook.do({ kind: 'write', sheet: this.sheet.id, texts });
+    this.#fire('committed', { move });
+    const refusal = await done;
+    if (refusal && isRefusal(refusal)) this.#fire('refused', { message: refusal.refused });
+  }
+
+  readonly #try = (event: CustomEvent<RulerDetail>): void => {
+    void this.workbook.preview({ sheet: this.sheet.id, cell: event.detail.address }, event.detail.text);
+  };
+
+  readonly #keep = (event: CustomEvent<RulerDetail>): void => {
+    void this.workbook.preview({ sheet: this.sheet.id, cell: event.detail.address }, event.detail.text);
+    void this.workbook.settle();
+  };
+
+  /** Finds, when the page is at rest, what follows from the cell and where on its rule all of it passes. */
+  async #scan(): Promise<void> {
+    const key = `${this.sheet.id}!${this.cell}@${String(this.revision)}`;
+    if (!this.rest || this.#scanned === key || this.workbook.previewed) return;
+    const isNew = !this.#scanned.startsWith(`${this.sheet.id}!${this.cell}@`);
+    this.#scanned = key;
+    if (isNew) {
+      this.passes = [];
+      this.feeds = 0;
+    }
+    await new Promise((resolve) => setTimeout(resolve, 150));
+    if (this.#scanned !== key || this.workbook.previewed) return;
+    const place = { sheet: this.sheet.id, cell: this.cell };
+    const feeds = (await this.workbook.dependents(place)).length;
+    if (this.#scanned !== key) return;
+    this.feeds = feeds;
+    const range = this.#held && rangeOf(this.#held, this.workbook.state(place.sheet, place.cell));
+    if (!range || feeds === 0) return;
+    const passes = await passesOf(this.workbook, place, range, () => this.#scanned === key && !this.workbook.previewed);
+    if (passes && this.#scanned === key) this.passes = passes;
+  }
+
+  #fire(name: string, detail: object): void {
+    this.dispatchEvent(new CustomEvent(name, { detail }));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'sheet-head': SheetHead;
+  }
+}

@@ -1,0 +1,186 @@
+import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { icon } from '../components/icons.ts';
+import '../components/menu/pop-menu.ts';
+import type { MenuItem } from '../components/menu/pop-menu.ts';
+import type { UnitSystem } from '../document/types.ts';
+
+const documentMenu: readonly MenuItem[] = [
+  { name: 'new', label: 'New empty document' },
+  { name: 'open-file', label: 'Open a file…', hint: 'Ctrl O' },
+  { name: 'save-file', label: 'Save a copy to a file', hint: 'Ctrl S' },
+  { name: 'rename', label: 'Rename the document…', separated: true },
+];
+
+const helpMenu: readonly MenuItem[] = [
+  { name: 'guide', label: 'Function guide', hint: 'F1' },
+  { name: 'keys', label: 'Keys', hint: 'Ctrl /' },
+];
+
+/** The bar over everything: the document, undo and redo, the baseline, units, light or dark, help.
+ *  @fires act - `detail.name` was asked for. */
+@customElement('top-bar')
+export class TopBar extends LitElement {
+  static override styles = css`
+    :host {
+      display: flex;
+      align-items: center;
+      gap: 8px;
+      padding: 0 12px;
+      border-bottom: 1px solid var(--line2);
+      min-width: 0;
+      font: 14px/20px var(--sans);
+      color: var(--ink);
+    }
+    h1 {
+      font-size: 14px;
+      line-height: 20px;
+      font-weight: 600;
+      margin: 0;
+      white-space: nowrap;
+      overflow: clip;
+      text-overflow: ellipsis;
+      min-width: 40px;
+    }
+    .mark {
+      color: var(--accent);
+      width: 22px;
+      height: 22px;
+      flex: none;
+    }
+    .space {
+      flex: 1;
+    }
+    button {
+      font: inherit;
+      color: var(--ink);
+      background: none;
+      border: 1px solid transparent;
+      border-radius: 5px;
+      min-height: 32px;
+      min-width: 32px;
+      padding: 0 6px;
+      display: inline-flex;
+      gap: 8px;
+      align-items: center;
+      justify-content: center;
+      cursor: pointer;
+      white-space: nowrap;
+    }
+    button.framed {
+      background: var(--paper);
+      border-color: var(--line2);
+      padding: 0 12px;
+    }
+    button:hover:not(:disabled) {
+      background: color-mix(in srgb, var(--ink) 7%, transparent);
+    }
+    button:disabled {
+      opacity: 0.4;
+      cursor: default;
+    }
+    button[aria-pressed='true'] {
+      border-color: var(--accent);
+      color: var(--accent);
+    }
+    :focus-visible {
+      outline: 2px solid var(--accent);
+      outline-offset: 2px;
+    }
+    svg {
+      width: 18px;
+      height: 18px;
+      flex: none;
+    }
+    .drawer {
+      display: none;
+    }
+    @media (max-width: 1180px) {
+      .drawer {
+        display: inline-flex;
+      }
+    }
+    @media (max-width: 1023px) {
+      button {
+        min-height: 44px;
+        min-width: 44px;
+      }
+    }
+    @media (max-width: 700px) {
+      :host {
+        gap: 2px;
+        padding: 0 6px;
+      }
+      .optional,
+      .mark {
+        display: none;
+      }
+      button.framed {
+        padding: 0 6px;
+      }
+    }
+  `;
+
+  @property() override title = '';
+  @property({ type: Boolean }) canUndo = false;
+  @property({ type: Boolean }) canRedo = false;
+  /** The clock time of the pinned baseline; empty without one. */
+  @property() pinned = '';
+  @property() system: UnitSystem = 'metric';
+  @property({ type: Boolean }) dark = false;
+
+  protected override render(): TemplateResult {
+    return html`
+      <button class="drawer" aria-label="Sheets and documents" @click=${() => this.#act('drawer')}>
+        ${icon('menu')}
+      </button>
+      <svg class="mark" viewBox="0 0 24 24" fill="none" stroke="currentColor" stroke-width="1.8" aria-hidden="true">
+        <path d="M3 3v18h18M4 19c4 0 4-13 8-13s4 13 9 13" />
+      </svg>
+      <h1>${this.title}</h1>
+      <pop-menu label="Document" bare .items=${documentMenu} @choose=${this.#chosen}>${icon('chevron')}</pop-menu>
+      <span class="space"></span>
+      <button aria-label="Undo" title="Undo (Ctrl Z)" ?disabled=${!this.canUndo} @click=${() => this.#act('undo')}>
+        ${icon('undo')}
+      </button>
+      <button aria-label="Redo" title="Redo (Ctrl Y)" ?disabled=${!this.canRedo} @click=${() => this.#act('redo')}>
+        ${icon('redo')}
+      </button>
+      <button
+        class="framed"
+        aria-pressed=${this.pinned === '' ? 'false' : 'true'}
+        title="Pin the present numbers and see every distance to them (Ctrl B)"
+        @click=${() => this.#act('pin')}
+      >
+        ${icon('pin')}<span class="optional">Baseline</span>${this.pinned ? html`<b>${this.pinned}</b>` : nothing}
+      </button>
+      <button
+        class="framed optional"
+        title="Show quantities in metric or imperial units; what was typed stays"
+        @click=${() => this.#act('system')}
+      >
+        ${this.system === 'metric' ? 'Metric' : 'Imperial'}
+      </button>
+      <button
+        aria-label=${this.dark ? 'Light colours' : 'Dark colours'}
+        title=${this.dark ? 'Light colours' : 'Dark colours'}
+        @click=${() => this.#act('theme')}
+      >
+        ${icon(this.dark ? 'sun' : 'moon')}
+      </button>
+      <pop-menu label="Help" .items=${helpMenu} @choose=${this.#chosen}>Help</pop-menu>
+    `;
+  }
+
+  #chosen = (event: CustomEvent<{ name: string }>): void => this.#act(event.detail.name);
+
+  #act(name: string): void {
+    this.dispatchEvent(new CustomEvent('act', { detail: { name } }));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'top-bar': TopBar;
+  }
+}
