@@ -1,0 +1,245 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { ShownCell } from '../../document/shown.ts';
+import { type Consequence, ranked, wordsOf } from './data.ts';
+import { statusIcon } from './status-icon.ts';
+
+/** What an edit changed: the cause first, then verdicts that turned, then values.
+ *  @fires go - A row was chosen; `detail` is its place `{ sheet, cell }`. */
+@customElement('consequence-list')
+export class ConsequenceList extends LitElement {
+  static override styles = css`
+    :host {
+      display: block;
+      container-type: inline-size;
+      color: var(--ink);
+      font-size: 14px;
+      line-height: 20px;
+      font-variant-numeric: tabular-nums lining-nums;
+    }
+    header {
+      display: flex;
+      flex-wrap: wrap;
+      align-items: baseline;
+      gap: 0 10px;
+      padding-bottom: 4px;
+    }
+    h2 {
+      margin: 0;
+      font-size: 14px;
+      line-height: 20px;
+      font-weight: 600;
+    }
+    .since,
+    .count,
+    .none {
+      color: var(--ink2);
+      font-size: 12.5px;
+      line-height: 18px;
+    }
+    .count {
+      margin-inline-start: auto;
+    }
+    .none {
+      margin: 4px 0;
+    }
+    ol {
+      margin: 0;
+      padding: 0;
+      list-style: none;
+    }
+    li + li {
+      border-top: 1px solid var(--line);
+    }
+    li button {
+      display: grid;
+      grid-template-columns: minmax(36px, auto) minmax(0, 1fr) auto;
+      gap: 10px;
+      align-items: center;
+      width: 100%;
+      min-height: 30px;
+      margin: 0;
+      padding: 4px 0;
+      border: 0;
+      background: none;
+      color: inherit;
+      font: inherit;
+      text-align: start;
+      cursor: pointer;
+    }
+    li button:hover {
+      background: color-mix(in srgb, var(--ink) 7%, transparent);
+    }
+    :focus-visible {
+      outline: 2px solid var(--accent);
+      outline-offset: 2px;
+    }
+    .address {
+      color: var(--ink3);
+      font-size: 12.5px;
+    }
+    .label {
+      overflow-wrap: anywhere;
+    }
+    .cause .address,
+    .cause .after {
+      color: var(--accent);
+    }
+    .change {
+      display: flex;
+      flex-wrap: wrap;
+      align-items: center;
+      justify-content: flex-end;
+      gap: 0 6px;
+      max-width: 190px;
+      text-align: end;
+    }
+    .before,
+    .arrow {
+      color: var(--ink3);
+    }
+    .after {
+      font-weight: 600;
+    }
+    .change > span {
+      display: inline-flex;
+      align-items: center;
+      gap: 5px;
+    }
+    .good {
+      color: var(--good);
+    }
+    .caution {
+      color: var(--caution);
+    }
+    .fail {
+      color: var(--fail);
+    }
+    .icon {
+      flex: none;
+      width: 16px;
+      height: 16px;
+      fill: none;
+      stroke: currentColor;
+      stroke-width: 1.5;
+      stroke-linecap: round;
+      stroke-linejoin: round;
+    }
+    .more {
+      min-height: 32px;
+      margin: 2px 0 0;
+      padding: 0;
+      border: 0;
+      background: none;
+      color: var(--accent);
+      font: inherit;
+      text-decoration: underline;
+      text-decoration-color: color-mix(in srgb, currentColor 45%, transparent);
+      text-underline-offset: 3px;
+      cursor: pointer;
+    }
+    .heard {
+      position: absolute;
+      width: 1px;
+      height: 1px;
+      overflow: hidden;
+      clip-path: inset(50%);
+      white-space: nowrap;
+    }
+    @media (pointer: coarse) {
+      li button,
+      .more {
+        min-height: 44px;
+      }
+    }
+  `;
+
+  @property({ attribute: false }) consequences: readonly Consequence[] = [];
+  /** Since when: "since 14:02", "since the last edit". */
+  @property() since = '';
+  /** Cells of the sheet with a result, where known: "11 of 58 cells". */
+  @property({ type: Number }) total = 0;
+
+  @state() private open = false;
+
+  override render(): TemplateResult {
+    const { first, smaller } = ranked(this.consequences);
+    const changed = this.consequences.length;
+    const rows = this.open ? [...first, ...smaller] : first;
+    return html`
+      <header>
+        <h2>What changed</h2>
+        <span class="since">${this.since}</span>
+        ${changed === 0 ? nothing : html`<span class="count">${this.#count(changed)}</span>`}
+      </header>
+      ${changed === 0 ? html`<p class="none">Nothing yet. Change an input, and what follows from it is listed here.</p>` : nothing}
+      <ol id="rows" ?hidden=${changed === 0}>
+        ${rows.map((row) => this.#row(row))}
+      </ol>
+      ${
+        smaller.length === 0
+          ? nothing
+          : html`<button
+              class="more"
+              type="button"
+              aria-expanded=${this.open ? 'true' : 'false'}
+              aria-controls="rows"
+              @click=${() => (this.open = !this.open)}
+            >
+              ${this.open ? 'Fewer' : `${smaller.length} smaller changes`}
+            </button>`
+      }
+    `;
+  }
+
+  #count(changed: number): string {
+    if (this.total > 0) return `${changed} of ${this.total} cells`;
+    return changed === 1 ? '1 cell' : `${changed} cells`;
+  }
+
+  #row(row: Consequence): TemplateResult {
+    return html`
+      <li class=${row.cause ? 'cause' : ''}>
+        <button type="button" @click=${() => this.#go(row)}>
+          <span class="address">${row.address}</span>
+          <span class="label">${row.label}</span>
+          <span class="change">
+            <span class="before">${this.#before(row)}</span>
+            <span class="arrow" aria-hidden="true">→</span><span class="heard">now</span>
+            <span class="after">${this.#cell(row.after)}</span>
+          </span>
+        </button>
+      </li>
+    `;
+  }
+
+  /** The unit is written once where both have the same, and a verdict that turned leaves its icon only. */
+  #before({ before, after }: Consequence): TemplateResult | string {
+    if (before.kind === 'verdict' && after.kind === 'verdict')
+      return html`<span class=${before.status}>${statusIcon(before.status)}</span
+        ><span class="heard">${before.word}</span>`;
+    if (before.kind === 'number' && after.kind === 'number' && before.unit === after.unit) return before.number;
+    return this.#cell(before);
+  }
+
+  #cell(shown: ShownCell): TemplateResult | string {
+    if (shown.kind === 'verdict')
+      return html`<span class=${shown.status}>${statusIcon(shown.status)}</span
+        ><span class=${shown.status}>${shown.word}</span>`;
+    if (shown.kind === 'problem')
+      return html`<span class="fail">${statusIcon('fail')}</span><span class="fail">${wordsOf(shown)}</span>`;
+    return wordsOf(shown);
+  }
+
+  #go({ place }: Consequence): void {
+    this.dispatchEvent(
+      new CustomEvent('go', { detail: { sheet: place.sheet, cell: place.cell }, bubbles: true, composed: true }),
+    );
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'consequence-list': ConsequenceList;
+  }
+}

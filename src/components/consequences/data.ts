@@ -1,0 +1,54 @@
+import type { ShownCell } from '../../document/shown.ts';
+
+/** A cell that an edit changed. */
+export interface Consequence {
+  readonly place: { readonly sheet: string; readonly cell: string };
+  /** As the reader writes it: `D10`, or `Drivers!B4` on another sheet. */
+  readonly address: string;
+  readonly label: string;
+  readonly before: ShownCell;
+  readonly after: ShownCell;
+  /** A verdict that turned. */
+  readonly flip?: boolean;
+  /** The cell that was edited. */
+  readonly cause?: boolean;
+}
+
+/** Rows that are shown however many there are. */
+const SHOWN = 6;
+
+/** Causes, then flips, then the rest, each in the order given; what goes beyond the first rows, except causes and
+ *  flips, comes under `smaller`. */
+export function ranked(consequences: readonly Consequence[]): {
+  readonly first: Consequence[];
+  readonly smaller: Consequence[];
+} {
+  const causes = consequences.filter((one) => one.cause);
+  const flips = consequences.filter((one) => one.flip && !one.cause);
+  const values = consequences.filter((one) => !one.flip && !one.cause);
+  const room = Math.max(SHOWN - causes.length - flips.length, 0);
+  // One left over is shown rather than hidden behind a line of the same height.
+  const kept = values.length === room + 1 ? room + 1 : room;
+  return { first: [...causes, ...flips, ...values.slice(0, kept)], smaller: values.slice(kept) };
+}
+
+/** A cell in a few words. */
+export function wordsOf(shown: ShownCell): string {
+  switch (shown.kind) {
+    case 'empty':
+      return 'empty';
+    case 'number':
+      return `${shown.number} ${shown.unit}`.trim();
+    case 'text':
+    case 'waiting':
+      return shown.text;
+    case 'curve':
+      return shown.text || shown.curve.title;
+    case 'record':
+      return shown.title === '' ? shown.text : shown.title;
+    case 'verdict':
+      return shown.word;
+    case 'problem':
+      return 'no result';
+  }
+}

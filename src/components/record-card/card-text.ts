@@ -1,0 +1,83 @@
+import { frequencies } from '../../../functions/values/grid.ts';
+import type { Curve } from '../../../functions/values/curve.ts';
+import type { CellRecord } from '../../../functions/values/record.ts';
+import type { UnitSystem } from '../../document/types.ts';
+import { speak } from '../plot/local-units.ts';
+import { axisUnit, spell, spellFrequency } from '../plot/unit.ts';
+import type { CardContent } from './content.ts';
+import { type FieldLine, summarise } from './local-fields.ts';
+
+/** Every field of a record as a line with its value in the reader's unit. */
+export const linesOf = (
+  record: CellRecord,
+  system: UnitSystem,
+): { readonly name: string; readonly label: string; readonly text: string }[] =>
+  summarise(record).map(({ name, label, value, quantity }: FieldLine) => ({
+    name,
+    label,
+    text: typeof value === 'string' || quantity === 'text' ? `${value}` : spell(value, quantity, system),
+  }));
+
+/** What a card is called. */
+export function titleOf(record: CellRecord): string {
+  switch (record.kind) {
+    case 'driver':
+      return record.name === '' ? 'Driver' : record.name;
+    case 'box':
+      return `${record.style === 'vented' ? 'Vented' : 'Closed'} box with ${record.driver.name === '' ? 'its driver' : record.driver.name}`;
+    case 'curve':
+      return record.title;
+    case 'verdict':
+      return record.word;
+    case 'window':
+      return 'Shared band';
+  }
+}
+
+/** The whole content as text for the clipboard: a title, then a line a field; of a curve every point. */
+export function textOf(content: CardContent, system: UnitSystem): string {
+  switch (content.kind) {
+    case 'empty':
+      return '';
+    case 'number':
+      return spell(content.value, content.quantity, system, content.unit);
+    case 'text':
+      return content.text;
+    case 'truth':
+      return content.truth ? 'true' : 'false';
+    case 'problem':
+      return content.message;
+    case 'record':
+      return recordText(content.record, system);
+  }
+}
+
+function recordText(record: CellRecord, system: UnitSystem): string {
+  if (record.kind === 'curve') return curveText(record, system);
+  const head = [titleOf(record)];
+  const fields = linesOf(record, system).map(({ label, text }) => `${label}\t${text}`);
+  switch (record.kind) {
+    case 'driver':
+      return [...head, ...fields, ...record.doubts.map((doubt) => speak(doubt, system))].join('\n');
+    case 'box':
+      return [...head, ...fields, '', recordText(record.driver, system)].join('\n');
+    case 'verdict':
+      return [...head, speak(record.reason, system), ...(record.note ? [speak(record.note, system)] : [])].join('\n');
+    case 'window': {
+      const rule = (side: string) => (limit: { name: string; at: number; stretched: number }) =>
+        `${limit.name}\t${side} ${spellFrequency(limit.at, system)}\tstretched ${spellFrequency(limit.stretched, system)}`;
+      return [...head, ...record.floors.map(rule('from')), ...record.ceilings.map(rule('up to'))].join('\n');
+    }
+  }
+}
+
+/** Tab-separated, so that it pastes into a table. */
+function curveText(curve: Curve, system: UnitSystem): string {
+  const unit = axisUnit(curve.quantity, Math.max(...curve.y.map(Math.abs)), system);
+  const rows = [...frequencies].flatMap((frequency, index) => {
+    const value = curve.y[index] ?? Number.NaN;
+    const holds = frequency >= curve.from && frequency <= curve.to && Number.isFinite(value);
+    return holds ? [`${Number(frequency.toPrecision(5))}\t${Number(unit.of(value).toPrecision(5))}`] : [];
+  });
+  return [curve.title, `Hz\t${unit.symbol}`, ...rows].join('\n');
+}

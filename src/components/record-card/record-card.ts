@@ -1,0 +1,190 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { CellRecord } from '../../../functions/values/record.ts';
+import type { Sentence } from '../../../functions/values/say.ts';
+import type { Status } from '../../../functions/values/verdict.ts';
+import type { Line, UnitSystem } from '../../document/types.ts';
+import { statusIcon } from '../consequences/status-icon.ts';
+import { speak } from '../plot/local-units.ts';
+import { spell } from '../plot/unit.ts';
+import '../plot/curve-plot.ts';
+import '../plot/window-plot.ts';
+import { linesOf, textOf, titleOf } from './card-text.ts';
+import type { CardContent, CardFinding } from './content.ts';
+import { cardStyles } from './styles.ts';
+
+/** A cell opened in full: every field of a record with its unit, the points of a curve, the reason of a verdict, the
+ *  whole message of a problem, and the formula behind it.
+ *  @fires copy-text - The reader wants the content as text; `detail.text`.
+ *  @fires go - The reader wants to see the cell where a problem arose; `detail` is `{ sheet, cell }`. */
+@customElement('record-card')
+export class RecordCard extends LitElement {
+  static override styles = cardStyles;
+
+  @property() address = '';
+  /** What the row of the cell is called. */
+  @property() label = '';
+  @property({ attribute: false }) content: CardContent = { kind: 'empty' };
+  /** As typed, with the leading `=`; empty for a typed value. */
+  @property() formula = '';
+  /** The formula with the values put in, and where the function comes from. */
+  @property() worked = '';
+  @property() source = '';
+  @property({ attribute: false }) findings: readonly CardFinding[] = [];
+  @property() system: UnitSystem = 'metric';
+  /** The line style for a curve. */
+  @property() line: Line = 'system';
+  /** Ends of the frequency axis for a curve or a shared band, in hertz. */
+  @property({ attribute: false }) horizontal: readonly [number, number] = [20, 20000];
+
+  override render(): TemplateResult {
+    return html`
+      <header>
+        <b>${this.address}</b>
+        <h2>${this.label === '' ? this.#title() : this.label}</h2>
+        ${this.content.kind === 'empty' ? nothing : html`<button type="button" @click=${this.#copy}>Copy as text</button>`}
+      </header>
+      ${this.#body()} ${this.findings.map((finding) => this.#finding(finding))}
+      ${
+        this.formula === ''
+          ? nothing
+          : html`<h3>Formula</h3>
+              <code>${this.formula}</code>`
+      }
+      ${
+        this.worked === ''
+          ? nothing
+          : html`<h3>With its values</h3>
+              <code>${this.worked}</code>`
+      }
+      ${this.source === '' ? nothing : html`<p class="quiet">${this.source}</p>`}
+    `;
+  }
+
+  #title(): string {
+    return this.content.kind === 'record' ? titleOf(this.content.record) : 'Cell';
+  }
+
+  #body(): TemplateResult | typeof nothing {
+    const { content } = this;
+    switch (content.kind) {
+      case 'empty':
+        return html`<p class="quiet">This cell is empty.</p>`;
+      case 'number':
+        return this.#number(content);
+      case 'text':
+        return html`<p>${content.text}</p>`;
+      case 'truth':
+        return html`<p>${content.truth ? 'true' : 'false'}</p>`;
+      case 'problem':
+        return this.#problem(content);
+      case 'record':
+        return html`${this.#named(content.record)}${this.#record(content.record)}`;
+    }
+  }
+
+  /** The record's own name, where the heading is the label of the row. */
+  #named(record: CellRecord): TemplateResult | typeof nothing {
+    const repeats =
+      this.label === '' || record.kind === 'verdict' || record.kind === 'window' || titleOf(record) === this.label;
+    return repeats || record.kind === 'curve' ? nothing : html`<p class="quiet">${titleOf(record)}</p>`;
+  }
+
+  #number({ value, quantity, unit }: Extract<CardContent, { kind: 'number' }>): TemplateResult {
+    const [number = '', symbol = ''] = spell(value, quantity, this.system, unit).split('\u00a0');
+    return html`
+      <p class="number">${number}<span>${symbol}</span></p>
+      <p class="exact">Unrounded ${`${Number(value.toPrecision(12))}`} in SI units</p>
+    `;
+  }
+
+  #problem({ message, origin }: Extract<CardContent, { kind: 'problem' }>): TemplateResult {
+    return html`
+      <div class="note fail">
+        ${statusIcon('fail')}
+        <p>${message}</p>
+        ${origin ? html`<button type="button" @click=${() => this.#go(origin)}>Go to ${origin.label}</button>` : nothing}
+      </div>
+    `;
+  }
+
+  #record(record: CellRecord): TemplateResult {
+    switch (record.kind) {
+      case 'driver':
+        return html`
+          ${this.#fields(record, record.derived)}
+          ${record.doubts.map((doubt) => this.#note('caution', 'Worth a second look', doubt))}
+        `;
+      case 'box':
+        return html`${this.#fields(record, [])}
+          <h3>Driver: ${titleOf(record.driver)}</h3>
+          ${this.#record(record.driver)}`;
+      case 'verdict':
+        return html`<div class="note ${record.status}">
+          ${statusIcon(record.status)}
+          <p class="word">${record.word}</p>
+          <p>${speak(record.reason, this.system)}</p>
+          ${record.note ? html`<p>${speak(record.note, this.system)}</p>` : nothing}
+        </div>`;
+      case 'curve':
+        return html`<curve-plot
+          .data=${{
+            title: record.title,
+            series: [{ label: this.label === '' ? record.title : this.label, line: this.line, curve: record }],
+            limits: [],
+            marks: [],
+            horizontal: this.horizontal,
+            system: this.system,
+          }}
+        ></curve-plot>`;
+      case 'window':
+        return html`<window-plot
+          .data=${{ title: 'Shared band', window: record, marks: [], horizontal: this.horizontal, system: this.system }}
+        ></window-plot>`;
+    }
+  }
+
+  #fields(record: CellRecord, derived: readonly string[]): TemplateResult {
+    return html`<dl>
+      ${linesOf(record, this.system).map(
+        ({ name, label, text }) =>
+          html`<div>
+            <dt>${label}${derived.includes(name) ? html`<span class="derived">computed</span>` : nothing}</dt>
+            <dd class=${text.length > 24 ? 'long' : ''}>${text}</dd>
+          </div>`,
+      )}
+    </dl>`;
+  }
+
+  #note(status: Status, word: string, sentence: Sentence): TemplateResult {
+    return html`<div class="note ${status}">
+      ${statusIcon(status)}
+      <p class="word">${word}</p>
+      <p>${speak(sentence, this.system)}</p>
+    </div>`;
+  }
+
+  #finding({ level, message, fix }: CardFinding): TemplateResult {
+    const status = level === 'error' ? 'fail' : 'caution';
+    return html`<div class="note ${status}">
+      ${statusIcon(status)}
+      <p>${message}</p>
+      ${fix === undefined ? nothing : html`<p>Write <strong>${fix}</strong></p>`}
+    </div>`;
+  }
+
+  #copy = (): void => {
+    const text = textOf(this.content, this.system);
+    this.dispatchEvent(new CustomEvent('copy-text', { detail: { text }, bubbles: true, composed: true }));
+  };
+
+  #go({ sheet, cell }: { readonly sheet: string; readonly cell: string }): void {
+    this.dispatchEvent(new CustomEvent('go', { detail: { sheet, cell }, bubbles: true, composed: true }));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'record-card': RecordCard;
+  }
+}
