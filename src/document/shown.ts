@@ -6,7 +6,13 @@ export type ShownCell =
   | { readonly kind: 'empty' }
   | { readonly kind: 'number'; readonly number: string; readonly unit: string }
   | { readonly kind: 'text'; readonly text: string }
-  | { readonly kind: 'verdict'; readonly status: Status; readonly word: string; readonly reason: string; readonly note: string }
+  | {
+      readonly kind: 'verdict';
+      readonly status: Status;
+      readonly word: string;
+      readonly reason: string;
+      readonly note: string;
+    }
   | { readonly kind: 'curve'; readonly curve: Curve; readonly text: string }
   /** Any other record: its name and key figures. */
   | { readonly kind: 'record'; readonly title: string; readonly text: string }

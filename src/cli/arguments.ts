@@ -1,0 +1,75 @@
+/** What the command line asks for. */
+export type Request =
+  | { readonly kind: 'help' }
+  | { readonly kind: 'functions'; readonly json: boolean }
+  | { readonly kind: 'formula'; readonly formula: string; readonly json: boolean }
+  | {
+      readonly kind: 'document';
+      readonly file: string;
+      readonly set: readonly { readonly cell: string; readonly text: string }[];
+      readonly get: readonly string[];
+      readonly json: boolean;
+    };
+
+export const usage = `Calculates with the sheets of Octavo, without a browser.
+
+  calc '=FORMULA'                    prints the result of a formula
+  calc FILE                          prints the named cells of a document or a template
+       --set 'NAME=12 L'             first types a text into a cell (NAME, B4, Sheet!B4)
+       --get 'NAME'                  prints this cell only (NAME, B4, Sheet!B4)
+  calc --functions                   lists the functions
+
+  --json prints one JSON object, numbers in SI units. --set and --get may be given several times.`;
+
+/** Reads the arguments; gives what is wrong with them as an error whose message is for the reader. */
+export function readArguments(given: readonly string[]): Request | { readonly wrong: string } {
+  const set: { cell: string; text: string }[] = [];
+  const get: string[] = [];
+  const words: string[] = [];
+  let json = false;
+  let functions = false;
+  for (let index = 0; index < given.length; index++) {
+    const [option = '', inline] = splitOption(given[index] ?? '');
+    const value = (): string | undefined => inline ?? given[++index];
+    if (option === '--help' || option === '-h') return { kind: 'help' };
+    if (option === '--json') json = true;
+    else if (option === '--functions') functions = true;
+    else if (option === '--set') {
+      const change = splitChange(value());
+      if ('wrong' in change) return change;
+      set.push(change);
+    } else if (option === '--get') {
+      const cell = value()?.trim();
+      if (!cell) return { wrong: '--get wants the cell to print, as in --get HandOver or --get Sheet!B4.' };
+      get.push(cell);
+    } else if (option.startsWith('--')) {
+      return { wrong: `There is no option ${option}; known are --set, --get, --json, --functions and --help.` };
+    } else words.push(option);
+  }
+  const [first, second] = words;
+  if (functions) {
+    return first === undefined && set.length + get.length === 0
+      ? { kind: 'functions', json }
+      : { wrong: '--functions takes nothing beside it but --json.' };
+  }
+  if (second !== undefined) return { wrong: `One file or formula is wanted, but "${second}" was given too.` };
+  if (first === undefined) return { wrong: `A formula or a file is wanted.\n\n${usage}` };
+  if (!first.startsWith('=')) return { kind: 'document', file: first, set, get, json };
+  return set.length + get.length === 0
+    ? { kind: 'formula', formula: first, json }
+    : { wrong: '--set and --get belong to a file, not to a formula.' };
+}
+
+/** `--set=NAME=12 L` is `--set` and `NAME=12 L`. */
+function splitOption(word: string): [option: string, inline?: string] {
+  const [, option, inline] = /^(--[a-z]+)=([\s\S]*)$/.exec(word) ?? [];
+  return option !== undefined && inline !== undefined ? [option, inline] : [word];
+}
+
+/** The cell ends at the first equals sign outside quotes; a formula is written with two: `B4==A4*2`. */
+function splitChange(change: string | undefined): { cell: string; text: string } | { wrong: string } {
+  const [, cell, text] = /^\s*((?:'(?:[^']|'')*')?[^=']+?)\s*=([\s\S]*)$/.exec(change ?? '') ?? [];
+  return cell !== undefined && text !== undefined
+    ? { cell, text: text.trim() }
+    : { wrong: `--set wants NAME=TEXT, as in --set 'Volume=12 L'${change ? `, but got "${change}"` : ''}.` };
+}

@@ -1,0 +1,168 @@
+import type { AnyFunction } from '../../functions/define.ts';
+import { addressesIn, rectangleOf } from '../document/area.ts';
+import { isRefusal } from '../document/command.ts';
+import { newDocument } from '../document/create.ts';
+import { showCell, shownText } from '../document/show-cell.ts';
+import type { OctavoDocument } from '../document/types.ts';
+import { Workbook } from '../document/workbook.ts';
+import type { SheetEngine } from '../engine/types.ts';
+import { decodeDocument } from '../exchange/decode.ts';
+import { readFile } from '../exchange/file.ts';
+import { readArguments, usage, type Request } from './arguments.ts';
+import { describeCell } from './describe-cell.ts';
+import { describeFunctions, listFunctions } from './describe-functions.ts';
+import { findCells, type Found } from './find-cell.ts';
+
+/** All that the command line touches outside itself. */
+export interface Surroundings {
+  out(text: string): void;
+  error(text: string): void;
+  /** The text of a file; nothing where there is none. */
+  read(path: string): Promise<string | undefined>;
+  newEngine(): SheetEngine;
+  readonly catalogue: readonly AnyFunction[];
+  /** The texts of the templates by the name that a reader gives. */
+  readonly templates: ReadonlyMap<string, unknown>;
+}
+
+/** Runs the command line. Gives the exit status: 0, or 1 after a message in `error`. */
+export async function run(given: readonly string[], around: Surroundings): Promise<number> {
+  const request = readArguments(given);
+  const wrong = 'wrong' in request ? request.wrong : await answer(request, around);
+  if (wrong === undefined) return 0;
+  around.error(wrong);
+  return 1;
+}
+
+/** Gives what went wrong, for the reader; nothing where all went well. */
+function answer(request: Request, around: Surroundings): Promise<string | undefined> | string | undefined {
+  switch (request.kind) {
+    case 'help':
+      around.out(usage);
+      return undefined;
+    case 'functions':
+      around.out(request.json ? json(describeFunctions(around.catalogue)) : listFunctions(around.catalogue));
+      return undefined;
+    case 'formula':
+      return calculate(request, around);
+    case 'document':
+      return work(request, around);
+  }
+}
+
+async function calculate(
+  { formula, json: asJson }: Extract<Request, { kind: 'formula' }>,
+  around: Surroundings,
+): Promise<string | undefined> {
+  const document = newDocument('Command line');
+  return withWorkbook(document, around, async (workbook) => {
+    const state = await workbook.evaluate(document.sheets[0]?.id ?? '', formula);
+    const shown = showCell(state, { text: formula }, document.system);
+    if (asJson) around.out(json(describeCell(state, shown, document.system)));
+    if (state.value.kind === 'problem') return state.value.message;
+    if (!asJson) around.out(shownText(shown));
+    for (const { message } of state.findings) around.error(`Doubtful: ${message}`);
+    return undefined;
+  });
+}
+
+async function work(
+  request: Extract<Request, { kind: 'document' }>,
+  around: Surroundings,
+): Promise<string | undefined> {
+  const opened = await open(request.file, around);
+  if (isRefusal(opened)) return opened.refused;
+  return withWorkbook(opened, around, async (workbook) => {
+    for (const { cell, text } of request.set) {
+      const wrong = await set(workbook, cell, text);
+      if (wrong !== undefined) return wrong;
+    }
+    const asked = request.get.length > 0 ? request.get : allNames(opened);
+    const found = asked.map((written) => ({ written, found: findCells(opened, written) }));
+    for (const { found: each } of found) if ('wrong' in each) return each.wrong;
+    const lines = found.flatMap(({ written, found: each }) => ('wrong' in each ? [] : [{ written, found: each }]));
+    around.out(request.json ? json(described(workbook, lines)) : listed(workbook, lines));
+    return undefined;
+  });
+}
+
+async function open(file: string, { read, templates }: Surroundings): Promise<OctavoDocument | { refused: string }> {
+  const text = await read(file);
+  if (text !== undefined) {
+    const document = readFile(text);
+    return isRefusal(document) ? { refused: `${file}: ${document.refused}` } : document;
+  }
+  const template = templates.get(file.replace(/\.json$/, ''));
+  if (template !== undefined) return decodeDocument(template);
+  const known = [...templates.keys()].join(', ');
+  return { refused: `There is no file "${file}", and no template of that name; templates are ${known}.` };
+}
+
+async function set(workbook: Workbook, written: string, text: string): Promise<string | undefined> {
+  const found = findCells(workbook.document, written);
+  if ('wrong' in found) return found.wrong;
+  const { sheet, cells } = found;
+  if (cells.includes(':')) return `"${written}" is the range ${cells}; --set writes one cell.`;
+  const refusal = await workbook.do({ kind: 'write', sheet: sheet.id, texts: new Map([[cells, text]]) });
+  if (refusal) return refusal.refused;
+  const state = workbook.state(sheet.id, cells);
+  return state?.value.kind === 'problem' ? `${written}: ${state.value.message}` : undefined;
+}
+
+/** Names of the first sheet as they are, of the others with their sheet. */
+const allNames = ({ sheets }: OctavoDocument): string[] =>
+  sheets.flatMap(({ name: sheet, names }, index) =>
+    [...names.keys()].map((name) => (index === 0 ? name : `'${sheet.replaceAll("'", "''")}'!${name}`)),
+  );
+
+interface Line {
+  readonly written: string;
+  readonly found: Found;
+}
+
+const described = (workbook: Workbook, lines: readonly Line[]): unknown =>
+  Object.fromEntries(
+    lines.map(({ written, found: { sheet, cells } }) => {
+      const describe = (cell: string): unknown =>
+        describeCell(
+          workbook.state(sheet.id, cell),
+          workbook.shown(sheet.id, cell) ?? { kind: 'empty' },
+          workbook.document.system,
+        );
+      if (!cells.includes(':')) return [written, describe(cells)];
+      const each = [...addressesIn(rectangleOf(cells))].map((cell) => [cell, describe(cell)] as const);
+      return [written, { kind: 'range', cells: Object.fromEntries(each) }];
+    }),
+  );
+
+const listed = (workbook: Workbook, lines: readonly Line[]): string =>
+  lines
+    .flatMap(({ written, found: { sheet, cells } }) => {
+      if (!cells.includes(':')) return [`${written}: ${workbook.asText(sheet.id, cells)}`];
+      return [...addressesIn(rectangleOf(cells))].map(
+        (cell) => `${written} ${cell}: ${workbook.asText(sheet.id, cell)}`,
+      );
+    })
+    .join('\n');
+
+async function withWorkbook(
+  document: OctavoDocument,
+  { newEngine }: Surroundings,
+  task: (workbook: Workbook) => Promise<string | undefined>,
+): Promise<string | undefined> {
+  const workbook = new Workbook(newEngine(), document);
+  try {
+    await workbook.ready;
+    return await task(workbook);
+  } finally {
+    workbook.dispose();
+  }
+}
+
+/** JSON knows no infinite numbers; they are written as words. */
+const json = (value: unknown): string =>
+  JSON.stringify(
+    value,
+    (_, each: unknown) => (typeof each === 'number' && !Number.isFinite(each) ? String(each) : each),
+    2,
+  );

@@ -1,0 +1,62 @@
+import { formatAddress, parseAddress } from '../formula/address.ts';
+
+/** A rectangle of cells; rows and columns count from 0, both ends are inside. */
+export interface Rectangle {
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+/** Reads `B4` or `B4:C18`, corners in any order. A text that is neither is a mistake of the program. */
+export function rectangleOf(cells: string): Rectangle {
+  const rectangle = readRectangle(cells);
+  if (!rectangle) throw new Error(`"${cells}" is no cell and no range of cells.`);
+  return rectangle;
+}
+
+/** The same, giving nothing for a text that is no area. */
+export function readRectangle(cells: string): Rectangle | undefined {
+  const [first = '', last = first, ...more] = cells.split(':');
+  const a = parseAddress(first);
+  const b = parseAddress(last);
+  if (!a || !b || more.length > 0) return undefined;
+  return {
+    top: Math.min(a.row, b.row),
+    left: Math.min(a.column, b.column),
+    bottom: Math.max(a.row, b.row),
+    right: Math.max(a.column, b.column),
+  };
+}
+
+export function formatRectangle({ top, left, bottom, right }: Rectangle): string {
+  const first = formatAddress({ row: top, column: left });
+  return top === bottom && left === right ? first : `${first}:${formatAddress({ row: bottom, column: right })}`;
+}
+
+export const contains = (rectangle: Rectangle, row: number, column: number): boolean =>
+  row >= rectangle.top && row <= rectangle.bottom && column >= rectangle.left && column <= rectangle.right;
+
+export const moved = ({ top, left, bottom, right }: Rectangle, rows: number, columns: number): Rectangle => ({
+  top: top + rows,
+  left: left + columns,
+  bottom: bottom + rows,
+  right: right + columns,
+});
+
+/** All addresses of a rectangle, row by row. */
+export function* addressesIn({ top, left, bottom, right }: Rectangle): Generator<string> {
+  for (let row = top; row <= bottom; row++) {
+    for (let column = left; column <= right; column++) yield formatAddress({ row, column });
+  }
+}
+
+/** The addresses inside a rectangle that hold something; looks at the smaller of both sets. */
+export function filledIn<T>(cells: ReadonlyMap<string, T>, rectangle: Rectangle): string[] {
+  const size = (rectangle.bottom - rectangle.top + 1) * (rectangle.right - rectangle.left + 1);
+  if (size <= cells.size) return [...addressesIn(rectangle)].filter((address) => cells.has(address));
+  return [...cells.keys()].filter((address) => {
+    const at = parseAddress(address);
+    return at !== undefined && contains(rectangle, at.row, at.column);
+  });
+}

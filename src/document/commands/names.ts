@@ -1,0 +1,52 @@
+import { readRectangle, formatRectangle } from '../area.ts';
+import type { Refusal } from '../command.ts';
+import { checkName } from '../legal-name.ts';
+import { renamedName } from '../references.ts';
+import { sameWord, sheetOf, withSheet } from '../sheets.ts';
+import type { OctavoDocument } from '../types.ts';
+
+/** Calls a cell or a range by a name, on its sheet; a name already there is given its new cells. */
+export function defineName(
+  document: OctavoDocument,
+  id: string,
+  name: string,
+  cells: string,
+): OctavoDocument | Refusal {
+  const sheet = sheetOf(document, id);
+  const area = readRectangle(cells.replaceAll('$', ''));
+  if (!area) return { refused: `"${cells}" is no cell and no range of cells; write it as B4 or B4:C18.` };
+  const wrong = checkName(name);
+  if (wrong) return wrong;
+  const held = [...sheet.names.keys()].find((each) => sameWord(each, name));
+  const names = new Map(sheet.names);
+  if (held !== undefined) names.delete(held);
+  return withSheet(document, { ...sheet, names: names.set(name, formatRectangle(area)) });
+}
+
+/** Formulas and plots that use the name follow, on every sheet. */
+export function renameName(document: OctavoDocument, id: string, from: string, to: string): OctavoDocument | Refusal {
+  const sheet = sheetOf(document, id);
+  const held = [...sheet.names.keys()].find((each) => sameWord(each, from));
+  if (held === undefined) return { refused: `Sheet "${sheet.name}" has no name "${from}".` };
+  if (held === to) return document;
+  const wrong = checkName(to);
+  if (wrong) return wrong;
+  const taken = [...sheet.names.keys()].find((each) => each !== held && sameWord(each, to));
+  if (taken !== undefined) {
+    return { refused: `"${taken}" already names ${sheet.names.get(taken)} on this sheet; choose another name.` };
+  }
+  const rewritten = renamedName(document, id, held, to);
+  const changed = sheetOf(rewritten, id);
+  const names = new Map([...changed.names].map(([name, cells]) => [name === held ? to : name, cells]));
+  return withSheet(rewritten, { ...changed, names });
+}
+
+/** Formulas keep the word and say that nothing is called that any more. */
+export function deleteName(document: OctavoDocument, id: string, name: string): OctavoDocument | Refusal {
+  const sheet = sheetOf(document, id);
+  const held = [...sheet.names.keys()].find((each) => sameWord(each, name));
+  if (held === undefined) return { refused: `Sheet "${sheet.name}" has no name "${name}".` };
+  const names = new Map(sheet.names);
+  names.delete(held);
+  return withSheet(document, { ...sheet, names });
+}

@@ -1,0 +1,20 @@
+import type { CellType, Scope } from '../formula/types.ts';
+import { sameWord } from './sheets.ts';
+import type { OctavoDocument } from './types.ts';
+
+/** What a formula of a sheet sees around it. */
+export const scopeOf = (
+  document: OctavoDocument,
+  sheet: string,
+  typeOf: (sheet: string, cell: string) => CellType,
+): Scope => {
+  const namesOn = (id: string): ReadonlyMap<string, string> =>
+    document.sheets.find((each) => each.id === id)?.names ?? new Map<string, string>();
+  return {
+    sheet,
+    sheetNamed: (name) => document.sheets.find((each) => sameWord(each.name, name))?.id,
+    cellsNamed: (id, name) => [...namesOn(id)].find(([each]) => sameWord(each, name))?.[1],
+    namesOf: (id) => [...namesOn(id).keys()],
+    typeOf,
+  };
+};

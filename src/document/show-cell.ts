@@ -1,0 +1,80 @@
+import type { CellState } from '../engine/types.ts';
+import { summarise } from '../../functions/values/fields.ts';
+import type { CellRecord } from '../../functions/values/record.ts';
+import { parseQuantity } from '../units/parse.ts';
+import { show, speak } from '../units/show.ts';
+import type { ShownCell } from './shown.ts';
+import type { Cell, UnitSystem } from './types.ts';
+
+/** What a reader sees of a cell. `cell` is what the document holds there, for its unit and its digits. */
+export function showCell(state: CellState, cell: Cell | undefined, system: UnitSystem): ShownCell {
+  const { value } = state;
+  switch (value.kind) {
+    case 'empty':
+      return { kind: 'empty' };
+    case 'number':
+      return showNumber(value.value, state, cell, system);
+    case 'text':
+      return { kind: 'text', text: value.text };
+    case 'truth':
+      return { kind: 'text', text: value.truth ? 'TRUE' : 'FALSE' };
+    case 'record':
+      return showRecord(value.record, system);
+    case 'problem':
+      return { kind: 'problem', message: value.message };
+  }
+}
+
+/** A typed quantity keeps its unit and its digits; a formula's result is shown in the unit asked for. */
+function showNumber(value: number, state: CellState, cell: Cell | undefined, system: UnitSystem): ShownCell {
+  const typed = cell && !cell.text.startsWith('=') ? parseQuantity(cell.text) : undefined;
+  const unit = typed?.unit || cell?.unit || state.unit;
+  const type = state.type.kind === 'number' ? state.type : undefined;
+  const shown = show(value, {
+    quantity: type?.quantity,
+    ...(type && { dimension: type.dimension }),
+    ...(unit && { unit }),
+    ...(typed && { digits: typed.digits }),
+    system,
+  });
+  return { kind: 'number', number: shown.number, unit: shown.unit };
+}
+
+function showRecord(record: CellRecord, system: UnitSystem): ShownCell {
+  switch (record.kind) {
+    case 'verdict':
+      return {
+        kind: 'verdict',
+        status: record.status,
+        word: record.word,
+        reason: speak(record.reason, system),
+        note: record.note ? speak(record.note, system) : '',
+      };
+    case 'curve':
+      return { kind: 'curve', curve: record, text: speak(summarise(record), system) };
+    default:
+      return { kind: 'record', title: titleOf(record), text: speak(summarise(record), system) };
+  }
+}
+
+/** The text of a cell as one line, as it is copied out, searched, printed and remembered for the next first paint. */
+export function shownText(shown: ShownCell): string {
+  switch (shown.kind) {
+    case 'empty':
+      return '';
+    case 'number':
+      return shown.unit === '' ? shown.number : `${shown.number} ${shown.unit}`;
+    case 'text':
+    case 'waiting':
+    case 'curve':
+      return shown.text;
+    case 'verdict':
+      return [`${shown.word}: ${shown.reason}`, shown.note].filter((part) => part !== '').join(' ');
+    case 'record':
+      return shown.text === '' ? shown.title : `${shown.title}: ${shown.text}`;
+    case 'problem':
+      return `Problem: ${shown.message}`;
+  }
+}
+
+const titleOf = (record: CellRecord): string => ('name' in record ? record.name : record.kind);

@@ -1,0 +1,317 @@
+import type { CellState, Changes, Place, SheetEngine } from '../engine/types.ts';
+import type { Scope } from '../formula/types.ts';
+import { parseQuantity } from '../units/parse.ts';
+import { isRefusal, type Command, type Refusal } from './command.ts';
+import { completed, withUnit } from './complete.ts';
+import { Comparison, type Before, type Moment } from './comparison.ts';
+import { listConsequences, type Consequence } from './consequences.ts';
+import { difference, textsOf } from './difference.ts';
+import { EngineLink, type Answer } from './engine-link.ts';
+import { History } from './history.ts';
+import { keyOf, samePlace, type Preview } from './preview.ts';
+import { scopeOf } from './scope.ts';
+import { showCell, shownText } from './show-cell.ts';
+import type { ShownCell } from './shown.ts';
+import type { Cell, OctavoDocument } from './types.ts';
+
+/** What a 'change' event tells. */
+export interface WorkbookChange {
+  /** The document itself changed, or another took its place. */
+  readonly document: boolean;
+  /** The cells that show something else now; `all` where that is not known cell by cell. */
+  readonly places: readonly Place[] | 'all';
+  /** How long the engine took, where it answered. */
+  readonly timing?: Changes['timing'];
+}
+
+const EMPTY: ShownCell = { kind: 'empty' };
+const EMPTY_TYPE = { kind: 'empty' } as const;
+
+/** A document on the page: with its history, what the engine makes of it, and what is being tried out. Edits are in the
+ *  document at once; the engine follows in order, and the promises of the methods are kept when it has answered.
+ *  @fires change - `detail` is a {@link WorkbookChange}. */
+export class Workbook extends EventTarget {
+  readonly #link: EngineLink;
+  #history: History;
+  #preview: Preview | undefined;
+  /** The newest text that waits for the engine while an earlier one is computed. */
+  #waiting: (Preview & { readonly edit: Comparison }) | undefined;
+  /** Cells whose new text the engine has not seen yet. */
+  readonly #unseen = new Map<string, number>();
+  #edit = new Comparison([]);
+  #editBeforePreview: Comparison | undefined;
+  #consequences: readonly Consequence[] | undefined;
+  #distance: readonly Consequence[] | undefined;
+
+  constructor(engine: SheetEngine, document: OctavoDocument) {
+    super();
+    this.#link = new EngineLink(engine);
+    this.#history = new History(document);
+    this.ready = this.#follow(this.#edit, []);
+  }
+
+  /** Kept when the engine has answered for the first time. */
+  readonly ready: Promise<void>;
+
+  get document(): OctavoDocument {
+    return this.#history.document;
+  }
+
+  get canUndo(): boolean {
+    return this.#history.canUndo;
+  }
+
+  get canRedo(): boolean {
+    return this.#history.canRedo;
+  }
+
+  /** The text being tried out, if any. */
+  get previewed(): Preview | undefined {
+    return this.#preview;
+  }
+
+  /** Does a command; gives the refusal where it is not possible, and then nothing has changed. Commands of one `group`
+   *  that follow one another are undone together. */
+  async do(command: Command, group?: string): Promise<Refusal | undefined> {
+    if (this.#preview) void this.settle();
+    const next = this.#history.do(completed(command, this.#unitShown), group);
+    if (isRefusal(next)) return next;
+    await this.#advance(next);
+    return undefined;
+  }
+
+  /** Takes the last step back; while something is tried out, that. */
+  async undo(): Promise<void> {
+    if (this.#preview) await this.cancel();
+    else await this.#advance(this.#history.undo());
+  }
+
+  async redo(): Promise<void> {
+    if (this.#preview) void this.settle();
+    await this.#advance(this.#history.redo());
+  }
+
+  /** Puts another document in the place of this one, with a history of its own. */
+  async replace(document: OctavoDocument): Promise<void> {
+    this.#preview = this.#waiting = undefined;
+    await this.#advance(new History(document));
+  }
+
+  /** Tries a text out in a cell: everything follows, the document stays. While one text is computed only the newest of
+   *  those that come after it is kept. */
+  async preview(place: Place, text: string): Promise<void> {
+    if (this.#preview && !samePlace(this.#preview.place, place)) void this.settle();
+    const preview: Preview = { place, text: withUnit(text, this.#unitShown(place)) };
+    if (!this.#preview) {
+      this.#editBeforePreview = this.#edit;
+      this.#edit = new Comparison([place]);
+    }
+    this.#preview = preview;
+    const edit = this.#edit;
+    const isAsked = this.#waiting?.edit === edit;
+    this.#waiting = { ...preview, edit };
+    if (isAsked) return;
+    await this.#link.inOrder(async () => {
+      const newest = this.#waiting;
+      if (newest?.edit !== edit) return;
+      this.#waiting = undefined;
+      this.#heard(await this.#link.tryOut(newest), edit, this.#link.told);
+    });
+  }
+
+  /** Makes the text that is tried out a command. */
+  async settle(): Promise<void> {
+    const preview = this.#preview;
+    if (!preview) return;
+    this.#preview = this.#waiting = undefined;
+    const { sheet, cell } = preview.place;
+    const next = this.#history.do({ kind: 'write', sheet, texts: new Map([[cell, preview.text]]) });
+    if (!isRefusal(next)) await this.#advance(next, this.#edit);
+  }
+
+  /** Puts back what was there before the trying out. */
+  async cancel(): Promise<void> {
+    if (!this.#preview) return;
+    this.#preview = this.#waiting = undefined;
+    this.#edit = this.#editBeforePreview ?? new Comparison([]);
+    await this.#follow(new Comparison([]), []);
+  }
+
+  /** Remembers the present texts as what later ones are compared with. */
+  pin(now = new Date()): Promise<Refusal | undefined> {
+    if (this.#preview) void this.settle();
+    return this.do({ kind: 'pin', baseline: { pinned: now.toISOString(), cells: textsOf(this.document) } });
+  }
+
+  unpin(): Promise<Refusal | undefined> {
+    return this.do({ kind: 'unpin' });
+  }
+
+  /** What another text in a cell would change; nothing is changed, and nothing shown moves. */
+  probe(place: Place, text: string): Promise<readonly CellState[]> {
+    return this.#link.inOrder(async (engine) => {
+      const { cells } = await engine.write([{ ...place, text: withUnit(text, this.#unitShown(place)) }]);
+      await engine.write([{ ...place, text: this.#cellAt(place)?.text ?? '' }]);
+      return cells;
+    });
+  }
+
+  /** The state of a formula that stands nowhere, computed as if typed into the sheet. */
+  evaluate(sheet: string, text: string): Promise<CellState> {
+    return this.#link.inOrder((engine) => engine.evaluate(sheet, text));
+  }
+
+  /** The cells that follow directly from a cell. */
+  dependents(place: Place): Promise<readonly Place[]> {
+    return this.#link.inOrder((engine) => engine.dependents(place));
+  }
+
+  /** What the engine made of a cell; nothing where it has not answered or the cell is empty. */
+  state(sheet: string, cell: string): CellState | undefined {
+    return this.#link.states.get({ sheet, cell });
+  }
+
+  /** What a reader sees of a cell; nothing before the engine has first answered. */
+  shown(sheet: string, cell: string): ShownCell | undefined {
+    const place = { sheet, cell };
+    const held = this.#cellAt(place);
+    const state = this.#link.states.get(place);
+    if (this.#unseen.has(keyOf(place)) && held && !held.text.startsWith('='))
+      return { kind: 'waiting', text: held.text };
+    if (state) return showCell(state, held, this.document.system);
+    if (!this.#link.hasAnswered) return undefined;
+    return held && held.text !== '' ? { kind: 'waiting', text: held.text } : EMPTY;
+  }
+
+  /** A cell as one line of text, to be copied out. */
+  asText(sheet: string, cell: string): string {
+    return shownText(this.shown(sheet, cell) ?? EMPTY);
+  }
+
+  baselineState(place: Place): CellState | undefined {
+    return this.#link.baselineState(this.document.baseline, place);
+  }
+
+  baselineShown(place: Place): ShownCell | undefined {
+    const state = this.baselineState(place);
+    return state && showCell(state, this.#baselineCell(place), this.document.system);
+  }
+
+  /** The cells that the last edit changed, in order of weight. */
+  get consequences(): readonly Consequence[] {
+    this.#consequences ??= this.#list(this.#edit, ({ place }) => this.#edit.causes.has(keyOf(place)));
+    return this.#consequences;
+  }
+
+  /** The cells that differ from the baseline, in order of weight; empty where none is pinned. */
+  get distance(): readonly Consequence[] {
+    this.#distance ??= this.#list(this.#momentsOfBaseline(), ({ place, moment }) => {
+      const text = this.#cellAt(place)?.text ?? '';
+      return !text.startsWith('=') && text !== (moment.cell?.text ?? '');
+    });
+    return this.#distance;
+  }
+
+  /** What a formula of the sheet sees around it, for completion and checks while it is typed. */
+  scope(sheet: string): Scope {
+    return scopeOf(this.document, sheet, (id, cell) => this.state(id, cell)?.type ?? EMPTY_TYPE);
+  }
+
+  /** The texts now shown, of all cells that hold something. */
+  shownTexts(): ReadonlyMap<string, ReadonlyMap<string, string>> {
+    const texts = new Map(this.document.sheets.map(({ id }) => [id, new Map<string, string>()]));
+    for (const { sheet, cell } of this.#link.states) {
+      const text = this.asText(sheet, cell);
+      if (text !== '') texts.get(sheet)?.set(cell, text);
+    }
+    return texts;
+  }
+
+  dispose(): void {
+    this.#link.dispose();
+  }
+
+  /** Takes the next history and lets the engine follow; changed texts begin an edit where none is given. */
+  async #advance(next: History, edit?: Comparison): Promise<void> {
+    const before = this.document;
+    this.#history = next;
+    const step = difference(before, next.document);
+    const isText = step.kind === 'texts';
+    const causes = isText ? step.writings.map(({ sheet, cell }) => ({ sheet, cell })) : [];
+    if (edit) this.#edit = edit;
+    else if (!isText || causes.length > 0) this.#edit = new Comparison(causes);
+    for (const key of causes.map(keyOf)) this.#unseen.set(key, (this.#unseen.get(key) ?? 0) + 1);
+    if (next.document !== before) {
+      const isAll = !isText || before.system !== next.document.system || before.baseline !== next.document.baseline;
+      this.#changed({ document: true, places: isAll ? 'all' : causes });
+    }
+    await this.#follow(this.#edit, causes);
+  }
+
+  /** Brings the engine to the present document. */
+  #follow(edit: Comparison, causes: readonly Place[]): Promise<void> {
+    const { document } = this;
+    return this.#link.inOrder(async () => {
+      const before = this.#link.told;
+      const answer = await this.#link.tell(document);
+      for (const key of causes.map(keyOf)) {
+        const left = (this.#unseen.get(key) ?? 1) - 1;
+        if (left === 0) this.#unseen.delete(key);
+        else this.#unseen.set(key, left);
+      }
+      this.#heard(answer, edit, before);
+    });
+  }
+
+  #heard(answer: Answer, edit: Comparison, before: OctavoDocument | undefined): void {
+    if (!answer.isReload) edit.take(answer, (place) => cellIn(before, place));
+    const places = answer.isReload ? 'all' : answer.cells.map(({ place }) => place);
+    this.#changed({ document: false, places, timing: answer.timing });
+  }
+
+  #changed(change: WorkbookChange): void {
+    this.#consequences = this.#distance = undefined;
+    this.dispatchEvent(new CustomEvent('change', { detail: change }));
+  }
+
+  readonly #unitShown = (place: Place): string | undefined => {
+    const shown = this.shown(place.sheet, place.cell);
+    return shown?.kind === 'number' ? shown.unit : parseQuantity(this.#cellAt(place)?.text ?? '')?.unit;
+  };
+
+  /** What a cell holds, with the text that is tried out in it. */
+  #cellAt(place: Place): Cell | undefined {
+    const cell = cellIn(this.document, place);
+    const tried = this.#preview && samePlace(this.#preview.place, place) ? this.#preview.text : undefined;
+    return tried === undefined ? cell : { ...cell, text: tried };
+  }
+
+  #nowAt(place: Place): Moment {
+    return { state: this.#link.states.get(place), cell: this.#cellAt(place) };
+  }
+
+  #baselineCell(place: Place): Cell | undefined {
+    const text = this.document.baseline?.cells.get(place.sheet)?.get(place.cell);
+    return text === undefined ? undefined : { ...cellIn(this.document, place), text };
+  }
+
+  #list(moments: Iterable<Before>, isCause: (before: Before) => boolean): readonly Consequence[] {
+    return listConsequences(this.document, moments, (place) => this.#nowAt(place), isCause);
+  }
+
+  *#momentsOfBaseline(): Generator<Before> {
+    const { baseline } = this.document;
+    const states = this.#link.baselineStates(baseline);
+    if (!baseline || !states) return;
+    const seen = new Set<string>();
+    for (const place of [...states, ...this.#link.states].map(({ sheet, cell }) => ({ sheet, cell }))) {
+      const key = keyOf(place);
+      if (seen.has(key) || !baseline.cells.has(place.sheet)) continue;
+      seen.add(key);
+      yield { place, moment: { state: states.get(place), cell: this.#baselineCell(place) } };
+    }
+  }
+}
+
+const cellIn = (document: OctavoDocument | undefined, { sheet, cell }: Place): Cell | undefined =>
+  document?.sheets.find(({ id }) => id === sheet)?.cells.get(cell);

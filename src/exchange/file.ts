@@ -1,0 +1,28 @@
+import type { Refusal } from '../document/command.ts';
+import { withFreshIds } from '../document/create.ts';
+import type { OctavoDocument } from '../document/types.ts';
+import { decodeDocument } from './decode.ts';
+import { encodeDocument } from './encode.ts';
+
+/** The text of a file, two spaces an indent, for people and for programs that compare lines. */
+export const writeFile = (document: OctavoDocument): string =>
+  `${JSON.stringify(encodeDocument(document), undefined, 2)}\n`;
+
+/** Opens the text of a file as a new document with ids of its own, so that it never replaces one that is stored. */
+export function readFile(text: string): OctavoDocument | Refusal {
+  const value = parsed(text);
+  if (value instanceof SyntaxError) {
+    return { refused: `This is no Octavo document: the text is not readable JSON (${value.message}).` };
+  }
+  const document = decodeDocument(value);
+  return 'refused' in document ? document : withFreshIds(document);
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch (error) {
+    if (error instanceof SyntaxError) return error;
+    throw error;
+  }
+}

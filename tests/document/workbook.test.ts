@@ -1,0 +1,324 @@
+import { describe, expect, test } from 'vitest';
+import { newSheet } from '../../src/document/create.ts';
+import type { OctavoDocument } from '../../src/document/types.ts';
+import { Workbook, type WorkbookChange } from '../../src/document/workbook.ts';
+import { settled, SlowEngine } from './slow-engine.ts';
+
+const document = (): OctavoDocument => ({
+  id: 'document',
+  title: 'Check',
+  system: 'metric',
+  sheets: [
+    {
+      ...newSheet('Sheet'),
+      id: 's',
+      columns: [
+        { width: 200, title: 'Quantity' },
+        { width: 100, title: 'Woofer', line: 'woofer' },
+        { width: 100, title: 'Tweeter', line: 'tweeter' },
+        { width: 100, title: 'Together', line: 'system' },
+      ],
+      cells: new Map(
+        Object.entries({
+          A4: 'Resonance',
+          B4: '38 Hz',
+          C4: '850 Hz',
+          A5: 'Twice that',
+          B5: '=B4*2',
+          A6: 'Sum',
+          D6: '=B5+C4',
+          A7: 'Does it hold?',
+          D7: '=CHECK(B5,100)',
+          A8: 'Plain',
+          B8: '7',
+        }).map(([cell, text]) => [cell, { text }]),
+      ),
+      names: new Map([['Twice', 'B5']]),
+    },
+  ],
+});
+
+async function started(): Promise<{ engine: SlowEngine; workbook: Workbook }> {
+  const engine = new SlowEngine();
+  const workbook = new Workbook(engine, document());
+  await workbook.ready;
+  engine.asked.length = 0;
+  return { engine, workbook };
+}
+
+const at = (cell: string) => ({ sheet: 's', cell });
+const write = (cell: string, text: string) => ({ kind: 'write', sheet: 's', texts: new Map([[cell, text]]) }) as const;
+const textOf = (workbook: Workbook, cell: string): string | undefined =>
+  workbook.document.sheets[0]?.cells.get(cell)?.text;
+const valueOf = (workbook: Workbook, cell: string): unknown => {
+  const value = workbook.state('s', cell)?.value;
+  return value?.kind === 'number' ? value.value : value?.kind;
+};
+
+describe('a workbook', () => {
+  test('shows nothing before the engine has answered, and everything after', async () => {
+    const engine = new SlowEngine();
+    engine.hold();
+    const workbook = new Workbook(engine, document());
+    expect(workbook.shown('s', 'B4')).toBeUndefined();
+    await engine.release();
+    await workbook.ready;
+    expect(workbook.shown('s', 'B4')).toEqual({ kind: 'number', number: '38', unit: 'Hz' });
+    expect(workbook.shown('s', 'F9')).toEqual({ kind: 'empty' });
+    expect(workbook.asText('s', 'B4')).toBe('38 Hz');
+    expect(workbook.asText('s', 'D7')).toBe('Good: The value is 76.');
+  });
+
+  test('has an edit in its document at once, and its results when the promise is kept', async () => {
+    const { engine, workbook } = await started();
+    engine.hold();
+    const done = workbook.do(write('B4', '40 Hz'));
+    expect(textOf(workbook, 'B4')).toBe('40 Hz');
+    expect(workbook.shown('s', 'B4')).toEqual({ kind: 'waiting', text: '40 Hz' });
+    expect(valueOf(workbook, 'B5')).toBe(76);
+    await engine.release();
+    expect(await done).toBeUndefined();
+    expect(valueOf(workbook, 'B5')).toBe(80);
+    expect(engine.asked).toEqual(['B4: 40 Hz']);
+  });
+
+  test('tells the engine of edits in the order in which they were made', async () => {
+    const { engine, workbook } = await started();
+    engine.hold();
+    const all = ['40 Hz', '41 Hz', '42 Hz'].map((text) => workbook.do(write('B4', text)));
+    await engine.release();
+    await Promise.all(all);
+    expect(engine.asked).toEqual(['B4: 40 Hz', 'B4: 41 Hz', 'B4: 42 Hz']);
+    expect(valueOf(workbook, 'B5')).toBe(84);
+  });
+
+  test('gives a bare number the unit of the cell', async () => {
+    const { workbook } = await started();
+    await workbook.do(write('B4', '45'));
+    expect(textOf(workbook, 'B4')).toBe('45 Hz');
+    await workbook.do(write('B8', '9'));
+    expect(textOf(workbook, 'B8')).toBe('9');
+    await workbook.do({ kind: 'paste-text', to: at('B4'), text: '50\t900' });
+    expect([textOf(workbook, 'B4'), textOf(workbook, 'C4')]).toEqual(['50 Hz', '900 Hz']);
+    await workbook.do(write('B4', '1 kHz'));
+    expect(textOf(workbook, 'B4')).toBe('1 kHz');
+  });
+
+  test('undoes and redoes with the results following', async () => {
+    const { workbook } = await started();
+    await workbook.do(write('B4', '40 Hz'));
+    await workbook.undo();
+    expect([textOf(workbook, 'B4'), valueOf(workbook, 'B5'), workbook.canUndo]).toEqual(['38 Hz', 76, false]);
+    await workbook.redo();
+    expect([textOf(workbook, 'B4'), valueOf(workbook, 'B5'), workbook.canRedo]).toEqual(['40 Hz', 80, false]);
+  });
+
+  test('gives the reason of a refusal, and leaves everything as it was', async () => {
+    const { engine, workbook } = await started();
+    expect(await workbook.do({ kind: 'delete-sheet', sheet: 's' })).toEqual({
+      refused: expect.stringContaining('only sheet'),
+    });
+    expect(engine.asked).toEqual([]);
+    expect(workbook.canUndo).toBe(false);
+  });
+
+  test('tells which cells changed', async () => {
+    const { workbook } = await started();
+    const changes: WorkbookChange[] = [];
+    workbook.addEventListener('change', (event) => changes.push((event as CustomEvent<WorkbookChange>).detail));
+    await workbook.do(write('B4', '40 Hz'));
+    expect(changes[0]).toEqual({ document: true, places: [at('B4')] });
+    expect(changes[1]?.places).toEqual(expect.arrayContaining([at('B4'), at('B5'), at('D6')]));
+    await workbook.do({ kind: 'system', system: 'imperial' });
+    expect(changes[2]).toEqual({ document: true, places: 'all' });
+  });
+
+  test('goes on after the engine failed, by telling it everything again', async () => {
+    const { engine, workbook } = await started();
+    engine.failNext();
+    await expect(workbook.do(write('B4', '40 Hz'))).rejects.toThrow('stumbled');
+    expect(textOf(workbook, 'B4')).toBe('40 Hz');
+    await workbook.do(write('C4', '900 Hz'));
+    expect(engine.asked.at(-1)).toBe('load');
+    expect([valueOf(workbook, 'B5'), valueOf(workbook, 'D6')]).toEqual([80, 980]);
+  });
+
+  test('takes another document in its place, with a past of its own', async () => {
+    const { workbook } = await started();
+    await workbook.do(write('B4', '40 Hz'));
+    await workbook.replace({ ...document(), id: 'other' });
+    expect([workbook.document.id, valueOf(workbook, 'B5'), workbook.canUndo]).toEqual(['other', 76, false]);
+  });
+
+  test('gives the shown texts of all cells, for the next first paint', async () => {
+    const { workbook } = await started();
+    const texts = workbook.shownTexts().get('s');
+    expect([texts?.size, texts?.get('A5'), texts?.get('B5')]).toEqual([11, 'Twice that', '76']);
+  });
+});
+
+describe('trying out', () => {
+  test('lets everything follow and leaves the document', async () => {
+    const { workbook } = await started();
+    await workbook.preview(at('B4'), '60 Hz');
+    expect([textOf(workbook, 'B4'), valueOf(workbook, 'B5')]).toEqual(['38 Hz', 120]);
+    expect(workbook.shown('s', 'B4')).toEqual({ kind: 'number', number: '60', unit: 'Hz' });
+    expect(workbook.canUndo).toBe(false);
+  });
+
+  test('keeps only the newest of the texts that come while one is computed', async () => {
+    const { engine, workbook } = await started();
+    engine.hold();
+    const all = [41, 42, 43, 44, 45].map((value) => workbook.preview(at('B4'), `${value} Hz`));
+    await engine.releaseOne();
+    all.push(...[46, 47, 48].map((value) => workbook.preview(at('B4'), `${value} Hz`)));
+    await engine.release();
+    await Promise.all(all);
+    expect(engine.asked.length).toBeLessThanOrEqual(3);
+    expect(engine.asked.at(-1)).toBe('B4: 48 Hz');
+    expect(valueOf(workbook, 'B5')).toBe(96);
+  });
+
+  test('becomes one step when it settles', async () => {
+    const { workbook } = await started();
+    for (const value of [40, 50, 60]) await workbook.preview(at('B4'), `${value} Hz`);
+    await workbook.settle();
+    expect([textOf(workbook, 'B4'), valueOf(workbook, 'B5')]).toEqual(['60 Hz', 120]);
+    await workbook.undo();
+    expect([textOf(workbook, 'B4'), valueOf(workbook, 'B5'), workbook.canUndo]).toEqual(['38 Hz', 76, false]);
+  });
+
+  test('puts back what was there when it is cancelled', async () => {
+    const { workbook } = await started();
+    await workbook.do(write('B8', '8'));
+    const before = workbook.consequences;
+    await workbook.preview(at('B4'), '60 Hz');
+    await workbook.cancel();
+    expect([textOf(workbook, 'B4'), valueOf(workbook, 'B5'), valueOf(workbook, 'D7')]).toEqual(['38 Hz', 76, 'record']);
+    expect(workbook.consequences).toEqual(before);
+    expect(workbook.previewed).toBeUndefined();
+  });
+
+  test('settles before another command, and before trying out in another cell', async () => {
+    const { engine, workbook } = await started();
+    engine.hold();
+    const all: Promise<unknown>[] = [workbook.preview(at('B4'), '60 Hz'), workbook.preview(at('C4'), '900 Hz')];
+    all.push(workbook.do(write('B8', '9')));
+    await engine.release();
+    await Promise.all(all);
+    await settled();
+    expect(['B4', 'C4', 'B8'].map((cell) => textOf(workbook, cell))).toEqual(['60 Hz', '900 Hz', '9']);
+    expect([valueOf(workbook, 'B5'), valueOf(workbook, 'D6'), valueOf(workbook, 'B8')]).toEqual([120, 1020, 9]);
+  });
+
+  test('is given up by undoing, and the step before stays', async () => {
+    const { workbook } = await started();
+    await workbook.do(write('B4', '40 Hz'));
+    await workbook.preview(at('C4'), '900 Hz');
+    await workbook.undo();
+    expect([valueOf(workbook, 'C4'), valueOf(workbook, 'B4')]).toEqual([850, 40]);
+  });
+
+  test('of a bare number keeps the unit', async () => {
+    const { workbook } = await started();
+    await workbook.preview(at('B4'), '61');
+    await workbook.settle();
+    expect(textOf(workbook, 'B4')).toBe('61 Hz');
+  });
+});
+
+describe('consequences', () => {
+  const listed = (workbook: Workbook) =>
+    workbook.consequences.map(({ label, flip, isCause }) => [
+      label,
+      flip ? `${flip.from} to ${flip.to}` : isCause ? 'cause' : '',
+    ]);
+
+  test('come with the cause first, then flipped verdicts, then the greatest change', async () => {
+    const { workbook } = await started();
+    await workbook.do(write('B4', '60 Hz'));
+    expect(listed(workbook)).toEqual([
+      ['Resonance, Woofer', 'cause'],
+      ['Does it hold?', 'good to fail'],
+      ['Twice that', ''],
+      ['Sum', ''],
+    ]);
+    expect(workbook.consequences[0]).toMatchObject({
+      before: { kind: 'number', number: '38', unit: 'Hz' },
+      after: { kind: 'number', number: '60', unit: 'Hz' },
+    });
+  });
+
+  test('of a drag are told from its beginning to where it is', async () => {
+    const { workbook } = await started();
+    for (const value of [40, 70, 60]) await workbook.preview(at('B4'), `${value} Hz`);
+    expect(listed(workbook)).toHaveLength(4);
+    await workbook.settle();
+    expect(workbook.consequences.find(({ label }) => label === 'Twice that')).toMatchObject({
+      before: { number: '76' },
+      after: { number: '120' },
+    });
+  });
+
+  test('of undoing are the same the other way round', async () => {
+    const { workbook } = await started();
+    await workbook.do(write('B4', '60 Hz'));
+    await workbook.undo();
+    expect(listed(workbook)[1]).toEqual(['Does it hold?', 'fail to good']);
+  });
+
+  test('stay while only the unit system or the title changes', async () => {
+    const { workbook } = await started();
+    await workbook.do(write('B4', '60 Hz'));
+    await workbook.do({ kind: 'title', title: 'Other' });
+    expect(listed(workbook)).toHaveLength(4);
+  });
+});
+
+describe('a baseline', () => {
+  test('tells the distance from the moment it was pinned', async () => {
+    const { workbook } = await started();
+    await workbook.pin();
+    expect(workbook.distance).toEqual([]);
+    await workbook.do(write('B4', '60 Hz'));
+    await workbook.do(write('B8', '9'));
+    expect(workbook.distance.map(({ label, isCause }) => [label, isCause])).toEqual([
+      ['Resonance, Woofer', true],
+      ['Plain', true],
+      ['Does it hold?', false],
+      ['Twice that', false],
+      ['Sum', false],
+    ]);
+    expect(workbook.baselineShown(at('B4'))).toEqual({ kind: 'number', number: '38', unit: 'Hz' });
+    expect(workbook.baselineState(at('B5'))?.value).toEqual({ kind: 'number', value: 76 });
+  });
+
+  test('is computed again when the document is opened', async () => {
+    const { workbook } = await started();
+    await workbook.pin();
+    await workbook.do(write('B4', '60 Hz'));
+    const again = new Workbook(new SlowEngine(), workbook.document);
+    await again.ready;
+    expect(again.baselineState(at('B5'))?.value).toEqual({ kind: 'number', value: 76 });
+    expect(valueOf(again, 'B5')).toBe(120);
+    expect(again.distance).toHaveLength(4);
+  });
+
+  test('follows inserted rows', async () => {
+    const { workbook } = await started();
+    await workbook.pin();
+    await workbook.do({ kind: 'insert', sheet: 's', axis: 'rows', at: 0, count: 1 });
+    expect(workbook.baselineState(at('B5'))?.value).toEqual({ kind: 'number', value: 38 });
+    expect(workbook.distance).toEqual([]);
+  });
+
+  test('is gone when unpinned, and back when that is undone', async () => {
+    const { workbook } = await started();
+    await workbook.pin();
+    await workbook.do(write('B4', '60 Hz'));
+    await workbook.unpin();
+    expect([workbook.distance.length, workbook.baselineState(at('B5'))]).toEqual([0, undefined]);
+    await workbook.undo();
+    expect(workbook.distance).toHaveLength(4);
+  });
+});
