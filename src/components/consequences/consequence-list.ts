@@ -17,7 +17,7 @@ export class ConsequenceList extends LitElement {
       line-height: 20px;
       font-variant-numeric: tabular-nums lining-nums;
     }
-    header {
+    .head {
       display: flex;
       flex-wrap: wrap;
       align-items: baseline;
@@ -167,11 +167,11 @@ export class ConsequenceList extends LitElement {
     const changed = this.consequences.length;
     const rows = this.open ? [...first, ...smaller] : first;
     return html`
-      <header>
+      <div class="head">
         <h2>What changed</h2>
         <span class="since">${this.since}</span>
         ${changed === 0 ? nothing : html`<span class="count">${this.#count(changed)}</span>`}
-      </header>
+      </div>
       ${changed === 0 ? html`<p class="none">Nothing yet. Change an input, and what follows from it is listed here.</p>` : nothing}
       <ol id="rows" ?hidden=${changed === 0}>
         ${rows.map((row) => this.#row(row))}

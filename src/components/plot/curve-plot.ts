@@ -8,6 +8,7 @@ import { forgetWidths, textWidth } from './measure-text.ts';
 import { picture } from './picture.ts';
 import { readingAt, readingText, stepFrequency, thirdOctaves } from './readings.ts';
 import { plotStyles } from './styles.ts';
+import { Width } from './width.ts';
 import { spellFrequency } from './unit.ts';
 
 /** Curves over frequency on millimetre paper, named beside themselves, with limits, needles and the baseline behind.
@@ -25,29 +26,20 @@ export class CurvePlot extends LitElement {
   /** A crosshair given from outside, as another plot fires it. */
   @property({ attribute: false }) crosshair: number | undefined;
 
-  @state() private width = 0;
   @state() private tableOpen = false;
 
   #memory: Memory = { range: undefined, labels: new Map() };
   #drawing: Drawing | undefined;
   #subject = '';
   #keyboardFrequency: number | undefined;
-  #size = new ResizeObserver(([entry]) => {
-    if (entry) this.width = Math.round(entry.contentRect.width);
-  });
+  #width = new Width(this);
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#size.observe(this);
     void document.fonts.ready.then(() => {
       forgetWidths();
       this.requestUpdate();
     });
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#size.disconnect();
   }
 
   /** The plot as the text of an SVG file that needs nothing else. */
@@ -61,10 +53,10 @@ export class CurvePlot extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const { data } = this;
     if (!data) return nothing;
-    const drawing = this.width > 0 ? this.#lay(data) : undefined;
+    const drawing = this.#width.pixels > 0 ? this.#lay(data) : undefined;
     this.#drawing = drawing;
     return html`
-      <header>
+      <div class="head">
         <h2>${data.title}</h2>
         <span class="detail">${this.#conditions(data, drawing)}</span>
         <span class="end">
@@ -79,7 +71,7 @@ export class CurvePlot extends LitElement {
             Values
           </button>
         </span>
-      </header>
+      </div>
       ${data.series.length === 0 ? html`<p class="empty">No curve yet.</p>` : drawing && this.#stage(data, drawing)}
       ${this.tableOpen && drawing ? this.#table(data, drawing) : nothing}
     `;
@@ -93,7 +85,7 @@ export class CurvePlot extends LitElement {
     return draw(
       data,
       {
-        width: this.width,
+        width: this.#width.pixels,
         height: this.height,
         label: (text) => textWidth(text, `600 12px ${fontFamily}`),
         small: (text) => textWidth(text, `600 11px ${fontFamily}`),
@@ -129,7 +121,7 @@ export class CurvePlot extends LitElement {
           class="drawing"
           role="img"
           aria-label=${findingOf(data, drawing.unit)}
-          width=${this.width}
+          width=${this.#width.pixels}
           height=${this.height}
         >
           ${picture(drawing, this.crosshair)}
@@ -158,7 +150,8 @@ export class CurvePlot extends LitElement {
   #readout(data: PlotData, drawing: Drawing, frequency: number): TemplateResult {
     const { frame } = drawing;
     const x = frame.x(frequency);
-    const side = x < frame.width / 2 ? `left:${frame.left + x + 12}px` : `right:${this.width - frame.left - x + 12}px`;
+    const side =
+      x < frame.width / 2 ? `left:${frame.left + x + 12}px` : `right:${this.#width.pixels - frame.left - x + 12}px`;
     return html`
       <div class="readout" aria-hidden="true" .style=${`${side};top:${frame.top + 24}px`}>
         <b>${spellFrequency(frequency, data.system)}</b>

@@ -28,9 +28,11 @@ export function extremesOf(
 }
 
 /** Whether a curve and its ghost are the same to a reader. */
-export const isSame = (curve: Curve, ghost: Curve): boolean =>
-  curve === ghost ||
-  curve.y.every((value, index) => value === ghost.y[index] || Math.abs(value - (ghost.y[index] ?? Number.NaN)) < 1e-9);
+export function isSame(curve: Curve, ghost: Curve): boolean {
+  const near = (a: number, b: number): boolean => Object.is(a, b) || Math.abs(a - b) <= 1e-6 * Math.abs(a);
+  const alike = (): boolean => curve.y.every((value, index) => near(value, ghost.y[index] ?? Number.NaN));
+  return curve === ghost || (curve.from === ghost.from && curve.to === ghost.to && alike());
+}
 
 /** `changed` when any curve differs from its ghost, `same` when all have an equal ghost, `none` without a baseline. */
 export function comparison(data: PlotData): 'none' | 'same' | 'changed' {

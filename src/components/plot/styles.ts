@@ -10,7 +10,7 @@ export const plotStyles = css`
     line-height: 20px;
     font-variant-numeric: tabular-nums lining-nums;
   }
-  header {
+  .head {
     display: flex;
     flex-wrap: wrap;
     align-items: baseline;

@@ -5,6 +5,7 @@ import { frameOf, type Frame } from './frame.ts';
 import { textWidth } from './measure-text.ts';
 import { hatch, paper } from './picture.ts';
 import { plotStyles } from './styles.ts';
+import { Width } from './width.ts';
 import { frequencyTicks } from './ticks.ts';
 import { spellFrequency } from './unit.ts';
 import { octaveText, outcomeOf, rowsOf, windowFinding, type WindowPlotData, type WindowRow } from './window-data.ts';
@@ -102,22 +103,9 @@ export class WindowPlot extends LitElement {
 
   @property({ attribute: false }) data: WindowPlotData | undefined;
 
-  @state() private width = 0;
   @state() private tableOpen = false;
 
-  #size = new ResizeObserver(([entry]) => {
-    if (entry) this.width = Math.round(entry.contentRect.width);
-  });
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.#size.observe(this);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#size.disconnect();
-  }
+  #width = new Width(this);
 
   /** The plot as the text of an SVG file that needs nothing else. */
   svgText(): string {
@@ -132,7 +120,7 @@ export class WindowPlot extends LitElement {
     if (!data) return nothing;
     const outcome = outcomeOf(data);
     return html`
-      <header>
+      <div class="head">
         <h2>${data.title}</h2>
         <span class="end">
           ${this.#compared(data)}
@@ -147,8 +135,8 @@ export class WindowPlot extends LitElement {
           </button>
         </span>
         <span class="outcome ${outcome.status}">${outcome.text}</span>
-      </header>
-      ${this.width > 0 ? this.#picture(data) : nothing} ${this.tableOpen ? this.#table(data) : nothing}
+      </div>
+      ${this.#width.pixels > 0 ? this.#picture(data) : nothing} ${this.tableOpen ? this.#table(data) : nothing}
     `;
   }
 
@@ -164,7 +152,7 @@ export class WindowPlot extends LitElement {
   #picture(data: WindowPlotData): TemplateResult {
     const rows = rowsOf(data);
     const height = HEAD + rows.length * ROW + 6;
-    const outer = { width: this.width, height: height + FOOT + 8 };
+    const outer = { width: this.#width.pixels, height: height + FOOT + 8 };
     const frame = frameOf(outer, data.horizontal, { from: 0, to: 1, step: 1 });
     return html`
       <svg class="drawing" role="img" aria-label=${windowFinding(data)} width=${outer.width} height=${outer.height}>

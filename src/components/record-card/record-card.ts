@@ -39,11 +39,11 @@ export class RecordCard extends LitElement {
 
   override render(): TemplateResult {
     return html`
-      <header>
+      <div class="head">
         <b>${this.address}</b>
         <h2>${this.label === '' ? this.#title() : this.label}</h2>
         ${this.content.kind === 'empty' ? nothing : html`<button type="button" @click=${this.#copy}>Copy as text</button>`}
-      </header>
+      </div>
       ${this.#body()} ${this.findings.map((finding) => this.#finding(finding))}
       ${
         this.formula === ''

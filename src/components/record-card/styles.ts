@@ -11,13 +11,13 @@ export const cardStyles = css`
     font-variant-numeric: tabular-nums lining-nums;
     overflow-wrap: anywhere;
   }
-  header {
+  .head {
     display: flex;
     align-items: baseline;
     gap: 10px;
     padding-bottom: 6px;
   }
-  header b {
+  .head b {
     color: var(--accent);
     font-weight: 600;
   }

@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { QuantityName } from '../../../functions/quantities.ts';
 import type { UnitSystem } from '../../document/types.ts';
 import { textWidth } from '../plot/measure-text.ts';
+import { Width } from '../plot/width.ts';
 import { marksOf } from './marks.ts';
 import { placePasses } from './pass-labels.ts';
 import { decimalsOf, type Scale, scaleOf, snap, stepAt, stepFrom } from './scale.ts';
@@ -59,7 +60,6 @@ export class ValueRuler extends LitElement {
   /** A step in SI; about a two-hundredth of the rule where absent. */
   @property({ attribute: false }) step: number | undefined;
 
-  @state() private width = 0;
   @state() private held = false;
   @state() private live: number | undefined;
 
@@ -69,14 +69,11 @@ export class ValueRuler extends LitElement {
   /** Where "put back" leads: the baseline, or the value when the cell was selected. */
   #first: number | undefined;
   #grip = 0;
-  #size = new ResizeObserver(([entry]) => {
-    if (entry) this.width = Math.round(entry.contentRect.width);
-  });
+  #width = new Width(this, '.rule');
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#scrub.settle();
-    this.#size.disconnect();
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -89,11 +86,6 @@ export class ValueRuler extends LitElement {
     if (changed.has('value') && this.#scrub.live === undefined) this.live = undefined;
     this.#digits = digitsOf(this.quantity, this.unit, this.value, this.system);
     this.#scale = scaleOf(this.#digits.of(this.range[0]), this.#digits.of(this.range[1]));
-  }
-
-  override firstUpdated(): void {
-    const rule = this.renderRoot.querySelector('.rule');
-    if (rule) this.#size.observe(rule);
   }
 
   /** The value shown, in the unit shown. */
@@ -172,7 +164,7 @@ export class ValueRuler extends LitElement {
   }
 
   #rule(now: number, before: number | undefined): SVGTemplateResult | typeof nothing {
-    const pixels = this.width - 2 * MARGIN;
+    const pixels = this.#width.pixels - 2 * MARGIN;
     if (pixels < 40) return nothing;
     const scale = this.#scale;
     const at = (value: number): number => Math.min(Math.max(scale.place(value), 0), 1) * pixels;
@@ -181,7 +173,7 @@ export class ValueRuler extends LitElement {
     const lines = marks.map(({ value, rank }) => `M${at(value).toFixed(1)} ${LINE}v-${rise[rank]}`).join('');
     const needle = at(now);
     return svg`
-      <svg width=${this.width} height=${HEIGHT} aria-hidden="true">
+      <svg width=${this.#width.pixels} height=${HEIGHT} aria-hidden="true">
         <g transform="translate(${MARGIN} 0)">
           ${this.#passes(at, needle, pixels)}
           <path class="line" d=${`M0 ${LINE}H${pixels}${lines}`} />

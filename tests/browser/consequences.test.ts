@@ -1,0 +1,102 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import { emulateMedia, sendKeys } from '@web/test-runner-commands';
+import '../../src/app/fonts/faces.css';
+import '../../src/components/consequences/consequence-list.ts';
+import type { ConsequenceList } from '../../src/components/consequences/consequence-list.ts';
+import type { Consequence } from '../../src/components/consequences/data.ts';
+import type { ShownCell } from '../../src/document/shown.ts';
+import { paint } from './paint.ts';
+
+const number = (text: string, unit: string): ShownCell => ({ kind: 'number', number: text, unit });
+const verdict = (status: 'good' | 'caution' | 'fail', word: string): ShownCell => ({
+  kind: 'verdict',
+  status,
+  word,
+  reason: '',
+  note: '',
+});
+const row = (
+  cell: string,
+  label: string,
+  before: ShownCell,
+  after: ShownCell,
+  more: Partial<Consequence> = {},
+): Consequence => ({
+  place: { sheet: 'match', cell },
+  address: cell,
+  label,
+  before,
+  after,
+  ...more,
+});
+
+const changed: readonly Consequence[] = [
+  row('D3', 'Minimum impedance', number('3.9', 'Ω'), number('3.6', 'Ω')),
+  row('E14', 'Centre spacing', verdict('good', 'Good'), verdict('caution', 'Wide'), { flip: true }),
+  row('D10', 'Crossover frequency', number('1 900', 'Hz'), number('2 150', 'Hz'), { cause: true }),
+  ...['E', 'F', 'G', 'H', 'I'].map((column) => row(`${column}20`, 'Level', number('1', 'dB'), number('2', 'dB'))),
+  row('J2', 'Port length', number('90', 'mm'), { kind: 'problem', message: 'vb must be above 0.' }),
+];
+
+const list = (consequences: readonly Consequence[]): Promise<ConsequenceList> =>
+  fixture(html`<consequence-list since="since 14:02" .total=${58} .consequences=${consequences}></consequence-list>`);
+const rows = (element: ConsequenceList): HTMLElement[] => [
+  ...element.shadowRoot!.querySelectorAll<HTMLElement>('li button'),
+];
+const said = (one: Element): string => one.textContent!.replaceAll(/\s+/g, ' ').trim();
+
+before(paint);
+
+describe('the list of what changed', () => {
+  for (const colorScheme of ['light', 'dark'] as const)
+    it(`is accessible on ${colorScheme} paper`, async () => {
+      await emulateMedia({ colorScheme });
+      await expect(await list(changed)).to.be.accessible();
+      await expect(await list([])).to.be.accessible();
+      await emulateMedia({ colorScheme: 'light' });
+    });
+
+  it('begins with the cause and with verdicts that turned, in words', async () => {
+    const [cause, flip, value] = rows(await list(changed)).map(said);
+    expect(cause).to.equal('D10 Crossover frequency 1 900 →now 2 150 Hz');
+    expect(flip).to.match(/^E14 Centre spacing Good\s?→now Wide$/);
+    expect(value).to.equal('D3 Minimum impedance 3.9 →now 3.6 Ω');
+  });
+
+  it('keeps the smaller changes behind a button', async () => {
+    const element = await list(changed);
+    const more = element.shadowRoot!.querySelector<HTMLElement>('.more')!;
+    expect(rows(element)).to.have.length(6);
+    expect(said(more)).to.equal('3 smaller changes');
+    more.click();
+    await element.updateComplete;
+    expect(rows(element)).to.have.length(9);
+    expect(more.getAttribute('aria-expanded')).to.equal('true');
+    expect(said(rows(element)[8]!)).to.contain('no result');
+  });
+
+  it('counts', async () => {
+    const element = await list(changed);
+    expect(said(element.shadowRoot!.querySelector('.count')!)).to.equal('9 of 58 cells');
+    expect(said(element.shadowRoot!.querySelector('.since')!)).to.equal('since 14:02');
+  });
+
+  it('leads to a cell by click and by key', async () => {
+    const element = await list(changed);
+    const places: unknown[] = [];
+    element.addEventListener('go', (event) => places.push((event as CustomEvent).detail));
+    rows(element)[1]!.click();
+    rows(element)[2]!.focus();
+    await sendKeys({ press: 'Enter' });
+    expect(places).to.deep.equal([
+      { sheet: 'match', cell: 'E14' },
+      { sheet: 'match', cell: 'D3' },
+    ]);
+  });
+
+  it('says so when nothing changed', async () => {
+    const element = await list([]);
+    expect(rows(element)).to.have.length(0);
+    expect(said(element.shadowRoot!.querySelector('.none')!)).to.contain('Nothing yet');
+  });
+});

@@ -1,0 +1,42 @@
+import { describe, expect, test } from 'vitest';
+import { type Consequence, ranked, wordsOf } from '../../../src/components/consequences/data.ts';
+
+const row = (cell: string, more: Partial<Consequence> = {}): Consequence => ({
+  place: { sheet: 's', cell },
+  address: cell,
+  label: cell,
+  before: { kind: 'number', number: '1', unit: 'Hz' },
+  after: { kind: 'number', number: '2', unit: 'Hz' },
+  ...more,
+});
+const cells = (rows: readonly Consequence[]): string[] => rows.map(({ address }) => address);
+
+describe('what changed', () => {
+  test('begins with the cause, then verdicts that turned, then values in the order given', () => {
+    const { first } = ranked([row('A1'), row('B1', { flip: true }), row('A2'), row('C1', { cause: true })]);
+    expect(cells(first)).toEqual(['C1', 'B1', 'A1', 'A2']);
+  });
+
+  test('hides values beyond the first rows, but never a cause or a flip', () => {
+    const flips = Array.from({ length: 8 }, (_, index) => row(`F${index}`, { flip: true }));
+    const values = Array.from({ length: 5 }, (_, index) => row(`V${index}`));
+    const { first, smaller } = ranked([...values, ...flips, row('C', { cause: true })]);
+    expect(first).toHaveLength(9);
+    expect(cells(smaller)).toEqual(['V0', 'V1', 'V2', 'V3', 'V4']);
+  });
+
+  test('does not hide a single row', () => {
+    const { first, smaller } = ranked(Array.from({ length: 7 }, (_, index) => row(`V${index}`)));
+    expect(first).toHaveLength(7);
+    expect(smaller).toHaveLength(0);
+  });
+});
+
+test('every kind of cell has words', () => {
+  expect(wordsOf({ kind: 'empty' })).toBe('empty');
+  expect(wordsOf({ kind: 'number', number: '0.7', unit: '' })).toBe('0.7');
+  expect(wordsOf({ kind: 'verdict', status: 'fail', word: 'No shared band', reason: '', note: '' })).toBe(
+    'No shared band',
+  );
+  expect(wordsOf({ kind: 'problem', message: 'vb must be above 0.' })).toBe('no result');
+});
