@@ -29,10 +29,30 @@ export function findCells(document: OctavoDocument, written: string): Found | { 
   for (const sheet of sheets) {
     for (const [name, cells] of sheet.names) if (sameWord(name, rest)) return { sheet, cells };
   }
-  const known = sheets.flatMap(({ names }) => [...names.keys()]);
-  const near = known.filter((name) => name.toLowerCase().includes(rest.toLowerCase().slice(0, 3)));
-  const listed = (near.length > 0 ? near : known).slice(0, 12).join(', ');
-  return {
-    wrong: `Nothing is called "${rest}" here.${listed === '' ? '' : ` Names are ${listed}${known.length > 12 ? ', …' : ''}.`}`,
-  };
+  const known = [...new Set(sheets.flatMap(({ names }) => [...names.keys()]))];
+  const near = nearest(rest, known);
+  if (near !== undefined) return { wrong: `Nothing is called "${rest}" here; is "${near}" meant?` };
+  const listed = known.length === 0 ? 'There are no names.' : `Names are ${known.join(', ')}.`;
+  return { wrong: `Nothing is called "${rest}" here. ${listed}` };
+}
+
+/** The word that differs least, where few letters differ. */
+function nearest(wanted: string, words: readonly string[]): string | undefined {
+  const distances = words.map((word) => ({ word, distance: distance(wanted.toLowerCase(), word.toLowerCase()) }));
+  const [best] = distances.sort((a, b) => a.distance - b.distance);
+  return best && best.distance <= Math.max(1, wanted.length / 3) ? best.word : undefined;
+}
+
+/** How many letters must be put in, taken out or changed. */
+function distance(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, index) => index);
+  for (const [index, letter] of [...a].entries()) {
+    const next = [index + 1];
+    for (const [at, other] of [...b].entries()) {
+      const changed = (row[at] ?? 0) + (letter === other ? 0 : 1);
+      next.push(Math.min(changed, (row[at + 1] ?? 0) + 1, (next[at] ?? 0) + 1));
+    }
+    row = next;
+  }
+  return row.at(-1) ?? 0;
 }

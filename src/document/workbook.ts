@@ -4,6 +4,7 @@ import { parseQuantity } from '../units/parse.ts';
 import { isRefusal, type Command, type Refusal } from './command.ts';
 import { completed, withUnit } from './complete.ts';
 import { Comparison, type Before, type Moment } from './comparison.ts';
+import { baselineCell, cellIn, momentsOfBaseline } from './moments.ts';
 import { listConsequences, type Consequence } from './consequences.ts';
 import { difference, textsOf } from './difference.ts';
 import { EngineLink, type Answer } from './engine-link.ts';
@@ -13,6 +14,7 @@ import { scopeOf } from './scope.ts';
 import { showCell, shownText } from './show-cell.ts';
 import type { ShownCell } from './shown.ts';
 import type { Cell, OctavoDocument } from './types.ts';
+import { Unseen } from './unseen.ts';
 
 /** What a 'change' event tells. */
 export interface WorkbookChange {
@@ -36,8 +38,7 @@ export class Workbook extends EventTarget {
   #preview: Preview | undefined;
   /** The newest text that waits for the engine while an earlier one is computed. */
   #waiting: (Preview & { readonly edit: Comparison }) | undefined;
-  /** Cells whose new text the engine has not seen yet. */
-  readonly #unseen = new Map<string, number>();
+  readonly #unseen = new Unseen();
   #edit = new Comparison([]);
   #editBeforePreview: Comparison | undefined;
   #consequences: readonly Consequence[] | undefined;
@@ -194,7 +195,7 @@ export class Workbook extends EventTarget {
 
   baselineShown(place: Place): ShownCell | undefined {
     const state = this.baselineState(place);
-    return state && showCell(state, this.#baselineCell(place), this.document.system);
+    return state && showCell(state, baselineCell(this.document, place), this.document.system);
   }
 
   /** The cells that the last edit changed, in order of weight. */
@@ -205,7 +206,7 @@ export class Workbook extends EventTarget {
 
   /** The cells that differ from the baseline, in order of weight; empty where none is pinned. */
   get distance(): readonly Consequence[] {
-    this.#distance ??= this.#list(this.#momentsOfBaseline(), ({ place, moment }) => {
+    this.#distance ??= this.#list(momentsOfBaseline(this.document, this.#link), ({ place, moment }) => {
       const text = this.#cellAt(place)?.text ?? '';
       return !text.startsWith('=') && text !== (moment.cell?.text ?? '');
     });
@@ -240,7 +241,7 @@ export class Workbook extends EventTarget {
     const causes = isText ? step.writings.map(({ sheet, cell }) => ({ sheet, cell })) : [];
     if (edit) this.#edit = edit;
     else if (!isText || causes.length > 0) this.#edit = new Comparison(causes);
-    for (const key of causes.map(keyOf)) this.#unseen.set(key, (this.#unseen.get(key) ?? 0) + 1);
+    this.#unseen.add(causes.map(keyOf));
     if (next.document !== before) {
       const isAll = !isText || before.system !== next.document.system || before.baseline !== next.document.baseline;
       this.#changed({ document: true, places: isAll ? 'all' : causes });
@@ -254,11 +255,7 @@ export class Workbook extends EventTarget {
     return this.#link.inOrder(async () => {
       const before = this.#link.told;
       const answer = await this.#link.tell(document);
-      for (const key of causes.map(keyOf)) {
-        const left = (this.#unseen.get(key) ?? 1) - 1;
-        if (left === 0) this.#unseen.delete(key);
-        else this.#unseen.set(key, left);
-      }
+      this.#unseen.remove(causes.map(keyOf));
       this.#heard(answer, edit, before);
     });
   }
@@ -290,28 +287,7 @@ export class Workbook extends EventTarget {
     return { state: this.#link.states.get(place), cell: this.#cellAt(place) };
   }
 
-  #baselineCell(place: Place): Cell | undefined {
-    const text = this.document.baseline?.cells.get(place.sheet)?.get(place.cell);
-    return text === undefined ? undefined : { ...cellIn(this.document, place), text };
-  }
-
   #list(moments: Iterable<Before>, isCause: (before: Before) => boolean): readonly Consequence[] {
     return listConsequences(this.document, moments, (place) => this.#nowAt(place), isCause);
   }
-
-  *#momentsOfBaseline(): Generator<Before> {
-    const { baseline } = this.document;
-    const states = this.#link.baselineStates(baseline);
-    if (!baseline || !states) return;
-    const seen = new Set<string>();
-    for (const place of [...states, ...this.#link.states].map(({ sheet, cell }) => ({ sheet, cell }))) {
-      const key = keyOf(place);
-      if (seen.has(key) || !baseline.cells.has(place.sheet)) continue;
-      seen.add(key);
-      yield { place, moment: { state: states.get(place), cell: this.#baselineCell(place) } };
-    }
-  }
 }
-
-const cellIn = (document: OctavoDocument | undefined, { sheet, cell }: Place): Cell | undefined =>
-  document?.sheets.find(({ id }) => id === sheet)?.cells.get(cell);

@@ -52,7 +52,9 @@ export class Reader {
 
   /** The fields of an object of known shape; a field that is not known is a fault. */
   fields<Name extends string>(names: readonly Name[]): Record<Name, Reader> {
-    const held = this.#isObject() ? (this.value as Record<string, unknown>) : this.#unfit('an object', {});
+    const held: Readonly<Record<string, unknown>> = this.#isObject()
+      ? (this.value as Record<string, unknown>)
+      : this.#unfit('an object', {});
     for (const name of Object.keys(held)) {
       if (!names.some((known) => known === name)) {
         this.#within(name, undefined).fault(`is not known; known are ${names.join(', ')}.`);

@@ -155,16 +155,14 @@ const anyCommand = (): fc.Arbitrary<Making> =>
           return { kind, sheet: on.id, axis, at: pick(size, part), count: kind === 'insert' ? count : 1 };
         }),
       ),
-    fc
-      .tuple(share(), fc.integer({ min: 0, max: 3000 }))
-      .chain(([part, width]) =>
-        onSheet((on, pick) => ({
-          kind: 'column',
-          sheet: on.id,
-          column: pick(on.columns.length, part),
-          attributes: { width },
-        })),
-      ),
+    fc.tuple(share(), fc.integer({ min: 0, max: 3000 })).chain(([part, width]) =>
+      onSheet((on, pick) => ({
+        kind: 'column',
+        sheet: on.id,
+        column: pick(on.columns.length, part),
+        attributes: { width },
+      })),
+    ),
     fc
       .constantFrom('Box', 'Bench', 'Two drivers', 'a!b')
       .chain((name) => onSheet(({ id }) => ({ kind: 'rename-sheet', sheet: id, name }))),
