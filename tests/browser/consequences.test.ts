@@ -3,7 +3,7 @@ import { emulateMedia, sendKeys } from '@web/test-runner-commands';
 import '../../src/app/fonts/faces.css';
 import '../../src/components/consequences/consequence-list.ts';
 import type { ConsequenceList } from '../../src/components/consequences/consequence-list.ts';
-import type { Consequence } from '../../src/components/consequences/data.ts';
+import type { Consequence } from '../../src/document/consequences.ts';
 import type { ShownCell } from '../../src/document/shown.ts';
 import { paint } from './paint.ts';
 
@@ -23,17 +23,20 @@ const row = (
   more: Partial<Consequence> = {},
 ): Consequence => ({
   place: { sheet: 'match', cell },
-  address: cell,
   label,
   before,
   after,
+  isCause: false,
+  change: 1,
   ...more,
 });
 
 const changed: readonly Consequence[] = [
   row('D3', 'Minimum impedance', number('3.9', 'Ω'), number('3.6', 'Ω')),
-  row('E14', 'Centre spacing', verdict('good', 'Good'), verdict('caution', 'Wide'), { flip: true }),
-  row('D10', 'Crossover frequency', number('1 900', 'Hz'), number('2 150', 'Hz'), { cause: true }),
+  row('E14', 'Centre spacing', verdict('good', 'Good'), verdict('caution', 'Wide'), {
+    flip: { from: 'good', to: 'caution' },
+  }),
+  row('D10', 'Crossover frequency', number('1 900', 'Hz'), number('2 150', 'Hz'), { isCause: true }),
   ...['E', 'F', 'G', 'H', 'I'].map((column) => row(`${column}20`, 'Level', number('1', 'dB'), number('2', 'dB'))),
   row('J2', 'Port length', number('90', 'mm'), { kind: 'problem', message: 'vb must be above 0.' }),
 ];
@@ -92,6 +95,13 @@ describe('the list of what changed', () => {
       { sheet: 'match', cell: 'E14' },
       { sheet: 'match', cell: 'D3' },
     ]);
+  });
+
+  it('names the sheet of a cell on another one', async () => {
+    const element = await list(changed);
+    element.addressOf = ({ sheet, cell }) => `${sheet}!${cell}`;
+    await element.updateComplete;
+    expect(said(rows(element)[0]!)).to.match(/^match!D10 /);
   });
 
   it('says so when nothing changed', async () => {

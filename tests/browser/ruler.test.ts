@@ -83,7 +83,7 @@ describe('the ruler', () => {
 });
 
 describe('stepping with keys', () => {
-  it('goes a step, ten with Shift, and tells every value', async () => {
+  it('goes a step, with Shift to the next ten steps, and tells every value', async () => {
     const { element, told } = await ruler();
     slider(element).focus();
     await sendKeys({ press: 'ArrowRight' });
@@ -92,9 +92,9 @@ describe('stepping with keys', () => {
     await sendKeys({ press: 'ArrowRight' });
     await sendKeys({ up: 'Shift' });
     await frames(2);
-    expect(told.map(({ type, text }) => `${type} ${text}`)).to.deep.equal(['input 2160 Hz', 'input 2300 Hz']);
+    expect(told.map(({ type, text }) => `${type} ${text}`)).to.deep.equal(['input 2160 Hz', 'input 2200 Hz']);
     expect(told[1]!.address).to.equal('D10');
-    expect(shown(element)).to.equal('2\u2009300');
+    expect(shown(element)).to.equal('2\u2009200');
   });
 
   it('goes to the ends and no further', async () => {

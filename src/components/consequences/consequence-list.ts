@@ -1,7 +1,8 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import type { Consequence } from '../../document/consequences.ts';
 import type { ShownCell } from '../../document/shown.ts';
-import { type Consequence, ranked, wordsOf } from './data.ts';
+import { ranked, wordsOf } from './data.ts';
 import { statusIcon } from './status-icon.ts';
 
 /** What an edit changed: the cause first, then verdicts that turned, then values.
@@ -155,6 +156,8 @@ export class ConsequenceList extends LitElement {
   `;
 
   @property({ attribute: false }) consequences: readonly Consequence[] = [];
+  /** How a place is written: `D10`, or with its sheet where that is another one. */
+  @property({ attribute: false }) addressOf: (place: Consequence['place']) => string = ({ cell }) => cell;
   /** Since when: "since 14:02", "since the last edit". */
   @property() since = '';
   /** Cells of the sheet with a result, where known: "11 of 58 cells". */
@@ -199,9 +202,9 @@ export class ConsequenceList extends LitElement {
 
   #row(row: Consequence): TemplateResult {
     return html`
-      <li class=${row.cause ? 'cause' : ''}>
+      <li class=${row.isCause ? 'cause' : ''}>
         <button type="button" @click=${() => this.#go(row)}>
-          <span class="address">${row.address}</span>
+          <span class="address">${this.addressOf(row.place)}</span>
           <span class="label">${row.label}</span>
           <span class="change">
             <span class="before">${this.#before(row)}</span>

@@ -1,18 +1,5 @@
+import type { Consequence } from '../../document/consequences.ts';
 import type { ShownCell } from '../../document/shown.ts';
-
-/** A cell that an edit changed. */
-export interface Consequence {
-  readonly place: { readonly sheet: string; readonly cell: string };
-  /** As the reader writes it: `D10`, or `Drivers!B4` on another sheet. */
-  readonly address: string;
-  readonly label: string;
-  readonly before: ShownCell;
-  readonly after: ShownCell;
-  /** A verdict that turned. */
-  readonly flip?: boolean;
-  /** The cell that was edited. */
-  readonly cause?: boolean;
-}
 
 /** Rows that are shown however many there are. */
 const SHOWN = 6;
@@ -23,9 +10,9 @@ export function ranked(consequences: readonly Consequence[]): {
   readonly first: Consequence[];
   readonly smaller: Consequence[];
 } {
-  const causes = consequences.filter((one) => one.cause);
-  const flips = consequences.filter((one) => one.flip && !one.cause);
-  const values = consequences.filter((one) => !one.flip && !one.cause);
+  const causes = consequences.filter((one) => one.isCause);
+  const flips = consequences.filter((one) => one.flip && !one.isCause);
+  const values = consequences.filter((one) => !one.flip && !one.isCause);
   const room = Math.max(SHOWN - causes.length - flips.length, 0);
   // One left over is shown rather than hidden behind a line of the same height.
   const kept = values.length === room + 1 ? room + 1 : room;

@@ -95,7 +95,7 @@ export function draw(data: PlotData, measures: Measures, memory: Memory): Drawin
   };
   const limits = data.limits.map((limit) => {
     const drawn = drawLimit(
-      `${limit.label} ${unit.text(limit.value)}`,
+      `${limit.label} ${unit.exactly(limit.value)}`,
       frame.y(unit.of(limit.value)),
       limit.forbidden,
       around,

@@ -94,7 +94,7 @@ function judge(limit: PlotLimit, data: PlotData, unit: AxisUnit): string {
     const reach = worst ? `, as far as ${unit.text(worst.value)}` : '';
     return [`${series.label} is ${limit.forbidden} it ${where}${reach}`];
   });
-  const name = `${limit.label} (${unit.text(limit.value)})`;
+  const name = `${limit.label} (${unit.exactly(limit.value)})`;
   return wrong.length === 0 ? `${name} is kept.` : `${name} is broken: ${wrong.join('; ')}.`;
 }
 

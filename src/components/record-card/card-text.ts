@@ -2,7 +2,7 @@ import { frequencies } from '../../../functions/values/grid.ts';
 import type { Curve } from '../../../functions/values/curve.ts';
 import type { CellRecord } from '../../../functions/values/record.ts';
 import type { UnitSystem } from '../../document/types.ts';
-import { speak } from '../plot/local-units.ts';
+import { speak } from '../../units/show.ts';
 import { axisUnit, spell, spellFrequency } from '../plot/unit.ts';
 import type { CardContent } from './content.ts';
 import { type FieldLine, summarise } from './local-fields.ts';

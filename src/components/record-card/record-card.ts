@@ -5,7 +5,7 @@ import type { Sentence } from '../../../functions/values/say.ts';
 import type { Status } from '../../../functions/values/verdict.ts';
 import type { Line, UnitSystem } from '../../document/types.ts';
 import { statusIcon } from '../consequences/status-icon.ts';
-import { speak } from '../plot/local-units.ts';
+import { speak } from '../../units/show.ts';
 import { spell } from '../plot/unit.ts';
 import '../plot/curve-plot.ts';
 import '../plot/window-plot.ts';

@@ -1,6 +1,7 @@
 import type { QuantityName } from '../../../functions/quantities.ts';
 import type { UnitSystem } from '../../document/types.ts';
-import { show, unitFactor } from '../plot/local-units.ts';
+import { show } from '../../units/show.ts';
+import { unitNamed } from '../../units/table.ts';
 
 /** Numbers of one cell in the unit it is shown in. */
 export interface Digits {
@@ -17,8 +18,8 @@ export interface Digits {
 }
 
 export function digitsOf(quantity: QuantityName, unit: string, value: number, system: UnitSystem): Digits {
-  const symbol = show(value, unit === '' ? { quantity, system } : { quantity, system, unit }).unit;
-  const { si, offset } = unitFactor(symbol) ?? { si: 1, offset: 0 };
+  const symbol = show(value, { quantity, system, ...(unit === '' ? {} : { unit }) }).unit;
+  const { si, offset = 0 } = unitNamed(symbol) ?? { si: 1 };
   const plain = (shown: number): string => `${Number(shown.toPrecision(5))}`;
   return {
     symbol,

@@ -1,26 +1,30 @@
 import { describe, expect, test } from 'vitest';
-import { type Consequence, ranked, wordsOf } from '../../../src/components/consequences/data.ts';
+import type { Consequence } from '../../../src/document/consequences.ts';
+import { ranked, wordsOf } from '../../../src/components/consequences/data.ts';
+
+const TURNED = { from: 'good', to: 'caution' } as const;
 
 const row = (cell: string, more: Partial<Consequence> = {}): Consequence => ({
   place: { sheet: 's', cell },
-  address: cell,
   label: cell,
   before: { kind: 'number', number: '1', unit: 'Hz' },
   after: { kind: 'number', number: '2', unit: 'Hz' },
+  isCause: false,
+  change: 1,
   ...more,
 });
-const cells = (rows: readonly Consequence[]): string[] => rows.map(({ address }) => address);
+const cells = (rows: readonly Consequence[]): string[] => rows.map(({ place }) => place.cell);
 
 describe('what changed', () => {
   test('begins with the cause, then verdicts that turned, then values in the order given', () => {
-    const { first } = ranked([row('A1'), row('B1', { flip: true }), row('A2'), row('C1', { cause: true })]);
+    const { first } = ranked([row('A1'), row('B1', { flip: TURNED }), row('A2'), row('C1', { isCause: true })]);
     expect(cells(first)).toEqual(['C1', 'B1', 'A1', 'A2']);
   });
 
   test('hides values beyond the first rows, but never a cause or a flip', () => {
-    const flips = Array.from({ length: 8 }, (_, index) => row(`F${index}`, { flip: true }));
+    const flips = Array.from({ length: 8 }, (_, index) => row(`F${index}`, { flip: TURNED }));
     const values = Array.from({ length: 5 }, (_, index) => row(`V${index}`));
-    const { first, smaller } = ranked([...values, ...flips, row('C', { cause: true })]);
+    const { first, smaller } = ranked([...values, ...flips, row('C', { isCause: true })]);
     expect(first).toHaveLength(9);
     expect(cells(smaller)).toEqual(['V0', 'V1', 'V2', 'V3', 'V4']);
   });
