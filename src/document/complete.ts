@@ -1,5 +1,5 @@
 import type { Place } from '../engine/types.ts';
-import { readContent } from '../formula/content.ts';
+import { parseQuantity } from '../units/parse.ts';
 import { isRefusal, type Command } from './command.ts';
 import { textsPasted } from './commands/cell-edits.ts';
 
@@ -26,6 +26,9 @@ export function completed(command: Command, unitShown: UnitShown): Command {
   }
 }
 
-/** The text with the unit, where it is a bare number and there is a unit. */
-export const withUnit = (text: string, unit: string | undefined): string =>
-  unit && readContent(text).kind === 'number' ? `${text.trim()} ${unit}` : text;
+/** The text with the unit, where it is a bare number and the unit is one that can be typed. */
+export function withUnit(text: string, unit: string | undefined): string {
+  if (!unit || parseQuantity(text)?.unit !== '') return text;
+  const complete = `${text.trim()} ${unit}`;
+  return parseQuantity(complete) ? complete : text;
+}

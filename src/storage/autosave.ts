@@ -117,6 +117,7 @@ export class Autosave extends EventTarget {
   }
 
   async #save(): Promise<void> {
+    if (!this.isDirty) return;
     const { document } = this.#source;
     const started = performance.now();
     if (this.#status.state !== 'failed') this.#report({ state: 'saving' });

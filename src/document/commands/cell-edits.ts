@@ -1,6 +1,6 @@
 import { formatAddress, parseAddress } from '../../formula/address.ts';
 import { shiftReferences } from '../../formula/rewrite.ts';
-import { filledIn, formatRectangle, rectangleOf, addressesIn, moved, type Rectangle } from '../area.ts';
+import { filledIn, formatRectangle, rectangleOf, addressesIn, type Rectangle } from '../area.ts';
 import { isRefusal, type CellAttributes, type Clip, type Command, type Refusal } from '../command.ts';
 import { sheetOf } from '../sheets.ts';
 import { readTable } from '../table-text.ts';
@@ -133,11 +133,4 @@ export function clipOf(document: OctavoDocument, sheet: string, cells: string): 
     }),
   );
   return { sheet, cells: formatRectangle(area), contents };
-}
-
-/** The area that a clip covers when pasted at a cell. */
-export function pastedArea(clip: Clip, first: string): string {
-  const source = rectangleOf(clip.cells);
-  const { top, left } = rectangleOf(first);
-  return formatRectangle(moved(source, top - source.top, left - source.left));
 }
