@@ -1,0 +1,29 @@
+import { readFile } from 'node:fs/promises';
+import { catalogue } from '../../functions/index.ts';
+import { templates } from '../../templates/index.ts';
+import { createEngine } from '../engine/engine.ts';
+import { run } from './run.ts';
+
+/** Nothing where there is no such file; any other failure is told as it is. */
+async function read(path: string): Promise<string | undefined> {
+  try {
+    return await readFile(path, 'utf8');
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return undefined;
+    throw error;
+  }
+}
+
+try {
+  process.exitCode = await run(process.argv.slice(2), {
+    out: (text) => console.log(text),
+    error: (text) => console.error(text),
+    read,
+    newEngine: createEngine,
+    catalogue,
+    templates: new Map(templates.map(({ id, content }) => [id, content])),
+  });
+} catch (error) {
+  console.error(error instanceof Error ? error.message : String(error));
+  process.exitCode = 1;
+}
