@@ -1,0 +1,100 @@
+import type { Curve } from './curve.ts';
+import { frequencies, placeOf } from './grid.ts';
+import { Problem } from './problem.ts';
+import { measured, say } from './say.ts';
+
+/** A frequency band in hertz, not empty. */
+export interface Band {
+  readonly from: number;
+  readonly to: number;
+}
+
+const slack = 1e-9;
+const bottom = frequencies[0]!;
+const top = frequencies[frequencies.length - 1]!;
+
+/** A place on the grid between points, straight in log f. Beyond the ends the end value. */
+export function readAt(y: Float64Array, frequency: number): number {
+  const place = Math.min(Math.max(placeOf(frequency), 0), y.length - 1);
+  const index = Math.min(Math.floor(place), y.length - 2);
+  const share = place - index;
+  return y[index]! + (y[index + 1]! - y[index]!) * share;
+}
+
+/** The part of a band in which a curve holds, or why there is none. */
+export function bandOf(curve: Curve, from: number, to: number): Band | Problem {
+  if (from >= to)
+    return new Problem(
+      say`The band runs from ${measured(from, 'frequency')} to ${measured(to, 'frequency')}; put the lower end first.`,
+      'from',
+    );
+  const band = { from: Math.max(from, curve.from, bottom), to: Math.min(to, curve.to, top) };
+  if (band.from < band.to) return band;
+  return new Problem(
+    say`“${curve.title}” holds from ${measured(curve.from, 'frequency')} to ${measured(curve.to, 'frequency')}, outside the band asked for; choose a band inside it.`,
+    'from',
+  );
+}
+
+/** The band in which all the curves hold, or why there is none. */
+export function commonBand(curves: readonly Curve[]): Band | Problem {
+  const from = Math.max(...curves.map((curve) => curve.from));
+  const to = Math.min(...curves.map((curve) => curve.to));
+  if (from < to) return { from, to };
+  return new Problem(
+    say`The curves hold in bands that do not meet: one begins at ${measured(from, 'frequency')}, another ends at ${measured(to, 'frequency')}.`,
+    'curves',
+  );
+}
+
+/** Refuses to read a curve where it is not meant to hold. */
+export function outsideOf(curve: Curve, frequency: number): Problem | undefined {
+  const inside = frequency >= Math.max(curve.from, bottom) * (1 - slack);
+  if (inside && frequency <= Math.min(curve.to, top) * (1 + slack)) return undefined;
+  return new Problem(
+    say`${measured(frequency, 'frequency')} lies outside the band in which “${curve.title}” holds, ${measured(curve.from, 'frequency')} to ${measured(curve.to, 'frequency')}; choose a frequency inside it.`,
+    'frequency',
+  );
+}
+
+export interface Extreme {
+  readonly frequency: number;
+  readonly value: number;
+}
+
+/** The highest (`sense` 1) or lowest (−1) place of a curve in a band; between grid points by a parabola in log f. */
+export function extremeIn(curve: Curve, band: Band, sense: 1 | -1): Extreme {
+  const y = curve.y;
+  const ends = [band.from, band.to].map((frequency) => ({ frequency, value: readAt(y, frequency) }));
+  let best = ends.reduce((one, other) => (sense * other.value > sense * one.value ? other : one));
+  let at = -1;
+  const first = Math.ceil(placeOf(band.from) - slack);
+  const last = Math.floor(placeOf(band.to) + slack);
+  for (let index = Math.max(first, 0); index <= Math.min(last, y.length - 1); index += 1) {
+    if (sense * y[index]! <= sense * best.value) continue;
+    best = { frequency: frequencies[index]!, value: y[index]! };
+    at = index;
+  }
+  if (at <= first || at >= last) return best;
+  const [before, here, after] = [y[at - 1]!, y[at]!, y[at + 1]!];
+  const bend = before - 2 * here + after;
+  if (bend === 0) return best;
+  const shift = (before - after) / (2 * bend);
+  return { frequency: best.frequency * 2 ** (shift / 48), value: here - ((before - after) * shift) / 4 };
+}
+
+/** Where a curve passes a value in a band, ascending; `direction` as the frequency rises. */
+export function crossingsIn(curve: Curve, band: Band, value: number, direction: 'upwards' | 'downwards'): number[] {
+  const inside = [...frequencies].filter((frequency) => frequency > band.from && frequency < band.to);
+  const places = [band.from, ...inside, band.to];
+  const sense = direction === 'upwards' ? 1 : -1;
+  const found: number[] = [];
+  for (let index = 1; index < places.length; index += 1) {
+    const before = sense * (readAt(curve.y, places[index - 1]!) - value);
+    const after = sense * (readAt(curve.y, places[index]!) - value);
+    if (!(before < 0 && after >= 0)) continue;
+    const share = before / (before - after);
+    found.push(places[index - 1]! * (places[index]! / places[index - 1]!) ** share);
+  }
+  return found;
+}
