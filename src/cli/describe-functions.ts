@@ -18,8 +18,11 @@ export const describeFunctions = (catalogue: readonly AnyFunction[]): unknown =>
     ...(remarks !== undefined && { remarks }),
   }));
 
+/** `any` and `curve` take their unit from the arguments. */
 const unitOf = (declared: Parameter | Result): { unit?: string } =>
-  'quantity' in declared && declared.quantity !== 'any' ? { unit: quantities[declared.quantity].si } : {};
+  'quantity' in declared && declared.quantity !== 'any' && declared.quantity !== 'curve'
+    ? { unit: quantities[declared.quantity].si }
+    : {};
 
 /** The catalogue for people: a line a function, as it is written in a formula. */
 export const listFunctions = (catalogue: readonly AnyFunction[]): string =>

@@ -1,40 +1,44 @@
+import { formatAddress, parseAddress } from '../formula/address.ts';
+import { mapReferences, type Corner, type Written } from './formula-words.ts';
+import { MOST_COLUMNS, MOST_ROWS, sameWord } from './sheets.ts';
 import type { Cell, OctavoDocument, Plot, Sheet } from './types.ts';
 
-/** Gives a formula as it must read after a change; `sheet` is the one in which it stands. Gives the same text back where
- *  nothing in it is touched. */
-export type Rewriting = (formula: string, sheet: Sheet) => string;
+/** Gives a reference as it must read after a change; `standing` is the sheet of the formula. */
+export type Rewriting = (written: Written, standing: Sheet) => Written | undefined;
 
 /** Rewrites every formula of the document, those remembered in the baseline too. Sheets without a change stay the same. */
 export function rewriteFormulas(document: OctavoDocument, rewriting: Rewriting): OctavoDocument {
-  const sheets = document.sheets.map((sheet) => rewriteSheet(sheet, (formula) => rewriting(formula, sheet)));
+  const sheets = document.sheets.map((sheet) => rewriteSheet(sheet, (written) => rewriting(written, sheet)));
   const { baseline } = document;
   if (!baseline) return { ...document, sheets };
   const bySheet = new Map(document.sheets.map((sheet) => [sheet.id, sheet]));
   const cells = new Map(
     [...baseline.cells].map(([id, texts]) => {
       const sheet = bySheet.get(id);
-      return [id, sheet ? rewriteTexts(texts, (formula) => rewriting(formula, sheet)) : texts];
+      return [id, sheet ? rewriteTexts(texts, (written) => rewriting(written, sheet)) : texts];
     }),
   );
   return { ...document, sheets, baseline: { ...baseline, cells } };
 }
 
+type Following = (written: Written) => Written | undefined;
+
 /** Rewrites the formulas of one sheet. */
-export function rewriteSheet(sheet: Sheet, rewriting: (formula: string) => string): Sheet {
+export function rewriteSheet(sheet: Sheet, follow: Following): Sheet {
   let cells: Map<string, Cell> | undefined;
   for (const [address, cell] of sheet.cells) {
-    if (!cell.text.startsWith('=')) continue;
-    const text = rewriting(cell.text);
+    const text = rewriteText(cell.text, follow);
     if (text !== cell.text) (cells ??= new Map(sheet.cells)).set(address, { ...cell, text });
   }
   return cells ? { ...sheet, cells } : sheet;
 }
 
-export const rewriteTexts = (
-  texts: ReadonlyMap<string, string>,
-  rewriting: (formula: string) => string,
-): ReadonlyMap<string, string> =>
-  new Map([...texts].map(([address, text]) => [address, text.startsWith('=') ? rewriting(text) : text]));
+export const rewriteTexts = (texts: ReadonlyMap<string, string>, follow: Following): ReadonlyMap<string, string> =>
+  new Map([...texts].map(([address, text]) => [address, rewriteText(text, follow)]));
+
+/** Only a formula has references. */
+export const rewriteText = (text: string, follow: Following): string =>
+  text.startsWith('=') ? mapReferences(text, follow) : text;
 
 /** Puts other cells in the place of those that a plot refers to; what is gone without a successor leaves the plot. */
 export function rewritePlot(plot: Plot, rewriting: (cell: string) => string | undefined): Plot {
@@ -46,5 +50,70 @@ export function rewritePlot(plot: Plot, rewriting: (cell: string) => string | un
   return { ...plot, series: follow(plot.series), limits: follow(plot.limits), marks: follow(plot.marks) };
 }
 
-export const renamedSheet = (d: OctavoDocument, _f: string, _t: string) => d;
-export const renamedName = (d: OctavoDocument, _i: string, _f: string, _t: string) => d;
+/** Whether a reference means cells or names of the sheet. */
+export const isOf = (written: Written, sheet: Sheet, standing: Sheet): boolean =>
+  written.sheet === undefined ? standing.id === sheet.id : sameWord(written.sheet, sheet.name);
+
+/** A copied formula: relative rows and columns move along, fixed ones stay. */
+export function shiftReferences(text: string, rows: number, columns: number): string {
+  const shifted = (corner: Corner): Corner | undefined => {
+    const row = corner.fixedRow ? corner.row : corner.row + rows;
+    const column = corner.fixedColumn ? corner.column : corner.column + columns;
+    const isInside = row >= 0 && row < MOST_ROWS && column >= 0 && column < MOST_COLUMNS;
+    return isInside ? { ...corner, row, column } : undefined;
+  };
+  if (rows === 0 && columns === 0) return text;
+  return rewriteText(text, (written) => (written.kind === 'cells' ? mapCorners(written, shifted) : written));
+}
+
+/** A reference with both its corners put elsewhere; nothing where one is gone. */
+export function mapCorners(
+  written: Written & { kind: 'cells' },
+  map: (corner: Corner) => Corner | undefined,
+): Written | undefined {
+  const first = map(written.first);
+  const last = written.last && map(written.last);
+  if (!first || (written.last && !last)) return undefined;
+  return { ...written, first, ...(last && { last }) };
+}
+
+/** Writes the new name of a sheet wherever its old one is written. */
+export const renameIn =
+  (from: string, to: string): Following =>
+  (written) =>
+    written.sheet !== undefined && sameWord(written.sheet, from) ? { ...written, sheet: to } : written;
+
+/** Renames a name of a sheet in formulas and in the sheet's plots. */
+export function renamedName(document: OctavoDocument, id: string, from: string, to: string): OctavoDocument {
+  const sheet = document.sheets.find((each) => each.id === id);
+  if (!sheet) return document;
+  const rewritten = rewriteFormulas(document, (written, standing) =>
+    written.kind === 'name' && sameWord(written.name, from) && isOf(written, sheet, standing)
+      ? { ...written, name: to }
+      : written,
+  );
+  const rename = (cell: string): string => (sameWord(cell, from) ? to : cell);
+  return {
+    ...rewritten,
+    sheets: rewritten.sheets.map((each) =>
+      each.id === id ? { ...each, plots: each.plots.map((plot) => rewritePlot(plot, rename)) } : each,
+    ),
+  };
+}
+
+/** Puts the values of a map under other addresses; those without one are dropped. */
+export function readdressed<T>(
+  cells: ReadonlyMap<string, T>,
+  map: (at: {
+    readonly row: number;
+    readonly column: number;
+  }) => { readonly row: number; readonly column: number } | undefined,
+): ReadonlyMap<string, T> {
+  const moved = new Map<string, T>();
+  for (const [address, value] of cells) {
+    const at = parseAddress(address);
+    const to = at && map(at);
+    if (to) moved.set(formatAddress(to), value);
+  }
+  return moved;
+}

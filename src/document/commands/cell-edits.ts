@@ -1,7 +1,7 @@
 import { formatAddress, parseAddress } from '../../formula/address.ts';
-import { shiftReferences } from '../../formula/rewrite.ts';
 import { filledIn, formatRectangle, rectangleOf, addressesIn, type Rectangle } from '../area.ts';
 import { isRefusal, type CellAttributes, type Clip, type Command, type Refusal } from '../command.ts';
+import { shiftReferences } from '../references.ts';
 import { sheetOf } from '../sheets.ts';
 import { readTable } from '../table-text.ts';
 import type { Cell, OctavoDocument, Sheet } from '../types.ts';

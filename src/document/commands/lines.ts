@@ -1,8 +1,7 @@
-import { formatAddress, parseAddress } from '../../formula/address.ts';
-import { rewriteForLines } from '../../formula/rewrite.ts';
 import { formatRectangle, readRectangle, type Rectangle } from '../area.ts';
 import type { Axis, Refusal } from '../command.ts';
-import { rewriteFormulas, rewritePlot } from '../references.ts';
+import type { Corner, Written } from '../formula-words.ts';
+import { isOf, readdressed, rewriteFormulas, rewritePlot } from '../references.ts';
 import { MOST_COLUMNS, MOST_ROWS, sheetOf, withSheet } from '../sheets.ts';
 import type { OctavoDocument, Sheet } from '../types.ts';
 import { NEW_COLUMN } from './put-cells.ts';
@@ -43,7 +42,10 @@ const sizeOf = (sheet: Sheet, axis: Axis): { length: number; most: number } =>
   axis === 'rows' ? { length: sheet.rows, most: MOST_ROWS } : { length: sheet.columns.length, most: MOST_COLUMNS };
 
 function reshaped(document: OctavoDocument, { id }: Sheet, edit: LineEdit): OctavoDocument {
-  const rewritten = rewriteFormulas(document, (formula, standing) => rewriteForLines(formula, standing, edit));
+  const held = sheetOf(document, id);
+  const rewritten = rewriteFormulas(document, (written, standing) =>
+    written.kind === 'cells' && isOf(written, held, standing) ? followedReference(written, edit) : written,
+  );
   const sheet = sheetOf(rewritten, id);
   const change = edit.kind === 'insert' ? edit.count : -edit.count;
   const names = new Map(
@@ -74,17 +76,12 @@ const splicedColumns = (sheet: Sheet, { kind, at, count }: LineEdit): Sheet['col
     ? sheet.columns.toSpliced(at, 0, ...Array.from({ length: count }, () => NEW_COLUMN))
     : sheet.columns.toSpliced(at, count);
 
-function followedKeys<T>(cells: ReadonlyMap<string, T>, edit: LineEdit): ReadonlyMap<string, T> {
-  const followed = new Map<string, T>();
-  for (const [address, value] of cells) {
-    const at = parseAddress(address);
-    if (!at) continue;
+const followedKeys = <T>(cells: ReadonlyMap<string, T>, edit: LineEdit): ReadonlyMap<string, T> =>
+  readdressed(cells, (at) => {
     const line = followedLine(edit.axis === 'rows' ? at.row : at.column, edit);
-    if (line === undefined) continue;
-    followed.set(formatAddress(edit.axis === 'rows' ? { ...at, row: line } : { ...at, column: line }), value);
-  }
-  return followed;
-}
+    if (line === undefined) return undefined;
+    return edit.axis === 'rows' ? { ...at, row: line } : { ...at, column: line };
+  });
 
 /** Where a line is afterwards; nothing where it is gone. */
 function followedLine(line: number, { kind, at, count }: LineEdit): number | undefined {
@@ -104,6 +101,20 @@ function followedCells(cells: string, edit: LineEdit): string | undefined {
   const followed: Rectangle =
     edit.axis === 'rows' ? { ...area, top: span[0], bottom: span[1] } : { ...area, left: span[0], right: span[1] };
   return formatRectangle(followed);
+}
+
+/** The same for a reference in a formula; its corners keep their order and what is fixed. */
+function followedReference(written: Written & { kind: 'cells' }, edit: LineEdit): Written | undefined {
+  const axis = edit.axis === 'rows' ? 'row' : 'column';
+  const { first, last = first } = written;
+  const isTurned = first[axis] > last[axis];
+  const [low, high] = isTurned ? [last, first] : [first, last];
+  const span = followedSpan(low[axis], high[axis], edit);
+  if (!span) return undefined;
+  if (span[0] === low[axis] && span[1] === high[axis]) return written;
+  const at = (corner: Corner, line: number): Corner => ({ ...corner, [axis]: line });
+  const [start, end] = isTurned ? [span[1], span[0]] : span;
+  return { ...written, first: at(first, start), ...(written.last && { last: at(written.last, end) }) };
 }
 
 function followedSpan(first: number, last: number, { kind, at, count }: LineEdit): [number, number] | undefined {

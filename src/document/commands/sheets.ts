@@ -1,4 +1,4 @@
-import { renamedSheet } from '../references.ts';
+import { renameIn, rewriteFormulas } from '../references.ts';
 import type { ColumnAttributes, Refusal } from '../command.ts';
 import { checkSheetName, sheetOf, withSheet } from '../sheets.ts';
 import type { Column, OctavoDocument, Sheet } from '../types.ts';
@@ -17,7 +17,7 @@ export function renameSheet(document: OctavoDocument, id: string, name: string):
   const sheet = sheetOf(document, id);
   const wrong = checkSheetName(document, name, id);
   if (wrong || name === sheet.name) return wrong ?? document;
-  const rewritten = renamedSheet(document, sheet.name, name);
+  const rewritten = rewriteFormulas(document, renameIn(sheet.name, name));
   return withSheet(rewritten, { ...sheetOf(rewritten, id), name });
 }
 
