@@ -60,9 +60,9 @@ export type Parameters = Readonly<Record<string, Parameter>>;
 
 type Single<P extends Parameter> = P extends NumberParameter
   ? number
-  : P extends RecordParameter
-    ? P['record'] extends RecordKind
-      ? RecordOf<P['record']>
+  : P extends { readonly record: infer K }
+    ? K extends RecordKind
+      ? RecordOf<K>
       : CellRecord
     : P extends ChoiceParameter
       ? P['choice'][number]
@@ -82,11 +82,12 @@ export type ArgumentOf<P extends Parameter> = P extends { default: unknown }
 
 export type Arguments<P extends Parameters> = { readonly [K in keyof P]: ArgumentOf<P[K]> };
 
-/** What a function gives. `any` is the quantity of its `any` parameters; `column` spills downwards from the cell,
+/** What a function gives. `any` is the quantity of its `any` parameters, `curve` that of the values of its first curve;
+ *  `of` says the quantity of a curve's values. `column` spills downwards from the cell,
  *  as many rows as its first table parameter has cells. */
 export type Result =
-  | { readonly quantity: QuantityName | 'any'; readonly summary: string; readonly column?: true }
-  | { readonly record: RecordKind; readonly summary: string }
+  | { readonly quantity: QuantityName | 'any' | 'curve'; readonly summary: string; readonly column?: true }
+  | { readonly record: RecordKind; readonly summary: string; readonly of?: QuantityName | 'curve' | 'any' }
   | { readonly text: true; readonly summary: string }
   | { readonly truth: true; readonly summary: string };
 

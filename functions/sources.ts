@@ -2,16 +2,21 @@
 export const sources = {
   own: { title: 'Derived here from first principles; checked in the tests against an independent computation' },
   practice: { title: 'Common practice, no source' },
-  thiele1971: { title: 'A. N. Thiele, “Loudspeakers in Vented Boxes”, J. Audio Eng. Soc. 19, 1971 (first printed 1961)' },
+  thiele1971: {
+    title: 'A. N. Thiele, “Loudspeakers in Vented Boxes”, J. Audio Eng. Soc. 19, 1971 (first printed 1961)',
+  },
   small1972direct: { title: 'R. H. Small, “Direct-Radiator Loudspeaker System Analysis”, J. Audio Eng. Soc. 20, 1972' },
   small1972closed: { title: 'R. H. Small, “Closed-Box Loudspeaker Systems”, J. Audio Eng. Soc. 20, 1972' },
   small1973vented: { title: 'R. H. Small, “Vented-Box Loudspeaker Systems”, J. Audio Eng. Soc. 21, 1973' },
   abramowitz1964: { title: 'M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions, 1964' },
-  linkwitz1976: { title: 'S. H. Linkwitz, “Active Crossover Networks for Noncoincident Drivers”, J. Audio Eng. Soc. 24, 1976' },
+  linkwitz1976: {
+    title: 'S. H. Linkwitz, “Active Crossover Networks for Noncoincident Drivers”, J. Audio Eng. Soc. 24, 1976',
+  },
   iec60063: { title: 'IEC 60063, Preferred number series for resistors and capacitors' },
   iec60268_5: { title: 'IEC 60268-5, Sound system equipment: Loudspeakers' },
   olson1969: { title: 'H. F. Olson, “Direct Radiator Loudspeaker Enclosures”, J. Audio Eng. Soc. 17, 1969' },
   beranek1954: { title: 'L. L. Beranek, Acoustics, 1954' },
+  levine1948: { title: 'H. Levine, J. Schwinger, “On the Radiation of Sound from an Unflanged Circular Pipe”, Phys. Rev. 73, 1948' },
 } as const satisfies Record<string, { title: string }>;
 
 export type SourceKey = keyof typeof sources;

@@ -1,5 +1,12 @@
 import type { Driver } from './driver.ts';
 
+/** A Butterworth high-pass ahead of the amplifier. */
+export interface HighPass {
+  /** Where it is 3.01 dB down, in hertz. */
+  readonly frequency: number;
+  readonly order: number;
+}
+
 /** A driver in an enclosure, with all that its lumped model needs. SI. */
 export interface Box {
   readonly kind: 'box';
@@ -17,4 +24,6 @@ export interface Box {
   readonly leakageQ: number;
   readonly absorptionQ: number;
   readonly portQ: number;
+  /** Filter that the drive passes first. */
+  readonly highPass?: HighPass;
 }

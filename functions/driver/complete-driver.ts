@@ -1,0 +1,33 @@
+import type { Driver } from '../values/driver.ts';
+import type { Sentence } from '../values/say.ts';
+import { contradictions, implausible } from './audit.ts';
+import type { NumberField } from './parameters.ts';
+import { complete, linked, type Parameters } from './relations.ts';
+
+export type GivenNumbers = { [K in NumberField]?: number };
+
+/** A driver from what is known of it: the missing parameters computed, contradictions and odd values questioned.
+ *  `level` must be at 2.83 V already; `doubts` are kept and come first. */
+export function completeDriver(
+  name: string,
+  given: GivenNumbers,
+  levelBasis?: string,
+  doubts: readonly Sentence[] = [],
+): Driver {
+  const linkedGiven: Parameters = {};
+  for (const field of linked) {
+    const value = given[field];
+    if (value !== undefined) linkedGiven[field] = value;
+  }
+  const { known, derived } = complete(linkedGiven);
+  const basis = given.level !== undefined ? levelBasis : known.level === undefined ? undefined : 'from the parameters';
+  const numbers: GivenNumbers = { ...given, ...known };
+  return {
+    kind: 'driver',
+    name,
+    ...numbers,
+    ...(basis === undefined ? {} : { levelBasis: basis }),
+    derived,
+    doubts: [...doubts, ...contradictions(linkedGiven), ...implausible(numbers, new Set(Object.keys(given)))],
+  };
+}

@@ -1,0 +1,139 @@
+import { define } from '../define.ts';
+import type { Box } from '../values/box.ts';
+import type { Curve } from '../values/curve.ts';
+import { frequencies } from '../values/grid.ts';
+import { Problem } from '../values/problem.ts';
+import { say } from '../values/say.ts';
+import { solveImpedance } from './impedance-curve.ts';
+import { solveLumped } from './lumped.ts';
+import { flatLevel, modelOf, solutionOf } from './model.ts';
+import { box, demoClosed, demoVented, volts } from './parameters.ts';
+import { travelAt, travelCurve } from './travel-curve.ts';
+
+const whole = { from: frequencies[0]!, to: frequencies.at(-1)! } as const;
+
+const coilRemark =
+  'Small-signal theory: the coil inductance and the cone shape are left out, so the curve holds while the driver moves as a piston and its Le matters little, below some hundred hertz.';
+
+/** Level in dB above a flat one, with phase. */
+function responseCurve(of: Box, title: string, flat: number): Curve {
+  const { pressureRe, pressureIm } = solutionOf(of);
+  const y = new Float64Array(frequencies.length);
+  const phase = new Float64Array(frequencies.length);
+  for (let index = 0; index < y.length; index += 1) {
+    const re = pressureRe[index]!;
+    const im = pressureIm[index]!;
+    y[index] = flat + 10 * Math.log10(re * re + im * im);
+    phase[index] = Math.atan2(im, re);
+  }
+  return { kind: 'curve', title, quantity: 'level', y, phase, ...whole };
+}
+
+export const boxResponse = define({
+  name: 'BOX.RESPONSE',
+  summary: 'Response of a box in decibels relative to its own flat level, with phase.',
+  parameters: { box },
+  returns: { record: 'curve', summary: 'response' },
+  source: { source: 'small1973vented', at: 'response function with leakage, absorption and port losses' },
+  example: { formula: `=BOX.RESPONSE(${demoClosed})`, gives: { title: 'Response', maximum: 0.0 } },
+  remarks: coilRemark,
+  compute: (given) => responseCurve(given.box, 'Response', 0),
+});
+
+export const boxLevel = define({
+  name: 'BOX.LEVEL',
+  summary: 'Level of a box at 1 m into half space, for a drive voltage.',
+  parameters: { box, volts },
+  returns: { record: 'curve', summary: 'level at 1 m' },
+  source: { source: 'small1972direct', at: 'reference efficiency and response function' },
+  example: { formula: `=BOX.LEVEL(${demoClosed})`, gives: { maximum: 89.2 } },
+  remarks: coilRemark,
+  compute: (given) => responseCurve(given.box, 'Level at 1 m', flatLevel(given.box) + 20 * Math.log10(given.volts)),
+});
+
+export const boxTravel = define({
+  name: 'BOX.TRAVEL',
+  summary: 'One-way peak travel of the cone for a sine of a drive voltage.',
+  parameters: { box, volts },
+  returns: { record: 'curve', summary: 'one-way peak travel' },
+  source: { source: 'small1973vented', at: 'cone displacement function' },
+  example: { formula: `=BOX.TRAVEL(${demoVented}, "20 V")`, gives: { title: 'Travel' } },
+  remarks: 'The voltage is rms, the travel peak. Linear: a real cone runs into its stops above Xmax.',
+  compute: (given): Curve | Problem => {
+    const y = travelCurve(given.box, given.volts);
+    return y instanceof Problem ? y : { kind: 'curve', title: 'Travel', quantity: 'travel', y, ...whole };
+  },
+});
+
+export const boxImpedance = define({
+  name: 'BOX.IMPEDANCE',
+  summary: 'Impedance of the driver in its box, magnitude and phase, with voice-coil inductance.',
+  parameters: { box },
+  returns: { record: 'curve', summary: 'impedance' },
+  source: { source: 'small1973vented', at: 'electrical equivalent circuit' },
+  example: { formula: `=BOX.IMPEDANCE(${demoClosed})`, gives: { title: 'Impedance', quantity: 'resistance' } },
+  remarks:
+    'At the terminals of the driver: series resistance ahead of it is not counted. The voice coil is Re and Le in series.',
+  compute: (given): Curve => ({
+    kind: 'curve',
+    title: 'Impedance',
+    quantity: 'resistance',
+    ...solveImpedance(modelOf(given.box), frequencies, solutionOf(given.box)),
+    ...whole,
+  }),
+});
+
+export const boxPortSpeed = define({
+  name: 'BOX.PORT_SPEED',
+  summary: 'Peak speed of the air in the port for a sine of a drive voltage.',
+  parameters: {
+    box,
+    portArea: { quantity: 'area', above: 0, typical: [5e-4, 0.1], summary: 'total area of the ports' },
+    volts,
+  },
+  returns: { record: 'curve', summary: 'peak speed' },
+  source: { source: 'own', at: 'port volume velocity of the lumped circuit' },
+  example: { formula: `=BOX.PORT_SPEED(${demoVented}, "36.3 cm2", "20 V")`, gives: { maximum: 23.3 } },
+  remarks:
+    'Common practice, no source: below 5 % of the speed of sound (17 m/s) a port stays quiet, above 10 % it chuffs.',
+  compute: (given): Curve | Problem => {
+    if (given.box.style !== 'vented') return new Problem(say`A closed box has no port: give a vented box.`, 'box');
+    const scale = travelAt(given.box, given.volts);
+    if (scale instanceof Problem) return scale;
+    const { portRe, portIm } = solutionOf(given.box);
+    const swept = (2 * Math.PI * scale * given.box.driver.sd!) / given.portArea;
+    const y = frequencies.map((f, index) => swept * f * Math.hypot(portRe[index]!, portIm[index]!));
+    return { kind: 'curve', title: 'Port speed', quantity: 'speed', y, ...whole };
+  },
+});
+
+/** Half the relative step over which the slope of the phase is taken. */
+const step = 1e-4;
+
+export const boxDelay = define({
+  name: 'BOX.DELAY',
+  summary: 'Group delay of a box.',
+  parameters: { box },
+  returns: { record: 'curve', summary: 'group delay' },
+  source: { source: 'own', at: 'slope of the phase of the response over frequency' },
+  example: { formula: `=BOX.DELAY(${demoClosed})`, gives: { title: 'Group delay', quantity: 'time' } },
+  compute: (given): Curve => {
+    const model = modelOf(given.box);
+    const above = solveLumped(
+      model,
+      frequencies.map((f) => f * (1 + step)),
+    );
+    const below = solveLumped(
+      model,
+      frequencies.map((f) => f * (1 - step)),
+    );
+    const y = frequencies.map((f, index) => {
+      const aRe = above.pressureRe[index]!;
+      const aIm = above.pressureIm[index]!;
+      const bRe = below.pressureRe[index]!;
+      const bIm = below.pressureIm[index]!;
+      return -Math.atan2(aIm * bRe - aRe * bIm, aRe * bRe + aIm * bIm) / (4 * Math.PI * f * step);
+    });
+    return { kind: 'curve', title: 'Group delay', quantity: 'time', y, ...whole };
+  },
+});

@@ -1,0 +1,69 @@
+import { define } from '../define.ts';
+import type { Box } from '../values/box.ts';
+import { Problem } from '../values/problem.ts';
+import { say } from '../values/say.ts';
+import { box, demoDriver, demoVented } from './parameters.ts';
+import { resonance, totalQ } from './qtc.ts';
+
+export const boxQtc = define({
+  name: 'BOX.QTC',
+  summary: 'Total Q of a closed box, with series resistance, filling and absorption.',
+  parameters: { box },
+  returns: { quantity: 'ratio', summary: 'total Q' },
+  source: { source: 'small1972closed', at: 'Qtc = Qts·√(1 + Vas/Vb), absorption added' },
+  example: { formula: `=BOX.QTC(CLOSED.BOX(${demoDriver}, "12.1 L", "0.6 ohm"))`, gives: 0.775 },
+  compute: (given) =>
+    given.box.style === 'closed'
+      ? totalQ(given.box)
+      : new Problem(say`A vented box has no single Qtc: look at its response, or give a closed box.`, 'box'),
+});
+
+export const boxResonance = define({
+  name: 'BOX.RESONANCE',
+  summary: 'Resonance of the driver in a closed box, or the port tuning of a vented one.',
+  parameters: { box },
+  returns: { quantity: 'frequency', summary: 'resonance' },
+  source: { source: 'small1972closed', at: 'fc = fs·√(1 + Vas/Vb)' },
+  example: { formula: `=BOX.RESONANCE(CLOSED.BOX(${demoDriver}, "12.1 L", 0, 1.15))`, gives: 66.3 },
+  compute: (given) => resonance(given.box),
+});
+
+export const boxSeriesLoss = define({
+  name: 'BOX.SERIES_LOSS',
+  summary: 'How many decibels the series resistance takes from the level above resonance.',
+  parameters: { box },
+  returns: { quantity: 'level', summary: 'loss, positive' },
+  source: { source: 'own', at: '20·lg((Re + R)/Re)' },
+  example: { formula: `=BOX.SERIES_LOSS(CLOSED.BOX(${demoDriver}, "12.1 L", "0.6 ohm"))`, gives: 0.86 },
+  compute: (given) => {
+    const { re } = given.box.driver;
+    if (re === undefined) return new Problem(say`The driver needs its voice-coil resistance Re.`, 'box');
+    return 20 * Math.log10((re + given.box.seriesResistance) / re);
+  },
+});
+
+export const boxHighPass = define({
+  name: 'BOX.HIGH_PASS',
+  summary: 'The same box driven through a Butterworth high-pass.',
+  parameters: {
+    box,
+    frequency: { quantity: 'frequency', above: 0, typical: [10, 300], summary: 'where the filter is 3 dB down' },
+    order: { quantity: 'ratio', min: 1, max: 8, default: 2, summary: 'order of the filter, a whole number' },
+  },
+  returns: { record: 'box', summary: 'the box behind its filter' },
+  source: { source: 'own', at: 'Butterworth poles on the unit circle' },
+  example: { formula: `=BOX.HIGH_PASS(${demoVented}, "35 Hz", 4)`, gives: { tuning: 39.6 } },
+  remarks: 'Response, level, travel and port speed then include the filter; the impedance does not.',
+  compute: (given): Box | Problem => {
+    if (!Number.isInteger(given.order)) {
+      return new Problem(
+        say`The order must be a whole number, but is ${String(given.order)}: write 1, 2, 3 or 4.`,
+        'order',
+      );
+    }
+    if (given.box.highPass !== undefined) {
+      return new Problem(say`This box has a high-pass already: give the box before its filter.`, 'box');
+    }
+    return { ...given.box, highPass: { frequency: given.frequency, order: given.order } };
+  },
+});

@@ -1,0 +1,66 @@
+import { airDensity, referencePressure, soundSpeed } from '../air.ts';
+import { need, type With } from '../driver/need.ts';
+import type { Box } from '../values/box.ts';
+import { frequencies } from '../values/grid.ts';
+import { Problem } from '../values/problem.ts';
+import { solveLumped, type LumpedModel, type LumpedSolution } from './lumped.ts';
+
+/** What every box asks of its driver. */
+export const boxFields = ['fs', 'qms', 'qes', 'vas', 're'] as const;
+
+type BoxDriver = With<(typeof boxFields)[number]>;
+
+/** Vas over the apparent volume. */
+export const complianceRatio = (driver: BoxDriver, box: Pick<Box, 'volume' | 'fill'>): number =>
+  driver.vas / (box.volume * box.fill);
+
+/** The circuit of a box; the driver must carry {@link boxFields}, as every box made here does. */
+export function modelOf(box: Box): LumpedModel & { readonly ratio: number; readonly series: number } {
+  const driver = box.driver as BoxDriver;
+  const ratio = complianceRatio(driver, box);
+  return {
+    style: box.style,
+    fs: driver.fs,
+    qms: driver.qms,
+    qes: driver.qes,
+    re: driver.re,
+    coil: driver.le ?? 0,
+    series: box.seriesResistance,
+    ratio,
+    lossFrequency: box.tuning ?? driver.fs * Math.sqrt(1 + ratio),
+    leakageQ: box.leakageQ,
+    absorptionQ: box.absorptionQ,
+    portQ: box.portQ,
+    highPass: box.highPass,
+  };
+}
+
+const solved = new WeakMap<Box, LumpedSolution>();
+
+/** The circuit of a box solved over the grid, once per box. */
+export function solutionOf(box: Box): LumpedSolution {
+  const known = solved.get(box);
+  if (known !== undefined) return known;
+  const solution = solveLumped(modelOf(box), frequencies);
+  solved.set(box, solution);
+  return solution;
+}
+
+/** Travel at 0 Hz in free air for 1 V: Bl·Cms/(Re + series), metres per volt. */
+export function travelPerVolt(box: Box): number | Problem {
+  const driver = need(box.driver, [...boxFields, 'sd']);
+  if (driver instanceof Problem) return driver;
+  const compliance = driver.vas / (airDensity * soundSpeed ** 2 * driver.sd ** 2);
+  const angular = 2 * Math.PI * driver.fs;
+  // Bl² = ωs·Mms·Re/Qes with Mms = 1/(ωs²·Cms).
+  const forceFactor = Math.sqrt(driver.re / (driver.qes * angular * compliance));
+  return (forceFactor * compliance) / (driver.re + box.seriesResistance);
+}
+
+/** Level at 1 m into half space for 1 V far above the resonances, series resistance included. */
+export function flatLevel(box: Box): number {
+  const { fs, qes, vas, re } = box.driver as BoxDriver;
+  const efficiency = (4 * Math.PI ** 2 * fs ** 3 * vas) / (soundSpeed ** 3 * qes);
+  const power = (efficiency * re) / (re + box.seriesResistance) ** 2;
+  return 10 * Math.log10((power * airDensity * soundSpeed) / (2 * Math.PI) / referencePressure ** 2);
+}

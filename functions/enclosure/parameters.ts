@@ -1,0 +1,42 @@
+/** Parameters that several enclosure functions share. */
+export const driver = { record: 'driver', summary: 'the driver' } as const;
+export const box = { record: 'box', summary: 'the box with its driver' } as const;
+export const volume = {
+  quantity: 'volume',
+  above: 0,
+  typical: [2e-5, 1],
+  summary: 'net volume of air, without port, driver and braces',
+} as const;
+export const tuning = { quantity: 'frequency', above: 0, typical: [15, 120], summary: 'port tuning' } as const;
+export const seriesResistance = {
+  quantity: 'resistance',
+  min: 0,
+  default: 0,
+  typical: [0, 2],
+  summary: 'resistance between amplifier and driver, coil and cable',
+} as const;
+export const fill = {
+  quantity: 'ratio',
+  min: 1,
+  max: 1.4,
+  default: 1,
+  typical: [1, 1.25],
+  summary: 'how many times larger filling makes the box appear',
+} as const;
+export const lossQ = (summary: string) =>
+  ({ quantity: 'ratio', above: 0, optional: true, typical: [3, 200], summary }) as const;
+export const volts = {
+  quantity: 'voltage',
+  above: 0,
+  default: 2.83,
+  typical: [0.1, 100],
+  summary: 'drive, V rms',
+} as const;
+export const qts = { quantity: 'ratio', above: 0, typical: [0.12, 1.9], summary: 'total Q of the driver' } as const;
+export const vas = { quantity: 'volume', above: 0, summary: 'equivalent volume of the suspension' } as const;
+export const qtc = { quantity: 'ratio', above: 0, typical: [0.4, 1.5], summary: 'total Q wanted in the box' } as const;
+
+/** A driver in one line, and boxes with it, for examples that stand on their own. */
+export const demoDriver = 'DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm")';
+export const demoClosed = `CLOSED.BOX(${demoDriver}, "12.1 L")`;
+export const demoVented = `VENTED.BOX(${demoDriver}, "22.3 L", "39.6 Hz")`;
