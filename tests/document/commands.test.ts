@@ -114,6 +114,21 @@ describe('moving cells', () => {
     expect(texts(document, 'two')['B3']).toBe("='Two drivers'!B14");
   });
 
+  test('the sheet grows to hold all of them, empty ones too', () => {
+    const named = done({ kind: 'define-name', sheet: 'one', name: 'Empty', cells: 'F20' });
+    const document = done(
+      { kind: 'move', from: { sheet: 'one', cells: 'F19:F20' }, to: { sheet: 'one', cell: 'G20' } },
+      named,
+    );
+    expect([document.sheets[0]?.rows, document.sheets[0]?.columns.length]).toEqual([21, 7]);
+    expect(namesOf(document)['Empty']).toBe('G21');
+  });
+
+  test('to another sheet is refused with what to do instead', () => {
+    const command: Command = { kind: 'move', from: { sheet: 'one', cells: 'B4' }, to: { sheet: 'two', cell: 'B4' } };
+    expect(refused(command)).toContain('Copy them to the other sheet');
+  });
+
   test('a moved formula still reads the cells that it read', () => {
     const document = done({ kind: 'move', from: { sheet: 'one', cells: 'D7' }, to: { sheet: 'one', cell: 'A1' } });
     expect(texts(document)['A1']).toBe('=B4*2+C4');
@@ -275,6 +290,12 @@ describe('names', () => {
   test('cannot take the place of another name', () => {
     expect(refused({ kind: 'rename-name', sheet: 'one', from: 'Woofer', to: 'pair' })).toContain(
       '"Pair" already names B4:C5',
+    );
+  });
+
+  test('outside the sheet are refused', () => {
+    expect(refused({ kind: 'define-name', sheet: 'one', name: 'Fresh', cells: 'A20:A21' })).toBe(
+      'A20:A21 lies outside the 20 rows and 6 columns of "Two drivers".',
     );
   });
 

@@ -70,7 +70,7 @@ describe('a file', () => {
         const stored: unknown = JSON.parse(JSON.stringify(encodeDocument(document, { ids: true })));
         expect(decodeDocument(stored)).toEqual(document);
       }),
-      { numRuns: 60 },
+      { numRuns: 300 },
     );
   });
 

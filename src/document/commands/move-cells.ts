@@ -3,9 +3,9 @@ import { contains, formatRectangle, moved, readRectangle, rectangleOf, type Rect
 import { isRefusal, type Area, type Refusal } from '../command.ts';
 import type { Written } from '../formula-words.ts';
 import { isOf, mapCorners, readdressed, rewriteFormulas, rewritePlot } from '../references.ts';
-import { sheetOf, withSheet } from '../sheets.ts';
+import { MOST_COLUMNS, MOST_ROWS, sheetOf, withSheet } from '../sheets.ts';
 import type { Cell, OctavoDocument, Sheet } from '../types.ts';
-import { putCells } from './put-cells.ts';
+import { NEW_COLUMN, putCells } from './put-cells.ts';
 
 /** Cut and paste inside a sheet: whatever referred to the cells, or to a range wholly among them, follows; the moved
  *  formulas still read the cells that they read. */
@@ -20,6 +20,10 @@ export function moveCells(document: OctavoDocument, from: Area, to: Place): Octa
   const rows = top - source.top;
   const columns = left - source.left;
   if (rows === 0 && columns === 0) return document;
+  const target = moved(source, rows, columns);
+  if (target.bottom >= MOST_ROWS || target.right >= MOST_COLUMNS) {
+    return { refused: `The cells would reach beyond ${MOST_ROWS} rows or ${MOST_COLUMNS} columns, which is the most.` };
+  }
   const held = sheetOf(document, from.sheet);
   const rewritten = rewriteFormulas(document, (written, standing) =>
     followedReference(written, standing, held, source, rows, columns),
@@ -28,8 +32,12 @@ export function moveCells(document: OctavoDocument, from: Area, to: Place): Octa
   if (isRefusal(grown)) return grown;
   const sheet = sheetOf(grown, from.sheet);
   const follow = (cells: string): string => followedCells(cells, source, rows, columns);
+  const missing = Math.max(0, target.right + 1 - sheet.columns.length);
   const followed: Sheet = {
     ...sheet,
+    // Names of empty cells move too, so the sheet must hold the whole area.
+    rows: Math.max(sheet.rows, target.bottom + 1),
+    columns: [...sheet.columns, ...Array.from({ length: missing }, () => NEW_COLUMN)],
     names: new Map([...sheet.names].map(([name, cells]) => [name, follow(cells)])),
     plots: sheet.plots.map((plot) => rewritePlot(plot, (cell) => (sheet.names.has(cell) ? cell : follow(cell)))),
   };

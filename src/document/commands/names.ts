@@ -15,6 +15,10 @@ export function defineName(
   const sheet = sheetOf(document, id);
   const area = readRectangle(cells.replaceAll('$', ''));
   if (!area) return { refused: `"${cells}" is no cell and no range of cells; write it as B4 or B4:C18.` };
+  if (area.bottom >= sheet.rows || area.right >= sheet.columns.length) {
+    const size = `${sheet.rows} rows and ${sheet.columns.length} columns`;
+    return { refused: `${formatRectangle(area)} lies outside the ${size} of "${sheet.name}".` };
+  }
   const wrong = checkName(name);
   if (wrong) return wrong;
   const held = [...sheet.names.keys()].find((each) => sameWord(each, name));
