@@ -62,7 +62,7 @@ describe('a plot of curves', () => {
   it('tells what it shows to those who do not see it', async () => {
     const label = within(await plot(data()), '[role=img]').getAttribute('aria-label')!;
     expect(label).to.contain('Impedance');
-    expect(label).to.match(/limit \(4\sΩ\) is broken: System is below it from/);
+    expect(label).to.match(/Limit \(4\sΩ\) is broken: System is below it from/);
     expect(label).to.match(/Hand-over at 2.?150\sHz/);
     expect(label).to.contain('System changed since the baseline');
   });

@@ -117,6 +117,7 @@ export class ConsequenceList extends LitElement {
       color: var(--fail);
     }
     .icon {
+      display: block;
       flex: none;
       width: 16px;
       height: 16px;

@@ -1,10 +1,12 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { PlotData } from './data.ts';
-import { draw, type Drawing, type Memory } from './drawing.ts';
+import { draw, type Drawing } from './drawing.ts';
 import { standaloneSvg } from './export.ts';
 import { comparison, findingOf } from './finding.ts';
+import type { Memory } from './layout.ts';
 import { forgetWidths, textWidth } from './measure-text.ts';
+import { pictureStyles } from './picture-styles.ts';
 import { picture } from './picture.ts';
 import { readingAt, readingText, stepFrequency, thirdOctaves } from './readings.ts';
 import { plotStyles } from './styles.ts';
@@ -17,7 +19,7 @@ import { spellFrequency } from './unit.ts';
  *  @fires crosshair-move - The crosshair moved; `detail.frequency` in hertz, undefined when it left. */
 @customElement('curve-plot')
 export class CurvePlot extends LitElement {
-  static override styles = plotStyles;
+  static override styles = [plotStyles, pictureStyles];
 
   /** What to draw. A new object draws anew; the axes stay while the curves fit. */
   @property({ attribute: false }) data: PlotData | undefined;

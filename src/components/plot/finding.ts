@@ -65,7 +65,7 @@ export function findingOf(data: PlotData, unit: AxisUnit): string {
   if (data.series.length === 0) sentences.push('No curve yet.');
   for (const series of data.series) sentences.push(courseOf(series, data, unit));
   for (const limit of data.limits) sentences.push(judge(limit, data, unit));
-  for (const mark of data.marks) sentences.push(`${mark.label} at ${hertz(mark.frequency)}.`);
+  for (const mark of data.marks) sentences.push(`${capital(mark.label)} at ${hertz(mark.frequency)}.`);
   const compared = comparison(data);
   if (compared === 'same') sentences.push('Same as baseline.');
   if (compared === 'changed') sentences.push(`${list(changedLabels(data))} changed since the baseline.`);
@@ -80,7 +80,7 @@ function courseOf(series: PlotSeries, data: PlotData, unit: AxisUnit): string {
   if (!extremes) return `${series.label} has no values in this band.`;
   const at = (extreme: Extreme): string =>
     `${unit.text(extreme.value)} at ${spellRoughly(extreme.frequency, data.system)}`;
-  return `${series.label}: highest ${at(extremes.maximum)}, lowest ${at(extremes.minimum)}.`;
+  return `${capital(series.label)}: highest ${at(extremes.maximum)}, lowest ${at(extremes.minimum)}.`;
 }
 
 function judge(limit: PlotLimit, data: PlotData, unit: AxisUnit): string {
@@ -94,7 +94,7 @@ function judge(limit: PlotLimit, data: PlotData, unit: AxisUnit): string {
     const reach = worst ? `, as far as ${unit.text(worst.value)}` : '';
     return [`${series.label} is ${limit.forbidden} it ${where}${reach}`];
   });
-  const name = `${limit.label} (${unit.exactly(limit.value)})`;
+  const name = `${capital(limit.label)} (${unit.exactly(limit.value)})`;
   return wrong.length === 0 ? `${name} is kept.` : `${name} is broken: ${wrong.join('; ')}.`;
 }
 
@@ -102,6 +102,8 @@ const bandText = (low: number, high: number, { system }: PlotData): string =>
   low === high
     ? `at ${spellRoughly(low, system)}`
     : `from ${spellRoughly(low, system)} to ${spellRoughly(high, system)}`;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** `a, b and c`. */
 export const list = (words: readonly string[]): string =>

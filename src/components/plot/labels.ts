@@ -31,8 +31,8 @@ const overlap = (a: Box, b: Box): boolean =>
   a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 
 /** How badly a box stands: crossings with curves, other texts and lines, and how far it is from being
- *  nearest to its own curve. Infinite outside the drawing. */
-export function costOf(box: Box, own: Float64Array | undefined, around: Obstacles): number {
+ *  nearest to its own curve. Infinite outside the drawing. Counts no further than `enough`. */
+export function costOf(box: Box, own: Float64Array | undefined, around: Obstacles, enough = Infinity): number {
   const outside =
     box.x < BORDER ||
     box.y < BORDER ||
@@ -51,7 +51,7 @@ export function costOf(box: Box, own: Float64Array | undefined, around: Obstacle
     const next = heights[column + 1] ?? here;
     return Math.min(here, next) < bottom + margin && Math.max(here, next) > box.y - margin;
   };
-  for (let column = first; column <= last; column++) {
+  for (let column = first; column <= last && cost < enough; column++) {
     for (const heights of around.curves) {
       if (crosses(heights, column, 1)) cost += 8;
       else if (heights !== own && crosses(heights, column, 9)) cost += 1;
@@ -69,17 +69,20 @@ export function placeLabel(
   around: Obstacles,
   previous?: Box,
 ): Box | undefined {
+  const kept = previous && { ...previous, ...size };
+  const keptCost = kept
+    ? costOf(kept, own, around) + Math.max(0, distance(kept, own, around.stride) - GAP - 3) * 1.5
+    : Infinity;
+  // No place costs less than nothing, so there is no need to look for a better one.
+  if (kept && keptCost <= PATIENCE) return kept;
   let best: Box | undefined;
   let bestCost = Infinity;
   for (const [box, extra] of candidates(size, own, around)) {
     if (extra >= bestCost) continue;
-    const cost = extra + costOf(box, own, around);
+    const cost = extra + costOf(box, own, around, bestCost - extra);
     if (cost < bestCost) [best, bestCost] = [box, cost];
   }
-  if (!previous || !best) return best;
-  const drift = distance(previous, own, around.stride);
-  const kept = costOf({ ...previous, ...size }, own, around) + Math.max(0, drift - GAP - 3) * 1.5;
-  return kept <= bestCost + PATIENCE ? { ...previous, ...size } : best;
+  return kept && best && keptCost <= bestCost + PATIENCE ? kept : best;
 }
 
 /** Boxes above and below every stretch of the curve, and on both sides of where it is steep, each with what it costs

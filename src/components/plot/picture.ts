@@ -1,6 +1,9 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Drawing, DrawnLimit, DrawnMark, DrawnRing, DrawnSeries } from './drawing.ts';
+import type { Drawing, DrawnSeries } from './drawing.ts';
+import type { DrawnLimit } from './limits.ts';
+import type { DrawnMark } from './marks.ts';
+import type { DrawnRing } from './rings.ts';
 import type { Frame } from './frame.ts';
 import { decadeLines, type Tick } from './ticks.ts';
 
@@ -11,7 +14,7 @@ export function picture(drawing: Drawing, crosshair: number | undefined): SVGTem
     ${hatch}
     <g transform="translate(${frame.left} ${frame.top})">
       ${paper(frame, drawing.frequencies, drawing.values)}
-      ${drawing.limits.map(limitLine)}
+      ${drawing.limits.map((limit) => limitLine(limit))}
       <svg width=${frame.width} height=${frame.height} overflow="hidden">
         ${drawing.series.map((series) => (series.ghost === '' ? nothing : svg`<path class="ghost" d=${series.ghost} />`))}
         ${repeat(
@@ -59,7 +62,7 @@ export function paper(frame: Frame, frequencies: readonly Tick[], values: readon
   `;
 }
 
-function limitLine({ hatched, y }: DrawnLimit, _index: number): SVGTemplateResult {
+function limitLine({ hatched, y }: DrawnLimit): SVGTemplateResult {
   return svg`
     ${hatched ? svg`<rect x="0" y=${hatched.y} width=${hatched.width} height=${Math.max(0, hatched.height)} fill="url(#hatch)" />` : nothing}
     ${y === undefined || !hatched ? nothing : svg`<path class="limit" d="M0 ${y}H${hatched.width}" />`}

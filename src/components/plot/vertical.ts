@@ -27,7 +27,7 @@ export function steadyRange(data: PlotData, unit: (si: number) => number, previo
   const quantity = data.series[0]?.curve.quantity ?? 'ratio';
   const extent = extentOf(data, unit);
   if (!extent) return previous ?? { from: 0, to: 1, step: 0.25 };
-  const wanted = suggest(extent, quantity, data.marks.length > 0);
+  const wanted = suggest(extent, quantity, data.marks.length);
   return previous && stillFits(previous, extent, wanted, quantity) ? previous : wanted;
 }
 
@@ -41,13 +41,13 @@ function stillFits(previous: VerticalRange, extent: Extent, wanted: VerticalRang
   return inside && wanted.to - wanted.from >= 0.5 * (previous.to - previous.from);
 }
 
-function suggest({ lowest, highest }: Extent, quantity: QuantityName, flagged: boolean): VerticalRange {
+function suggest({ lowest, highest }: Extent, quantity: QuantityName, flags: number): VerticalRange {
   if (quantity === 'level') {
     const span = Math.min(highest - lowest, LEVEL_DEPTH);
     const step = span > 20 ? 10 : span > 8 ? 5 : 2;
     const half = step / 2;
-    // The flag of a needle needs room above the curves.
-    const to = Math.ceil((highest + (flagged ? span * 0.14 : step * 0.2)) / half) * half;
+    // The flags of needles need room above the curves.
+    const to = Math.ceil((highest + Math.max(step * 0.2, span * 0.13 * Math.min(flags, 2))) / half) * half;
     return { from: Math.floor((Math.max(lowest, highest - LEVEL_DEPTH) + 1e-9) / step) * step, to, step };
   }
   const base = lowest >= 0 ? 0 : lowest;

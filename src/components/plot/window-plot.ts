@@ -1,13 +1,15 @@
-import { css, html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { standaloneSvg } from './export.ts';
 import { frameOf, type Frame } from './frame.ts';
 import { textWidth } from './measure-text.ts';
+import { pictureStyles } from './picture-styles.ts';
 import { hatch, paper } from './picture.ts';
 import { plotStyles } from './styles.ts';
 import { Width } from './width.ts';
 import { frequencyTicks } from './ticks.ts';
 import { spellFrequency } from './unit.ts';
+import { windowStyles } from './window-styles.ts';
 import { octaveText, outcomeOf, rowsOf, windowFinding, type WindowPlotData, type WindowRow } from './window-data.ts';
 
 const ROW = 26;
@@ -18,88 +20,7 @@ const FOOT = 20;
  *  the rule forbids, pale where it holds only when stretched, the shared band in green and the gap in red. */
 @customElement('window-plot')
 export class WindowPlot extends LitElement {
-  static override styles = [
-    plotStyles,
-    css`
-      .outcome {
-        flex-basis: 100%;
-        font-size: 12.5px;
-        line-height: 18px;
-        font-weight: 600;
-      }
-      .outcome.good {
-        color: var(--good);
-      }
-      .outcome.caution {
-        color: var(--caution);
-      }
-      .outcome.fail {
-        color: var(--fail);
-      }
-      .bar {
-        fill: currentColor;
-        opacity: 0.3;
-      }
-      .bar.loose {
-        opacity: 0.12;
-      }
-      .end-line {
-        stroke: currentColor;
-        stroke-width: 2;
-      }
-      .end-line.loose {
-        stroke-width: 1.25;
-        stroke-dasharray: 2 2;
-      }
-      .end-line.was {
-        stroke: var(--ghost);
-        stroke-width: 1.5;
-        stroke-dasharray: 3 2.5;
-      }
-      .hatch-line {
-        stroke: var(--ink3);
-        opacity: 0.3;
-      }
-      .band {
-        fill: var(--good-bg);
-        stroke: var(--good);
-      }
-      .band.loose {
-        fill: none;
-        stroke: var(--caution);
-        stroke-dasharray: 4 3;
-      }
-      .band.gap {
-        fill: var(--fail-bg);
-        stroke: var(--fail);
-      }
-      .rule {
-        fill: var(--ink);
-        font-size: 12px;
-      }
-      .rule.hatched {
-        stroke: var(--panel);
-        stroke-width: 3.5px;
-        stroke-linejoin: round;
-        paint-order: stroke;
-      }
-      .rule.binding {
-        font-weight: 600;
-      }
-      @media (forced-colors: active) {
-        .band,
-        .band.gap {
-          fill: none;
-          stroke: CanvasText;
-        }
-        .bar,
-        .end-line {
-          fill: CanvasText;
-          stroke: CanvasText;
-        }
-      }
-    `,
-  ];
+  static override styles = [plotStyles, pictureStyles, windowStyles];
 
   @property({ attribute: false }) data: WindowPlotData | undefined;
 

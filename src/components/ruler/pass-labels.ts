@@ -26,7 +26,8 @@ export function placePasses(passes: readonly Pass[], needle: number, pixels: num
     from >= -BEYOND &&
     to <= pixels + BEYOND &&
     taken.every((other) => other.row !== row || to < other.from - 4 || from > other.to + 4);
-  const clear = (from: number, to: number): boolean => to < needle - 10 || from > needle + 10;
+  // The second row stands above the needle's head.
+  const clear = (from: number, to: number, row: number): boolean => row > 0 || to < needle - 10 || from > needle + 10;
   return passes.map(({ from, to, width }) => {
     const left = from - LEADER - width;
     const right = to + LEADER;
@@ -37,7 +38,7 @@ export function placePasses(passes: readonly Pass[], needle: number, pixels: num
     const fit = places.filter((place) => free(place.x, place.x + width, place.row));
     const inside = Math.max(-BEYOND, Math.min(left, pixels + BEYOND - width));
     const last = { x: inside, row: 1, leader: [(from + to) / 2, (from + to) / 2] as const };
-    const chosen = fit.find((place) => clear(place.x, place.x + width)) ?? fit[0] ?? last;
+    const chosen = fit.find((place) => clear(place.x, place.x + width, place.row)) ?? fit[0] ?? last;
     taken.push({ from: chosen.x, to: chosen.x + width, row: chosen.row });
     return chosen;
   });

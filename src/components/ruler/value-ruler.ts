@@ -1,11 +1,10 @@
-import { html, LitElement, nothing, type PropertyValues, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { QuantityName } from '../../../functions/quantities.ts';
 import type { UnitSystem } from '../../document/types.ts';
 import { textWidth } from '../plot/measure-text.ts';
 import { Width } from '../plot/width.ts';
-import { marksOf } from './marks.ts';
-import { placePasses } from './pass-labels.ts';
+import { MARGIN, rulePicture } from './rule-picture.ts';
 import { decimalsOf, type Scale, scaleOf, snap, stepAt, stepFrom } from './scale.ts';
 import { Scrub } from './scrub.ts';
 import { rulerStyles } from './styles.ts';
@@ -29,9 +28,6 @@ export interface RulerDetail {
   readonly address: string;
 }
 
-const HEIGHT = 74;
-const LINE = 50;
-const MARGIN = 26;
 /** Nearer than this to the needle, a press grabs the needle and does not move it. */
 const GRIP = 14;
 
@@ -163,55 +159,21 @@ export class ValueRuler extends LitElement {
     return this.#digits.number(value, moving ? Math.max(needed, decimalsOf(this.#stepAt(value))) : needed);
   }
 
-  #rule(now: number, before: number | undefined): SVGTemplateResult | typeof nothing {
-    const pixels = this.#width.pixels - 2 * MARGIN;
-    if (pixels < 40) return nothing;
-    const scale = this.#scale;
-    const at = (value: number): number => Math.min(Math.max(scale.place(value), 0), 1) * pixels;
-    const marks = marksOf(scale, pixels);
-    const rise = { long: 15, middle: 10, short: 6 };
-    const lines = marks.map(({ value, rank }) => `M${at(value).toFixed(1)} ${LINE}v-${rise[rank]}`).join('');
-    const needle = at(now);
-    return svg`
-      <svg width=${this.#width.pixels} height=${HEIGHT} aria-hidden="true">
-        <g transform="translate(${MARGIN} 0)">
-          ${this.#passes(at, needle, pixels)}
-          <path class="line" d=${`M0 ${LINE}H${pixels}${lines}`} />
-          ${marks.filter(({ labelled }) => labelled).map(({ value }) => this.#label(value, at(value)))}
-          ${before === undefined ? nothing : svg`<path class="before" d="M${at(before)} ${LINE}v-19" />`}
-          <g class="pointer" transform="translate(${needle} 0)">
-            <path class="stem" d="M0 14V${LINE + 1}" />
-            <path class="needle" d="M-6.5 9.5a1.5 1.5 0 0 1 1.5-1.5h10a1.5 1.5 0 0 1 1.5 1.5v6L0 22L-6.5 15.5z" />
-          </g>
-        </g>
-      </svg>
-    `;
-  }
-
-  #label(value: number, x: number): SVGTemplateResult {
-    const isEnd = value === this.#scale.from || value === this.#scale.to;
-    const text = isEnd ? `${this.#number(value)} ${this.#digits.symbol}`.trim() : this.#number(value);
-    return svg`<text class="halo" x=${x} y=${LINE + 18} text-anchor="middle">${text}</text>`;
-  }
-
-  #passes(at: (value: number) => number, needle: number, pixels: number): SVGTemplateResult[] {
+  #rule(now: number, before: number | undefined): ReturnType<typeof rulePicture> {
     const { fontFamily } = getComputedStyle(this);
-    const inside = this.passes
-      .map(({ from, to, label }) => ({ low: this.#digits.of(from), high: this.#digits.of(to), label }))
-      .filter(({ low, high }) => high >= this.#scale.from && low <= this.#scale.to);
-    const windows = inside.map(({ low, high, label }) => {
-      const text = `${label} ${this.#number(low)}–${this.#number(high)}`;
-      return { label: text, from: at(low), to: at(high), width: textWidth(text, `600 12px ${fontFamily}`) };
-    });
-    const labels = placePasses(windows, needle, pixels);
-    return windows.map(({ label, from, to }, index) => {
-      const { x = 0, row = 0, leader = [0, 0] } = labels[index] ?? {};
-      const y = 24 - row * 15;
-      return svg`
-        <rect class="pass" x=${from} y=${LINE - 20} width=${Math.max(2, to - from)} height="20" />
-        <path class="pass-edge" d="M${from} ${LINE - 20}V${LINE}M${to} ${LINE - 20}V${LINE}M${leader[0]} ${LINE - 20}V${y - 4}H${leader[1]}" />
-        <text class="pass-name halo" x=${x} y=${y}>${label}</text>
-      `;
+    return rulePicture({
+      scale: this.#scale,
+      now,
+      before,
+      passes: this.passes.map(({ from, to, label }) => ({
+        low: this.#digits.of(from),
+        high: this.#digits.of(to),
+        label,
+      })),
+      symbol: this.#digits.symbol,
+      width: this.#width.pixels,
+      number: (value) => this.#number(value),
+      measure: (text) => textWidth(text, `600 12px ${fontFamily}`),
     });
   }
 
