@@ -5,6 +5,7 @@ import { basisOf, fromWatt } from './basis.ts';
 import { completeDriver, type GivenNumbers } from './complete-driver.ts';
 import { readRows, rowsOf, type DriverRows } from './read-rows.ts';
 import { complete } from './relations.ts';
+import { usual } from '../usual.ts';
 
 /** The printed level brought to 2.83 V, and how it was understood. */
 function levelAtVolts({
@@ -79,15 +80,15 @@ export const driverOf = define({
   name: 'DRIVER.OF',
   summary: 'A driver from its small-signal parameters in one line.',
   parameters: {
-    fs: { quantity: 'frequency', above: 0, summary: 'free-air resonance' },
-    qms: { quantity: 'ratio', above: 0, summary: 'mechanical Q' },
-    qes: { quantity: 'ratio', above: 0, summary: 'electrical Q' },
-    vas: { quantity: 'volume', above: 0, summary: 'equivalent volume of the suspension' },
-    re: { quantity: 'resistance', above: 0, summary: 'voice-coil resistance' },
-    sd: { quantity: 'area', above: 0, summary: 'cone area' },
-    xmax: { quantity: 'travel', above: 0, summary: 'largest one-way travel' },
-    le: { quantity: 'inductance', min: 0, default: 0, summary: 'voice-coil inductance' },
-    pe: { quantity: 'power', above: 0, optional: true, summary: 'thermal power limit' },
+    fs: { ...usual.frequency, summary: 'free-air resonance' },
+    qms: { ...usual.q, summary: 'mechanical Q' },
+    qes: { ...usual.q, summary: 'electrical Q' },
+    vas: { ...usual.volume, summary: 'equivalent volume of the suspension' },
+    re: { ...usual.ohms, summary: 'voice-coil resistance' },
+    sd: { ...usual.area, summary: 'cone area' },
+    xmax: { ...usual.travel, summary: 'largest one-way travel' },
+    le: { quantity: 'inductance', min: 0, max: 10, default: 0, summary: 'voice-coil inductance' },
+    pe: { quantity: 'power', above: 0, max: 1e9, optional: true, summary: 'thermal power limit' },
     name: { text: true, optional: true, summary: 'name' },
   },
   returns: { record: 'driver', summary: 'the driver' },

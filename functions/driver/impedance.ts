@@ -9,7 +9,7 @@ export const driverImpedance = define({
   name: 'DRIVER.IMPEDANCE',
   summary: 'Impedance of a driver in free air, magnitude and phase.',
   parameters: { driver: { record: 'driver', summary: 'the driver' } },
-  returns: { record: 'curve', summary: 'impedance' },
+  returns: { record: 'curve', of: 'resistance', summary: 'impedance' },
   source: { source: 'small1972direct', at: 'electrical equivalent circuit' },
   example: {
     formula: '=DRIVER.IMPEDANCE(DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm"))',

@@ -5,6 +5,7 @@ import { computedLevel } from './audit.ts';
 import { fromWatt } from './basis.ts';
 import { need } from './need.ts';
 import { efficiencyOf } from './relations.ts';
+import { usual } from '../usual.ts';
 
 const driver = { record: 'driver', summary: 'the driver' } as const;
 const demo = 'DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm")';
@@ -13,8 +14,8 @@ export const driverQts = define({
   name: 'DRIVER.QTS',
   summary: 'Total Q of a driver from its mechanical and electrical Q.',
   parameters: {
-    qms: { quantity: 'ratio', above: 0, typical: [1, 15], summary: 'mechanical Q' },
-    qes: { quantity: 'ratio', above: 0, typical: [0.15, 2], summary: 'electrical Q' },
+    qms: { ...usual.q, typical: [1, 15], summary: 'mechanical Q' },
+    qes: { ...usual.q, typical: [0.15, 2], summary: 'electrical Q' },
   },
   returns: { quantity: 'ratio', summary: 'total Q' },
   source: { source: 'small1972direct', at: 'Qts = Qms·Qes/(Qms + Qes)' },
@@ -79,8 +80,8 @@ export const levelFromWatt = define({
   name: 'LEVEL.FROM_WATT',
   summary: 'A level printed for 1 W into some ohms, at 2.83 V instead.',
   parameters: {
-    level: { quantity: 'level', summary: 'level at 1 m for 1 W' },
-    ohms: { quantity: 'resistance', above: 0, typical: [2, 32], summary: 'the ohms into which the watt was meant' },
+    level: { ...usual.level, summary: 'level at 1 m for 1 W' },
+    ohms: { ...usual.ohms, typical: [2, 32], summary: 'the ohms into which the watt was meant' },
   },
   returns: { quantity: 'level', summary: 'level at 1 m for 2.83 V' },
   source: { source: 'iec60268_5', at: 'characteristic sensitivity' },

@@ -11,6 +11,10 @@ export interface DriverRows {
   readonly doubts: readonly Sentence[];
 }
 
+/** Beyond these no unit slip explains a number, and the relations would overflow. */
+const least = 1e-12;
+const most = 1e9;
+
 type Row = readonly [label: CellDatum, value: CellDatum];
 
 /** Pairs labels with values: two ranges of one shape, or one range of two columns. */
@@ -57,6 +61,11 @@ export function readRows(rows: readonly Row[]): DriverRows | Problem {
     } else if (value < 0 || (value === 0 && !meant.mayBeZero)) {
       const limit = meant.mayBeZero ? 'must not be below 0' : 'must be above 0';
       return new Problem(say`The row ${row} ${limit}, but holds ${measured(value, meant.quantity)}.`, 'values');
+    } else if (value !== 0 && (value < least || value > most)) {
+      return new Problem(
+        say`The row ${row} holds ${measured(value, meant.quantity)}, far from anything that can be meant: check the number and its unit.`,
+        'values',
+      );
     } else if (numbers[meant.field] !== undefined) {
       doubts.push(say`The row ${row} gives ${meant.symbol} a second time; the first value is used.`);
     } else {

@@ -6,9 +6,10 @@ import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import { solveImpedance } from './impedance-curve.ts';
 import { solveLumped } from './lumped.ts';
-import { flatLevel, modelOf, solutionOf } from './model.ts';
+import { coilSolutionOf, flatLevel, modelOf, solutionOf } from './model.ts';
 import { box, demoClosed, demoVented, volts } from './parameters.ts';
 import { travelAt, travelCurve } from './travel-curve.ts';
+import { usual } from '../usual.ts';
 
 const whole = { from: frequencies[0]!, to: frequencies.at(-1)! } as const;
 
@@ -33,7 +34,7 @@ export const boxResponse = define({
   name: 'BOX.RESPONSE',
   summary: 'Response of a box in decibels relative to its own flat level, with phase.',
   parameters: { box },
-  returns: { record: 'curve', summary: 'response' },
+  returns: { record: 'curve', of: 'level', summary: 'response' },
   source: { source: 'small1973vented', at: 'response function with leakage, absorption and port losses' },
   example: { formula: `=BOX.RESPONSE(${demoClosed})`, gives: { title: 'Response', maximum: 0.0 } },
   remarks: coilRemark,
@@ -44,7 +45,7 @@ export const boxLevel = define({
   name: 'BOX.LEVEL',
   summary: 'Level of a box at 1 m into half space, for a drive voltage.',
   parameters: { box, volts },
-  returns: { record: 'curve', summary: 'level at 1 m' },
+  returns: { record: 'curve', of: 'level', summary: 'level at 1 m' },
   source: { source: 'small1972direct', at: 'reference efficiency and response function' },
   example: { formula: `=BOX.LEVEL(${demoClosed})`, gives: { maximum: 89.2 } },
   remarks: coilRemark,
@@ -55,10 +56,11 @@ export const boxTravel = define({
   name: 'BOX.TRAVEL',
   summary: 'One-way peak travel of the cone for a sine of a drive voltage.',
   parameters: { box, volts },
-  returns: { record: 'curve', summary: 'one-way peak travel' },
+  returns: { record: 'curve', of: 'travel', summary: 'one-way peak travel' },
   source: { source: 'small1973vented', at: 'cone displacement function' },
   example: { formula: `=BOX.TRAVEL(${demoVented}, "20 V")`, gives: { title: 'Travel' } },
-  remarks: 'The voltage is rms, the travel peak. Linear: a real cone runs into its stops above Xmax.',
+  remarks:
+    'The voltage is rms, the travel peak. The coil inductance is counted. Linear: a real cone runs into its stops above Xmax.',
   compute: (given): Curve | Problem => {
     const y = travelCurve(given.box, given.volts);
     return y instanceof Problem ? y : { kind: 'curve', title: 'Travel', quantity: 'travel', y, ...whole };
@@ -69,7 +71,7 @@ export const boxImpedance = define({
   name: 'BOX.IMPEDANCE',
   summary: 'Impedance of the driver in its box, magnitude and phase, with voice-coil inductance.',
   parameters: { box },
-  returns: { record: 'curve', summary: 'impedance' },
+  returns: { record: 'curve', of: 'resistance', summary: 'impedance' },
   source: { source: 'small1973vented', at: 'electrical equivalent circuit' },
   example: { formula: `=BOX.IMPEDANCE(${demoClosed})`, gives: { title: 'Impedance', quantity: 'resistance' } },
   remarks:
@@ -88,10 +90,10 @@ export const boxPortSpeed = define({
   summary: 'Peak speed of the air in the port for a sine of a drive voltage.',
   parameters: {
     box,
-    portArea: { quantity: 'area', above: 0, typical: [5e-4, 0.1], summary: 'total area of the ports' },
+    portArea: { ...usual.area, typical: [5e-4, 0.1], summary: 'total area of the ports' },
     volts,
   },
-  returns: { record: 'curve', summary: 'peak speed' },
+  returns: { record: 'curve', of: 'speed', summary: 'peak speed' },
   source: { source: 'own', at: 'port volume velocity of the lumped circuit' },
   example: { formula: `=BOX.PORT_SPEED(${demoVented}, "36.3 cm2", "20 V")`, gives: { maximum: 23.3 } },
   remarks:
@@ -100,7 +102,7 @@ export const boxPortSpeed = define({
     if (given.box.style !== 'vented') return new Problem(say`A closed box has no port: give a vented box.`, 'box');
     const scale = travelAt(given.box, given.volts);
     if (scale instanceof Problem) return scale;
-    const { portRe, portIm } = solutionOf(given.box);
+    const { portRe, portIm } = coilSolutionOf(given.box);
     const swept = (2 * Math.PI * scale * given.box.driver.sd!) / given.portArea;
     const y = frequencies.map((f, index) => swept * f * Math.hypot(portRe[index]!, portIm[index]!));
     return { kind: 'curve', title: 'Port speed', quantity: 'speed', y, ...whole };
@@ -114,7 +116,7 @@ export const boxDelay = define({
   name: 'BOX.DELAY',
   summary: 'Group delay of a box.',
   parameters: { box },
-  returns: { record: 'curve', summary: 'group delay' },
+  returns: { record: 'curve', of: 'time', summary: 'group delay' },
   source: { source: 'own', at: 'slope of the phase of the response over frequency' },
   example: { formula: `=BOX.DELAY(${demoClosed})`, gives: { title: 'Group delay', quantity: 'time' } },
   compute: (given): Curve => {

@@ -4,6 +4,7 @@ import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import { box, demoDriver, demoVented } from './parameters.ts';
 import { resonance, totalQ } from './qtc.ts';
+import { usual } from '../usual.ts';
 
 export const boxQtc = define({
   name: 'BOX.QTC',
@@ -47,7 +48,7 @@ export const boxHighPass = define({
   summary: 'The same box driven through a Butterworth high-pass.',
   parameters: {
     box,
-    frequency: { quantity: 'frequency', above: 0, typical: [10, 300], summary: 'where the filter is 3 dB down' },
+    frequency: { ...usual.frequency, typical: [10, 300], summary: 'where the filter is 3 dB down' },
     order: { quantity: 'ratio', min: 1, max: 8, default: 2, summary: 'order of the filter, a whole number' },
   },
   returns: { record: 'box', summary: 'the box behind its filter' },

@@ -6,6 +6,7 @@ import { Problem } from '../values/problem.ts';
 import { boxFields } from './model.ts';
 import { demoDriver, driver, fill, lossQ, qtc, qts, seriesResistance, vas, volume } from './parameters.ts';
 import { seriesQts } from './qtc.ts';
+import { usual } from '../usual.ts';
 
 /** The net volume for a wanted total Q, or why there is none. */
 function volumeFor(total: number, wanted: number, equivalent: number): number | Problem {
@@ -30,7 +31,7 @@ export const closedResonance = define({
   name: 'CLOSED.RESONANCE',
   summary: 'Resonance of a driver in a closed box.',
   parameters: {
-    fs: { quantity: 'frequency', above: 0, summary: 'free-air resonance' },
+    fs: { ...usual.frequency, summary: 'free-air resonance' },
     vas,
     volume,
   },

@@ -35,20 +35,27 @@ export function modelOf(box: Box): LumpedModel & { readonly ratio: number; reado
   };
 }
 
-const solved = new WeakMap<Box, LumpedSolution>();
+const withoutCoil = new WeakMap<Box, LumpedSolution>();
+const withCoil = new WeakMap<Box, LumpedSolution>();
 
-/** The circuit of a box solved over the grid, once per box. */
-export function solutionOf(box: Box): LumpedSolution {
+function remembered(solved: WeakMap<Box, LumpedSolution>, box: Box, coil: boolean): LumpedSolution {
   const known = solved.get(box);
   if (known !== undefined) return known;
-  const solution = solveLumped(modelOf(box), frequencies);
+  const solution = solveLumped(modelOf(box), frequencies, coil);
   solved.set(box, solution);
   return solution;
 }
 
+/** The circuit of a box solved over the grid, once per box, the coil inductance left out: for response and level. */
+export const solutionOf = (box: Box): LumpedSolution => remembered(withoutCoil, box, false);
+
+/** The same with the coil inductance: for travel and port speed, which it changes by up to a few per cent. */
+export const coilSolutionOf = (box: Box): LumpedSolution =>
+  (box.driver.le ?? 0) === 0 ? solutionOf(box) : remembered(withCoil, box, true);
+
 /** Travel at 0 Hz in free air for 1 V: Bl·Cms/(Re + series), metres per volt. */
 export function travelPerVolt(box: Box): number | Problem {
-  const driver = need(box.driver, [...boxFields, 'sd']);
+  const driver = need(box.driver, [...boxFields, 'sd'], 'box');
   if (driver instanceof Problem) return driver;
   const compliance = driver.vas / (airDensity * soundSpeed ** 2 * driver.sd ** 2);
   const angular = 2 * Math.PI * driver.fs;

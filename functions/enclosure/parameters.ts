@@ -1,16 +1,18 @@
+import { usual } from '../usual.ts';
+
 /** Parameters that several enclosure functions share. */
 export const driver = { record: 'driver', summary: 'the driver' } as const;
 export const box = { record: 'box', summary: 'the box with its driver' } as const;
 export const volume = {
-  quantity: 'volume',
-  above: 0,
+  ...usual.volume,
   typical: [2e-5, 1],
   summary: 'net volume of air, without port, driver and braces',
 } as const;
-export const tuning = { quantity: 'frequency', above: 0, typical: [15, 120], summary: 'port tuning' } as const;
+export const tuning = { ...usual.frequency, typical: [15, 120], summary: 'port tuning' } as const;
 export const seriesResistance = {
   quantity: 'resistance',
   min: 0,
+  max: 1e6,
   default: 0,
   typical: [0, 2],
   summary: 'resistance between amplifier and driver, coil and cable',
@@ -23,18 +25,16 @@ export const fill = {
   typical: [1, 1.25],
   summary: 'how many times larger filling makes the box appear',
 } as const;
-export const lossQ = (summary: string) =>
-  ({ quantity: 'ratio', above: 0, optional: true, typical: [3, 200], summary }) as const;
+export const lossQ = (summary: string) => ({ ...usual.q, optional: true, typical: [3, 200], summary }) as const;
 export const volts = {
-  quantity: 'voltage',
-  above: 0,
+  ...usual.volts,
   default: 2.83,
   typical: [0.1, 100],
   summary: 'drive, V rms',
 } as const;
-export const qts = { quantity: 'ratio', above: 0, typical: [0.12, 1.9], summary: 'total Q of the driver' } as const;
-export const vas = { quantity: 'volume', above: 0, summary: 'equivalent volume of the suspension' } as const;
-export const qtc = { quantity: 'ratio', above: 0, typical: [0.4, 1.5], summary: 'total Q wanted in the box' } as const;
+export const qts = { ...usual.q, typical: [0.12, 1.9], summary: 'total Q of the driver' } as const;
+export const vas = { ...usual.volume, summary: 'equivalent volume of the suspension' } as const;
+export const qtc = { ...usual.q, typical: [0.4, 1.5], summary: 'total Q wanted in the box' } as const;
 
 /** A driver in one line, and boxes with it, for examples that stand on their own. */
 export const demoDriver = 'DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm")';

@@ -3,6 +3,7 @@ import { define } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { tuning, volume } from './parameters.ts';
+import { usual } from '../usual.ts';
 
 const diameter = {
   quantity: 'length',
@@ -10,13 +11,13 @@ const diameter = {
   typical: [0.02, 0.25],
   summary: 'inner diameter of one port',
 } as const;
-const length = { quantity: 'length', above: 0, typical: [0.01, 1], summary: 'length of the port' } as const;
+const length = { ...usual.length, typical: [0.01, 1], summary: 'length of the port' } as const;
 const count = { quantity: 'ratio', min: 1, max: 16, default: 1, summary: 'number of equal ports' } as const;
-const depth = { quantity: 'length', above: 0, summary: 'inner depth of the box behind the port' } as const;
+const depth = { ...usual.length, summary: 'inner depth of the box behind the port' } as const;
 
 /** End corrections of both ends together, in diameters. */
 const endCorrections = { 'flanged and free': 0.732, 'both flanged': 0.85, 'both free': 0.614 } as const;
-const usual = endCorrections['flanged and free'];
+const usualEnds = endCorrections['flanged and free'];
 
 const areaOf = (across: number, ports: number): number => (ports * Math.PI * across ** 2) / 4;
 
@@ -40,8 +41,8 @@ export const portSlotArea = define({
   name: 'PORT.SLOT_AREA',
   summary: 'Area of a slot port.',
   parameters: {
-    width: { quantity: 'length', above: 0, summary: 'width of the slot' },
-    height: { quantity: 'length', above: 0, summary: 'height of the slot' },
+    width: { ...usual.length, summary: 'width of the slot' },
+    height: { ...usual.length, summary: 'height of the slot' },
   },
   returns: { quantity: 'area', summary: 'area' },
   source: { source: 'own', at: 'width times height' },
@@ -87,7 +88,7 @@ export const portResonance = define({
   returns: { quantity: 'frequency', summary: 'first pipe resonance' },
   source: { source: 'beranek1954', at: 'half a wave in the length with end corrections' },
   example: { formula: '=PORT.RESONANCE("260 mm", "68 mm")', gives: 554 },
-  compute: (given) => soundSpeed / (2 * (given.length + usual * given.diameter)),
+  compute: (given) => soundSpeed / (2 * (given.length + usualEnds * given.diameter)),
 });
 
 export const portVolume = define({
@@ -97,7 +98,14 @@ export const portVolume = define({
     length,
     diameter,
     count,
-    wall: { quantity: 'length', min: 0, default: 0, typical: [0, 0.02], summary: 'thickness of the wall of the port' },
+    wall: {
+      quantity: 'length',
+      min: 0,
+      max: 1,
+      default: 0,
+      typical: [0, 0.02],
+      summary: 'thickness of the wall of the port',
+    },
   },
   returns: { quantity: 'volume', summary: 'volume' },
   source: { source: 'own', at: 'cylinder over the outer diameter' },
@@ -125,9 +133,9 @@ export const portLargest = define({
   compute: (given) => {
     // length + d = a·d² + (1 − 0.732)·d = depth
     const a = effectiveLength(areaOf(1, given.count), given.volume, given.tuning);
-    const b = 1 - usual;
+    const b = 1 - usualEnds;
     const across = (Math.sqrt(b ** 2 + 4 * a * given.depth) - b) / (2 * a);
-    return a * across > usual
+    return a * across > usualEnds
       ? across
       : new Problem(
           say`No port fits a depth of ${measured(given.depth, 'length')} at ${measured(given.tuning, 'frequency')}: a port narrow enough to fit is tuned too low by its ends alone. Take more ports, or tune lower.`,

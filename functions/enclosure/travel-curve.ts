@@ -1,7 +1,7 @@
 import type { Box } from '../values/box.ts';
 import { Problem } from '../values/problem.ts';
 import { solveLumped } from './lumped.ts';
-import { modelOf, solutionOf, travelPerVolt } from './model.ts';
+import { coilSolutionOf, modelOf, travelPerVolt } from './model.ts';
 
 /** One-way peak travel at 0 Hz in free air for volts rms: what the travel ratio of the circuit multiplies. */
 export function travelAt(box: Box, volts: number): number | Problem {
@@ -13,7 +13,7 @@ export function travelAt(box: Box, volts: number): number | Problem {
 export function travelCurve(box: Box, volts: number): Float64Array | Problem {
   const scale = travelAt(box, volts);
   if (scale instanceof Problem) return scale;
-  const { travelRe, travelIm } = solutionOf(box);
+  const { travelRe, travelIm } = coilSolutionOf(box);
   return travelRe.map((re, index) => scale * Math.hypot(re, travelIm[index]!));
 }
 
@@ -25,7 +25,7 @@ export function travelFunction(box: Box, volts: number): ((frequency: number) =>
   const at = new Float64Array(1);
   return (frequency) => {
     at[0] = frequency;
-    const { travelRe, travelIm } = solveLumped(model, at);
+    const { travelRe, travelIm } = solveLumped(model, at, true);
     return scale * Math.hypot(travelRe[0]!, travelIm[0]!);
   };
 }

@@ -7,6 +7,7 @@ import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { box, demoClosed, volts } from './parameters.ts';
 import { travelCurve, travelFunction } from './travel-curve.ts';
+import { usual } from '../usual.ts';
 
 const lowest = frequencies[0]!;
 const highest = frequencies.at(-1)!;
@@ -21,8 +22,7 @@ const from = {
 } as const;
 
 const ohms = {
-  quantity: 'resistance',
-  above: 0,
+  ...usual.ohms,
   typical: [2, 32],
   summary: 'the ohms into which the power is counted, usually the nominal ohms',
 } as const;

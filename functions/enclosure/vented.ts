@@ -12,6 +12,7 @@ import { seriesQts } from './qtc.ts';
 const leakageQ = {
   quantity: 'ratio',
   min: 2,
+  max: 1e4,
   default: 7,
   typical: [3, 30],
   summary: 'leakage Q at the tuning',
