@@ -3,41 +3,43 @@ import { mapReferences, type Corner, type Written } from './formula-words.ts';
 import { MOST_COLUMNS, MOST_ROWS, sameWord } from './sheets.ts';
 import type { Cell, OctavoDocument, Plot, Sheet } from './types.ts';
 
-/** Gives a reference as it must read after a change; `standing` is the sheet of the formula. */
-export type Rewriting = (written: Written, standing: Sheet) => Written | undefined;
+/** Gives a reference as it must read after a change; its formula stands at an address of a sheet. */
+export type Rewriting = (written: Written, standing: Sheet, address: string) => Written | undefined;
 
 /** Rewrites every formula of the document, those remembered in the baseline too. Sheets without a change stay the same. */
 export function rewriteFormulas(document: OctavoDocument, rewriting: Rewriting): OctavoDocument {
-  const sheets = document.sheets.map((sheet) => rewriteSheet(sheet, (written) => rewriting(written, sheet)));
+  const sheets = document.sheets.map((sheet) =>
+    rewriteSheet(sheet, (written, address) => rewriting(written, sheet, address)),
+  );
   const { baseline } = document;
   if (!baseline) return { ...document, sheets };
   const bySheet = new Map(document.sheets.map((sheet) => [sheet.id, sheet]));
   const cells = new Map(
     [...baseline.cells].map(([id, texts]) => {
       const sheet = bySheet.get(id);
-      return [id, sheet ? rewriteTexts(texts, (written) => rewriting(written, sheet)) : texts];
+      return [id, sheet ? rewriteTexts(texts, (written, address) => rewriting(written, sheet, address)) : texts];
     }),
   );
   return { ...document, sheets, baseline: { ...baseline, cells } };
 }
 
-type Following = (written: Written) => Written | undefined;
+type Following = (written: Written, address: string) => Written | undefined;
 
 /** Rewrites the formulas of one sheet. */
 export function rewriteSheet(sheet: Sheet, follow: Following): Sheet {
   let cells: Map<string, Cell> | undefined;
   for (const [address, cell] of sheet.cells) {
-    const text = rewriteText(cell.text, follow);
+    const text = rewriteText(cell.text, (written) => follow(written, address));
     if (text !== cell.text) (cells ??= new Map(sheet.cells)).set(address, { ...cell, text });
   }
   return cells ? { ...sheet, cells } : sheet;
 }
 
 export const rewriteTexts = (texts: ReadonlyMap<string, string>, follow: Following): ReadonlyMap<string, string> =>
-  new Map([...texts].map(([address, text]) => [address, rewriteText(text, follow)]));
+  new Map([...texts].map(([address, text]) => [address, rewriteText(text, (written) => follow(written, address))]));
 
 /** Only a formula has references. */
-export const rewriteText = (text: string, follow: Following): string =>
+const rewriteText = (text: string, follow: (written: Written) => Written | undefined): string =>
   text.startsWith('=') ? mapReferences(text, follow) : text;
 
 /** Puts other cells in the place of those that a plot refers to; what is gone without a successor leaves the plot. */
@@ -79,8 +81,8 @@ export function mapCorners(
 
 /** Writes the new name of a sheet wherever its old one is written. */
 export const renameIn =
-  (from: string, to: string): Following =>
-  (written) =>
+  (from: string, to: string) =>
+  (written: Written): Written =>
     written.sheet !== undefined && sameWord(written.sheet, from) ? { ...written, sheet: to } : written;
 
 /** Renames a name of a sheet in formulas and in the sheet's plots. */

@@ -1,8 +1,8 @@
 import type { CellState } from '../engine/types.ts';
-import { summarise } from '../../functions/values/fields.ts';
 import type { CellRecord } from '../../functions/values/record.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { show, speak } from '../units/show.ts';
+import { keyFigures, titleOf } from './record-text.ts';
 import type { ShownCell } from './shown.ts';
 import type { Cell, UnitSystem } from './types.ts';
 
@@ -51,9 +51,9 @@ function showRecord(record: CellRecord, system: UnitSystem): ShownCell {
         note: record.note ? speak(record.note, system) : '',
       };
     case 'curve':
-      return { kind: 'curve', curve: record, text: speak(summarise(record), system) };
+      return { kind: 'curve', curve: record, text: titleOf(record) };
     default:
-      return { kind: 'record', title: titleOf(record), text: speak(summarise(record), system) };
+      return { kind: 'record', title: titleOf(record), text: keyFigures(record, system) };
   }
 }
 
@@ -76,5 +76,3 @@ export function shownText(shown: ShownCell): string {
       return `Problem: ${shown.message}`;
   }
 }
-
-const titleOf = (record: CellRecord): string => ('name' in record ? record.name : record.kind);

@@ -10,6 +10,7 @@ import { difference, textsOf } from './difference.ts';
 import { EngineLink, type Answer } from './engine-link.ts';
 import { History } from './history.ts';
 import { keyOf, samePlace, type Preview } from './preview.ts';
+import { recordText } from './record-text.ts';
 import { scopeOf } from './scope.ts';
 import { showCell, shownText } from './show-cell.ts';
 import type { ShownCell } from './shown.ts';
@@ -184,8 +185,11 @@ export class Workbook extends EventTarget {
     return held && held.text !== '' ? { kind: 'waiting', text: held.text } : EMPTY;
   }
 
-  /** A cell as one line of text, to be copied out. */
+  /** A cell as one line of text, to be copied out; a record with all its fields. */
   asText(sheet: string, cell: string): string {
+    const value = this.state(sheet, cell)?.value;
+    const isRecord = value?.kind === 'record' && value.record.kind !== 'verdict';
+    if (isRecord) return recordText(value.record, this.document.system);
     return shownText(this.shown(sheet, cell) ?? EMPTY);
   }
 
@@ -222,7 +226,7 @@ export class Workbook extends EventTarget {
   shownTexts(): ReadonlyMap<string, ReadonlyMap<string, string>> {
     const texts = new Map(this.document.sheets.map(({ id }) => [id, new Map<string, string>()]));
     for (const { sheet, cell } of this.#link.states) {
-      const text = this.asText(sheet, cell);
+      const text = shownText(this.shown(sheet, cell) ?? EMPTY);
       if (text !== '') texts.get(sheet)?.set(cell, text);
     }
     return texts;

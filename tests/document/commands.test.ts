@@ -124,9 +124,38 @@ describe('moving cells', () => {
     expect(namesOf(document)['Empty']).toBe('G21');
   });
 
-  test('to another sheet is refused with what to do instead', () => {
-    const command: Command = { kind: 'move', from: { sheet: 'one', cells: 'B4' }, to: { sheet: 'two', cell: 'B4' } };
-    expect(refused(command)).toContain('Copy them to the other sheet');
+  test('to another sheet takes names along, and everything still reads what it read', () => {
+    const document = done({ kind: 'move', from: { sheet: 'one', cells: 'B4:D7' }, to: { sheet: 'two', cell: 'C10' } });
+    expect(texts(document, 'two')).toMatchObject({
+      C10: '38 Hz',
+      D11: '2.6',
+      E13: '=C10*2+D10',
+      B3: '=Box!C10',
+      B4: '=Box!Woofer',
+    });
+    expect(texts(document)).toMatchObject({
+      D8: '=Box!Woofer*Box!$C$11',
+      D9: '=Box!C11+Box!Volume',
+      D10: '=SUM(Box!C10:D11)',
+    });
+    expect(namesOf(document)).toEqual({});
+    expect(namesOf(document, 'two')).toEqual({ Volume: 'B2', Woofer: 'C10', Pair: 'C10:D11' });
+    expect(plotOf(document)).toMatchObject({ series: [], marks: [] });
+  });
+
+  test('to another sheet lets the moved formulas read the sheet that they left', () => {
+    const document = done({ kind: 'move', from: { sheet: 'one', cells: 'D7:D9' }, to: { sheet: 'two', cell: 'D7' } });
+    expect(texts(document, 'two')).toMatchObject({
+      D7: "='Two drivers'!B4*2+'Two drivers'!C4",
+      D8: "='Two drivers'!Woofer*'Two drivers'!$B$5",
+      D9: "='Two drivers'!B5+Box!Volume",
+    });
+  });
+
+  test('to another sheet that has one of their names is refused', () => {
+    const both = done({ kind: 'define-name', sheet: 'two', name: 'woofer', cells: 'B2' });
+    const command: Command = { kind: 'move', from: { sheet: 'one', cells: 'B4' }, to: { sheet: 'two', cell: 'B9' } };
+    expect(refused(command, both)).toContain('"Box" has that name already');
   });
 
   test('a moved formula still reads the cells that it read', () => {

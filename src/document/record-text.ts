@@ -1,0 +1,49 @@
+import type { CellRecord } from '../../functions/values/record.ts';
+import { summarise, type SummaryLine } from '../../functions/values/fields.ts';
+import { show } from '../units/show.ts';
+import type { UnitSystem } from './types.ts';
+
+/** What a record is called in its cell. */
+export function titleOf(record: CellRecord): string {
+  switch (record.kind) {
+    case 'driver':
+      return record.name;
+    case 'box':
+      return `${record.style === 'closed' ? 'Closed' : 'Vented'} box, ${record.driver.name}`;
+    case 'curve':
+      return record.title;
+    case 'window':
+      return record.octaves < 0 ? 'No shared band' : 'Shared band';
+    case 'verdict':
+      return record.word;
+  }
+}
+
+/** The fields that tell one such record from another at a glance. */
+const keyLabels: Readonly<Record<CellRecord['kind'], readonly string[]>> = {
+  driver: ['Fs', 'Qts', 'Vas', 'Re', 'Sd'],
+  box: ['Net volume', 'Port tuning', 'Resonance', 'Qtc'],
+  curve: ['Lowest', 'Highest'],
+  window: ['Low', 'High', 'Width'],
+  verdict: [],
+};
+
+/** Its key figures in one line. */
+export function keyFigures(record: CellRecord, system: UnitSystem): string {
+  const labels = keyLabels[record.kind];
+  const lines = summarise(record).filter(({ label }) => labels.includes(label));
+  return lines.map((line) => written(line, system)).join(', ');
+}
+
+/** All that a record holds in one line, for copying out. */
+export function recordText(record: CellRecord, system: UnitSystem): string {
+  const title = titleOf(record);
+  const lines = summarise(record).filter(({ value }) => value !== title);
+  return `${title}: ${lines.map((line) => written(line, system)).join('; ')}`;
+}
+
+function written({ label, value, quantity }: SummaryLine, system: UnitSystem): string {
+  if (typeof value === 'string' || quantity === 'text') return `${label} ${value}`;
+  const { number, unit } = show(value, { quantity, system });
+  return unit === '' ? `${label} ${number}` : `${label} ${number} ${unit}`;
+}
