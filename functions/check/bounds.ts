@@ -1,0 +1,167 @@
+import { define } from '../define.ts';
+import { Problem } from '../values/problem.ts';
+import { measured, say, type Measured, type Sentence } from '../values/say.ts';
+import type { Status, Verdict } from '../values/verdict.ts';
+
+const words = { good: 'Good', caution: 'Caution', fail: 'Fail' } as const satisfies Record<Status, string>;
+
+/** A hair of rounding error never turns a value that just meets its limit into a failure. */
+const slack = (limit: number): number => 1e-9 * Math.abs(limit);
+
+const judged = (status: Status, reason: Sentence, remedy: string): Verdict => ({
+  kind: 'verdict',
+  status,
+  word: words[status],
+  reason: status === 'good' || remedy === '' ? reason : say`${reason} ${remedy}`,
+});
+
+const any = { quantity: 'any', min: -1e15, max: 1e15 } as const;
+const value = { ...any, summary: 'value to be judged' } as const;
+const subject = { text: true, summary: 'what the value is, as the sentence begins: "Pad"' } as const;
+const remedy = { text: true, default: '', summary: 'sentence that is added when the value is not good' } as const;
+const returns = { record: 'verdict', summary: 'verdict with its reason' } as const;
+const source = { source: 'own', at: 'comparison with limits of your own' } as const;
+
+interface Bound {
+  readonly subject: string;
+  readonly remedy: string;
+  /** In the direction of good: 1 when more is better. */
+  readonly sense: 1 | -1;
+  readonly value: number;
+  readonly good: number;
+  readonly caution: number | undefined;
+}
+
+function bounded(bound: Bound, show: (value: number) => Measured): Verdict | Problem {
+  const { sense, value: is, good, caution } = bound;
+  const [least, short, bad] = sense === 1 ? ['at least', 'short of', 'below'] : ['at most', 'over', 'above'];
+  if (caution !== undefined && sense * (caution - good) > 0)
+    return new Problem(
+      say`The limit for caution, ${show(caution)}, is stricter than that for good, ${show(good)}; change one of them.`,
+      'caution',
+    );
+  const start = say`${bound.subject} ${show(is)}`;
+  const spare = sense * (is - good);
+  if (spare >= -slack(good))
+    return judged(
+      'good',
+      say`${start} is ${least!} ${show(good)}, with ${show(Math.max(0, spare))} to spare.`,
+      bound.remedy,
+    );
+  const missed = say`${start} is ${show(-spare)} ${short!} ${show(good)}`;
+  if (caution === undefined) return judged('fail', say`${missed}.`, bound.remedy);
+  return sense * (is - caution) >= -slack(caution)
+    ? judged('caution', say`${missed}, not ${bad!} ${show(caution)}.`, bound.remedy)
+    : judged('fail', say`${missed} and ${bad!} even ${show(caution)}.`, bound.remedy);
+}
+
+export const checkAtLeast = define({
+  name: 'CHECK.AT_LEAST',
+  summary: 'Judges a value that should be at least a limit.',
+  parameters: {
+    value,
+    good: { ...any, summary: 'least value that is good' },
+    caution: { ...any, optional: true, summary: 'least value that is a caution; below it, and without it, a fail' },
+    subject,
+    remedy,
+  },
+  returns,
+  source,
+  example: {
+    formula: '=CHECK.AT_LEAST("3 Ω", "3.2 Ω", "2.8 Ω", "Lowest load")',
+    gives: { status: 'caution', word: 'Caution' },
+  },
+  remarks: 'All values must be of one kind. The reason names the limit and the margin in the units of the reader.',
+  compute: (given, context) => bounded({ ...given, sense: 1 }, (amount) => measured(amount, context.quantity)),
+});
+
+export const checkAtMost = define({
+  name: 'CHECK.AT_MOST',
+  summary: 'Judges a value that should be at most a limit.',
+  parameters: {
+    value,
+    good: { ...any, summary: 'largest value that is good' },
+    caution: { ...any, optional: true, summary: 'largest value that is a caution; above it, and without it, a fail' },
+    subject,
+    remedy,
+  },
+  returns,
+  source,
+  example: {
+    formula: '=CHECK.AT_MOST("23.3 m/s", "17 m/s", "20 m/s", "Air in the port", "Take a wider port.")',
+    gives: { status: 'fail', word: 'Fail' },
+  },
+  remarks: 'All values must be of one kind. The reason names the limit and the margin in the units of the reader.',
+  compute: (given, context) => bounded({ ...given, sense: -1 }, (amount) => measured(amount, context.quantity)),
+});
+
+export const checkWithin = define({
+  name: 'CHECK.WITHIN',
+  summary: 'Judges a value that should lie between two limits.',
+  parameters: {
+    value,
+    low: { ...any, summary: 'least value that is good' },
+    high: { ...any, summary: 'largest value that is good' },
+    margin: { ...any, min: 0, optional: true, summary: 'how far outside is still a caution; without it a fail' },
+    subject,
+    remedy,
+  },
+  returns,
+  source,
+  example: {
+    formula: '=CHECK.WITHIN("5.3 dB", "0 dB", "10 dB", "3 dB", "Pad")',
+    gives: { status: 'good', word: 'Good' },
+  },
+  remarks: 'All values must be of one kind. The limits themselves are good.',
+  compute(given, context) {
+    const show = (amount: number): Measured => measured(amount, context.quantity);
+    if (given.low > given.high)
+      return new Problem(
+        say`The lower limit ${show(given.low)} is above the upper one ${show(given.high)}; exchange them.`,
+        'low',
+      );
+    const below = given.low - given.value;
+    const above = given.value - given.high;
+    const start = say`${given.subject} ${show(given.value)}`;
+    if (below <= slack(given.low) && above <= slack(given.high))
+      return judged(
+        'good',
+        say`${start} is within ${show(given.low)} to ${show(given.high)}, ${show(Math.max(0, Math.min(-below, -above)))} from the nearer limit.`,
+        given.remedy,
+      );
+    const missed =
+      below > above
+        ? say`${start} is ${show(below)} below ${show(given.low)}.`
+        : say`${start} is ${show(above)} above ${show(given.high)}.`;
+    const near = given.margin !== undefined && Math.max(below, above) <= given.margin + slack(given.margin);
+    return judged(near ? 'caution' : 'fail', missed, given.remedy);
+  },
+});
+
+export const checkNote = define({
+  name: 'CHECK.NOTE',
+  summary: 'Lets every value pass and shows a note when it is above a limit.',
+  parameters: {
+    value,
+    limit: { ...any, summary: 'above this the note is shown' },
+    subject,
+    noteText: { text: true, summary: 'the note, a whole sentence' },
+  },
+  returns,
+  source,
+  example: {
+    formula: '=CHECK.NOTE("112 dB", "110 dB", "Target level", "Check hearing and amplifier.")',
+    gives: { status: 'good', word: 'Good' },
+  },
+  remarks: 'For what is worth knowing but not wrong. Use CHECK.AT_MOST for a limit that decides.',
+  compute(given, context) {
+    const show = (amount: number): Measured => measured(amount, context.quantity);
+    const above = given.value - given.limit;
+    const start = say`${given.subject} ${show(given.value)}`;
+    if (above <= 0) return judged('good', say`${start} is not above ${show(given.limit)}.`, '');
+    return {
+      ...judged('good', say`${start} is ${show(above)} above ${show(given.limit)}.`, ''),
+      note: [given.noteText],
+    };
+  },
+});

@@ -1,0 +1,33 @@
+import type { AnyFunction } from '../define.ts';
+import { curveAdd, curveDifference, curveLimit, curveShift, curveSum } from './combine.ts';
+import { filterSlope } from './filter.ts';
+import {
+  curveAt,
+  curveCrosses,
+  curveFall,
+  curveLowest,
+  curveLowestAt,
+  curvePeak,
+  curvePeakAt,
+  curveRipple,
+} from './read.ts';
+import { curveColumn, curveRead } from './tables.ts';
+
+export const curveFunctions: readonly AnyFunction[] = [
+  curveRead,
+  curveColumn,
+  curveAt,
+  curveFall,
+  curvePeak,
+  curvePeakAt,
+  curveLowest,
+  curveLowestAt,
+  curveRipple,
+  curveCrosses,
+  curveSum,
+  curveAdd,
+  curveDifference,
+  curveShift,
+  curveLimit,
+  filterSlope,
+];

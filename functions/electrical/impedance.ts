@@ -1,0 +1,67 @@
+import type { Curve } from '../values/curve.ts';
+import { commonBand } from '../values/interpolate.ts';
+import { Problem } from '../values/problem.ts';
+import { say } from '../values/say.ts';
+
+export interface Complex {
+  readonly re: number;
+  readonly im: number;
+}
+
+/** 1/z. */
+export function reciprocal(z: Complex): Complex {
+  const square = z.re ** 2 + z.im ** 2;
+  return { re: z.re / square, im: -z.im / square };
+}
+
+/** Refuses a curve that shows something else than ohms. */
+export const notOhms = (curve: Curve, parameter: string): Problem | undefined =>
+  curve.quantity === 'resistance'
+    ? undefined
+    : new Problem(say`“${curve.title}” is not an impedance; give a curve in ohms.`, parameter);
+
+/** Refuses a curve that is not a whole impedance. */
+const notWhole = (curve: Curve, parameter: string): Problem | undefined => {
+  const wrong = notOhms(curve, parameter);
+  if (wrong) return wrong;
+  if (!curve.phase)
+    return new Problem(say`“${curve.title}” has no phase; give an impedance with its phase.`, parameter);
+  if (curve.y.some((ohms) => !(ohms > 0)))
+    return new Problem(say`“${curve.title}” falls to zero ohms; correct the impedance.`, parameter);
+  return undefined;
+};
+
+/** An impedance curve made point by point from whole impedances: `out(Σ into(z))`. */
+export function combined(
+  title: string,
+  curves: readonly Curve[],
+  into: (z: Complex) => Complex,
+  out: (sum: Complex) => Complex,
+  parameter = 'curves',
+): Curve | Problem {
+  const first = curves[0];
+  if (!first) return new Problem(say`There is no curve; give at least one impedance.`, parameter);
+  const wrong = curves.map((curve) => notWhole(curve, parameter)).find((problem) => problem !== undefined);
+  if (wrong) return wrong;
+  const band = commonBand(curves);
+  if (band instanceof Problem) return band;
+  const y = new Float64Array(first.y.length);
+  const phase = new Float64Array(first.y.length);
+  for (let index = 0; index < y.length; index += 1) {
+    let re = 0;
+    let im = 0;
+    for (const curve of curves) {
+      const ohms = curve.y[index]!;
+      const angle = curve.phase![index]!;
+      const part = into({ re: ohms * Math.cos(angle), im: ohms * Math.sin(angle) });
+      re += part.re;
+      im += part.im;
+    }
+    const whole = out({ re, im });
+    y[index] = Math.hypot(whole.re, whole.im);
+    phase[index] = Math.atan2(whole.im, whole.re);
+  }
+  if (!y.every(Number.isFinite))
+    return new Problem(say`The loads cancel at some frequency; check that their phases lie within ±90°.`, parameter);
+  return { kind: 'curve', title, quantity: 'resistance', y, phase, from: band.from, to: band.to };
+}
