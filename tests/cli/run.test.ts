@@ -1,66 +1,114 @@
 import { describe, expect, test } from 'vitest';
-import { readArguments } from '../../src/cli/arguments.ts';
-import { findCells } from '../../src/cli/find-cell.ts';
-import { sampleDocument } from '../document/samples.ts';
+import { catalogue } from '../../functions/index.ts';
+import { run } from '../../src/cli/run.ts';
+import { SlowEngine } from '../document/slow-engine.ts';
 
-describe('the arguments', () => {
-  test('of a formula', () => {
-    expect(readArguments(['=1+1', '--json'])).toEqual({ kind: 'formula', formula: '=1+1', json: true });
-  });
-
-  test('of a document, with what is set and asked for, in order', () => {
-    expect(
-      readArguments(['box.json', '--set', 'Volume=12 L', '--set=B4==A4*2', '--get', 'Qtc', "--get='My sheet'!B4"]),
-    ).toEqual({
-      kind: 'document',
-      file: 'box.json',
-      set: [
-        { cell: 'Volume', text: '12 L' },
-        { cell: 'B4', text: '=A4*2' },
-      ],
-      get: ['Qtc', "'My sheet'!B4"],
-      json: false,
-    });
-  });
-
-  test('keep an equals sign in the name of a sheet', () => {
-    expect(readArguments(['box.json', '--set', "'a=b'!B4=12 L"])).toMatchObject({
-      set: [{ cell: "'a=b'!B4", text: '12 L' }],
-    });
-  });
-
-  test.each([
-    [[], 'A formula or a file is wanted.'],
-    [['a.json', 'b.json'], '"b.json" was given too'],
-    [['a.json', '--sett', 'x'], 'There is no option --sett'],
-    [['a.json', '--set'], "--set wants NAME=TEXT, as in --set 'Volume=12 L'."],
-    [['a.json', '--set', 'Volume'], 'but got "Volume"'],
-    [['a.json', '--get'], '--get wants the cell to print'],
-    [['=1', '--get', 'B4'], 'belong to a file'],
-    [['--functions', 'a.json'], '--functions takes nothing beside it'],
-  ])('%j are refused with the remedy', (given, reason) => {
-    expect(readArguments(given)).toEqual({ wrong: expect.stringContaining(reason) });
-  });
+const file = JSON.stringify({
+  octavo: 1,
+  title: 'Check',
+  system: 'metric',
+  sheets: [
+    {
+      name: 'Sheet',
+      rows: 9,
+      columns: [{ width: 99 }, { width: 99 }],
+      names: { Tuning: 'B4', Twice: 'B5', Holds: 'B7', Both: 'B4:B5' },
+      cells: { A4: 'Tuning', B4: '38 Hz', B5: '=B4*2', B7: '=CHECK(B5,100)' },
+    },
+    { name: 'Next one', rows: 9, columns: [{ width: 99 }], names: { Other: 'A1' }, cells: { A1: '7' } },
+  ],
 });
 
-describe('a cell', () => {
-  const found = (written: string): string => {
-    const cells = findCells(sampleDocument(), written);
-    return 'wrong' in cells ? cells.wrong : `${cells.sheet.name}: ${cells.cells}`;
-  };
+async function outcome(...given: string[]): Promise<{ status: number; out: string; error: string }> {
+  const out: string[] = [];
+  const error: string[] = [];
+  const status = await run(given, {
+    out: (text) => out.push(text),
+    error: (text) => error.push(text),
+    read: async (path) => ({ 'check.json': file, 'broken.json': '{"octavo": 1, "title": 3}' })[path],
+    newEngine: () => new SlowEngine(),
+    catalogue,
+    templates: new Map([['check-template', JSON.parse(file) as unknown]]),
+  });
+  return { status, out: out.join('\n'), error: error.join('\n') };
+}
+
+const json = async (...given: string[]): Promise<Record<string, unknown>> =>
+  JSON.parse((await outcome(...given, '--json')).out) as Record<string, unknown>;
+
+describe('the command line', () => {
+  test('prints the value of a formula', async () => {
+    expect(await outcome('=2*3+4')).toEqual({ status: 0, out: '10', error: '' });
+    expect(await json('=2*3+4')).toEqual({ kind: 'number', value: 10, unit: '', text: '10' });
+  });
+
+  test('prints all named cells of a document, those of further sheets with their sheet', async () => {
+    expect((await outcome('check.json')).out.split('\n')).toEqual([
+      'Tuning: 38 Hz',
+      'Twice: 76',
+      'Holds: Good: The value is 76.',
+      'Both B4: 38 Hz',
+      'Both B5: 76',
+      "'Next one'!Other: 7",
+    ]);
+  });
+
+  test('sets cells, a bare number in the unit that the cell shows, and prints what is asked', async () => {
+    const given = ['--set', 'Tuning=60', '--set', "'Next one'!A1=9", '--get', 'B4', '--get', 'Holds', '--get', 'Other'];
+    expect(await outcome('check.json', ...given)).toEqual({
+      status: 0,
+      out: 'B4: 60 Hz\nHolds: Too high: The value is 120.\nOther: 9',
+      error: '',
+    });
+  });
+
+  test('gives JSON with SI values, units, texts and kinds', async () => {
+    expect(await json('check.json', '--get', 'Tuning', '--get', 'Holds', '--get', 'A9', '--get', 'Both')).toEqual({
+      Tuning: { kind: 'number', value: 38, unit: 'Hz', text: '38 Hz' },
+      Holds: {
+        kind: 'verdict',
+        value: { status: 'good', word: 'Good', reason: 'The value is 76.' },
+        unit: '',
+        text: 'Good: The value is 76.',
+      },
+      A9: { kind: 'empty', value: null, unit: '', text: '' },
+      Both: {
+        kind: 'range',
+        cells: {
+          B4: { kind: 'number', value: 38, unit: 'Hz', text: '38 Hz' },
+          B5: { kind: 'number', value: 76, unit: '', text: '76' },
+        },
+      },
+    });
+  });
+
+  test('opens a template by its name', async () => {
+    expect((await outcome('check-template', '--get', 'Twice')).out).toBe('Twice: 76');
+  });
+
+  test('lists the functions', async () => {
+    const { out, status } = await outcome('--functions', '--json');
+    const listed = JSON.parse(out) as { name: string }[];
+    expect([status, listed.map(({ name }) => name)]).toEqual([0, catalogue.map(({ name }) => name)]);
+    expect((await outcome('--functions')).out.split('\n').filter((line) => line !== '')).toHaveLength(catalogue.length);
+  });
 
   test.each([
-    ['B4', 'Two drivers: B4'],
-    ['$b$4:c5', 'Two drivers: B4:C5'],
-    ['woofer', 'Two drivers: B4'],
-    ['Volume', 'Box: B2'],
-    ['Box!Volume', 'Box: B2'],
-    ["'two drivers'!Pair", 'Two drivers: B4:C5'],
-    ['Nowhere!B4', 'There is no sheet "Nowhere" in this document; there are "Two drivers", "Box".'],
-    ['ZZ999', 'ZZ999 lies outside the 20 rows and 6 columns of "Two drivers".'],
-    ['Wofer', 'Nothing is called "Wofer" here; is "Woofer" meant?'],
-    ['Box!Tuning', 'Nothing is called "Tuning" here. Names are Volume.'],
-  ])('%s is found', (written, expected) => {
-    expect(found(written)).toBe(expected);
+    [['nowhere.json'], 'There is no file "nowhere.json", and no template of that name; templates are check-template.'],
+    [['broken.json'], 'broken.json: This document is damaged or was changed by hand. title: a text is wanted'],
+    [['check.json', '--get', 'Twise'], 'Nothing is called "Twise" here; is "Twice" meant?'],
+    [['check.json', '--set', 'Both=1'], '"Both" is the range B4:B5; --set writes one cell.'],
+    [['check.json', '--set', 'Twise=1'], 'Nothing is called "Twise" here; is "Twice" meant?'],
+    [['--what'], 'There is no option --what'],
+    [[], 'A formula or a file is wanted.'],
+  ])('%j ends with status 1 and the reason', async (given, reason) => {
+    const { status, out, error } = await outcome(...given);
+    expect([status, out]).toEqual([1, '']);
+    expect(error).toContain(reason);
+  });
+
+  test('explains itself', async () => {
+    const { status, out } = await outcome('--help');
+    expect([status, out.includes("--set 'NAME=12 L'")]).toEqual([0, true]);
   });
 });
