@@ -129,7 +129,6 @@ export function quantityOf(record: CellRecord, name: string): QuantityName | 'te
 }
 
 export interface SummaryLine {
-  readonly name: string;
   /** The field's name, as in `Woofer.fs`. */
   readonly name: string;
   readonly label: string;

@@ -1,38 +1,36 @@
 import { frequencies } from '../../../functions/values/grid.ts';
 import type { Curve } from '../../../functions/values/curve.ts';
 import type { CellRecord } from '../../../functions/values/record.ts';
+import { titleOf } from '../../document/record-text.ts';
 import type { UnitSystem } from '../../document/types.ts';
 import { speak } from '../../units/show.ts';
 import { axisUnit, spell, spellFrequency } from '../plot/unit.ts';
 import type { CardContent } from './content.ts';
-import { type FieldLine, summarise } from './local-fields.ts';
+import { summarise } from '../../../functions/values/fields.ts';
+
+/** A field of a record as a line of its card. */
+export interface CardLine {
+  readonly name: string;
+  /** Its symbol or its name. */
+  readonly label: string;
+  /** What it means, where the label does not say it. */
+  readonly meaning: string;
+  readonly text: string;
+}
 
 /** Every field of a record as a line with its value in the reader's unit. */
-export const linesOf = (
-  record: CellRecord,
-  system: UnitSystem,
-): { readonly name: string; readonly label: string; readonly text: string }[] =>
-  summarise(record).map(({ name, label, value, quantity }: FieldLine) => ({
-    name,
-    label,
-    text: typeof value === 'string' || quantity === 'text' ? `${value}` : spell(value, quantity, system),
-  }));
+export const linesOf = (record: CellRecord, system: UnitSystem): readonly CardLine[] =>
+  summarise(record)
+    .filter(({ value }) => value !== titleOf(record))
+    .map(({ name, label, summary, value, quantity }) => ({
+      name,
+      label,
+      meaning: summary === label ? '' : summary,
+      text: typeof value === 'string' || quantity === 'text' ? `${value}` : spell(value, quantity, system),
+    }));
 
 /** What a card is called. */
-export function titleOf(record: CellRecord): string {
-  switch (record.kind) {
-    case 'driver':
-      return record.name === '' ? 'Driver' : record.name;
-    case 'box':
-      return `${record.style === 'vented' ? 'Vented' : 'Closed'} box with ${record.driver.name === '' ? 'its driver' : record.driver.name}`;
-    case 'curve':
-      return record.title;
-    case 'verdict':
-      return record.word;
-    case 'window':
-      return 'Shared band';
-  }
-}
+export const headingOf = (record: CellRecord): string => titleOf(record) || 'Driver without a name';
 
 /** The whole content as text for the clipboard: a title, then a line a field; of a curve every point. */
 export function textOf(content: CardContent, system: UnitSystem): string {
@@ -48,19 +46,19 @@ export function textOf(content: CardContent, system: UnitSystem): string {
     case 'problem':
       return content.message;
     case 'record':
-      return recordText(content.record, system);
+      return linesOfRecord(content.record, system);
   }
 }
 
-function recordText(record: CellRecord, system: UnitSystem): string {
+function linesOfRecord(record: CellRecord, system: UnitSystem): string {
   if (record.kind === 'curve') return curveText(record, system);
-  const head = [titleOf(record)];
+  const head = [headingOf(record)];
   const fields = linesOf(record, system).map(({ label, text }) => `${label}\t${text}`);
   switch (record.kind) {
     case 'driver':
       return [...head, ...fields, ...record.doubts.map((doubt) => speak(doubt, system))].join('\n');
     case 'box':
-      return [...head, ...fields, '', recordText(record.driver, system)].join('\n');
+      return [...head, ...fields, '', linesOfRecord(record.driver, system)].join('\n');
     case 'verdict':
       return [...head, speak(record.reason, system), ...(record.note ? [speak(record.note, system)] : [])].join('\n');
     case 'window': {

@@ -9,7 +9,7 @@ import { speak } from '../../units/show.ts';
 import { spell } from '../plot/unit.ts';
 import '../plot/curve-plot.ts';
 import '../plot/window-plot.ts';
-import { linesOf, textOf, titleOf } from './card-text.ts';
+import { linesOf, textOf, headingOf } from './card-text.ts';
 import type { CardContent, CardFinding } from './content.ts';
 import { cardStyles } from './styles.ts';
 
@@ -62,7 +62,7 @@ export class RecordCard extends LitElement {
   }
 
   #title(): string {
-    return this.content.kind === 'record' ? titleOf(this.content.record) : 'Cell';
+    return this.content.kind === 'record' ? headingOf(this.content.record) : 'Cell';
   }
 
   #body(): TemplateResult | typeof nothing {
@@ -86,8 +86,8 @@ export class RecordCard extends LitElement {
   /** The record's own name, where the heading is the label of the row. */
   #named(record: CellRecord): TemplateResult | typeof nothing {
     const repeats =
-      this.label === '' || record.kind === 'verdict' || record.kind === 'window' || titleOf(record) === this.label;
-    return repeats || record.kind === 'curve' ? nothing : html`<p class="quiet">${titleOf(record)}</p>`;
+      this.label === '' || record.kind === 'verdict' || record.kind === 'window' || headingOf(record) === this.label;
+    return repeats || record.kind === 'curve' ? nothing : html`<p class="quiet">${headingOf(record)}</p>`;
   }
 
   #number({ value, quantity, unit }: Extract<CardContent, { kind: 'number' }>): TemplateResult {
@@ -117,7 +117,7 @@ export class RecordCard extends LitElement {
         `;
       case 'box':
         return html`${this.#fields(record, [])}
-          <h3>Driver: ${titleOf(record.driver)}</h3>
+          <h3>Driver: ${headingOf(record.driver)}</h3>
           ${this.#record(record.driver)}`;
       case 'verdict':
         return html`<div class="note ${record.status}">
@@ -147,9 +147,11 @@ export class RecordCard extends LitElement {
   #fields(record: CellRecord, derived: readonly string[]): TemplateResult {
     return html`<dl>
       ${linesOf(record, this.system).map(
-        ({ name, label, text }) =>
+        ({ name, label, meaning, text }) =>
           html`<div>
-            <dt>${label}${derived.includes(name) ? html`<span class="derived">computed</span>` : nothing}</dt>
+            <dt>
+              ${label}${meaning === '' ? nothing : html`<span class="meaning">${meaning}</span>`}${derived.includes(name) ? html`<span class="derived">computed</span>` : nothing}
+            </dt>
             <dd class=${text.length > 24 ? 'long' : ''}>${text}</dd>
           </div>`,
       )}

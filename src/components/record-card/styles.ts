@@ -96,7 +96,12 @@ export const cardStyles = css`
     border-bottom: 1px solid var(--line);
   }
   dt {
+    color: var(--ink);
+  }
+  .meaning {
+    margin-inline-start: 8px;
     color: var(--ink2);
+    font-size: 12.5px;
   }
   dd {
     margin: 0;
