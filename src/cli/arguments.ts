@@ -29,7 +29,7 @@ export function readArguments(given: readonly string[]): Request | { readonly wr
   let json = false;
   let functions = false;
   for (let index = 0; index < given.length; index++) {
-    const [option = '', inline] = splitOption(given[index] ?? '');
+    const [option, inline] = splitOption(given[index] ?? '');
     const value = (): string | undefined => inline ?? given[++index];
     if (option === '--help' || option === '-h') return { kind: 'help' };
     if (option === '--json') json = true;

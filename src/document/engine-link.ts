@@ -68,7 +68,10 @@ export class EngineLink {
   /** Lets the engine hold a text in place of the document's, until told a document again. To be called in order. */
   async tryOut(preview: Preview): Promise<Answer> {
     const earlier = this.#tried && !samePlace(this.#tried.place, preview.place) ? [this.#putBack(this.#tried)] : [];
+    const told = this.#told;
+    this.#told = undefined;
     const changes = await this.#engine.write([...earlier, { ...preview.place, text: preview.text }]);
+    this.#told = told;
     this.#tried = preview;
     return { cells: this.states.take(changes), isReload: false, timing: changes.timing };
   }

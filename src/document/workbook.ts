@@ -75,11 +75,10 @@ export class Workbook extends EventTarget {
   /** Does a command; gives the refusal where it is not possible, and then nothing has changed. Commands of one `group`
    *  that follow one another are undone together. */
   async do(command: Command, group?: string): Promise<Refusal | undefined> {
-    if (this.#preview) void this.settle();
+    const settled = this.settle();
     const next = this.#history.do(completed(command, this.#unitShown), group);
-    if (isRefusal(next)) return next;
-    await this.#advance(next);
-    return undefined;
+    await Promise.all([settled, ...(isRefusal(next) ? [] : [this.#advance(next)])]);
+    return isRefusal(next) ? next : undefined;
   }
 
   /** Takes the last step back; while something is tried out, that. */
@@ -89,8 +88,7 @@ export class Workbook extends EventTarget {
   }
 
   async redo(): Promise<void> {
-    if (this.#preview) void this.settle();
-    await this.#advance(this.#history.redo());
+    await Promise.all([this.settle(), this.#advance(this.#history.redo())]);
   }
 
   /** Puts another document in the place of this one, with a history of its own. */
@@ -102,7 +100,7 @@ export class Workbook extends EventTarget {
   /** Tries a text out in a cell: everything follows, the document stays. While one text is computed only the newest of
    *  those that come after it is kept. */
   async preview(place: Place, text: string): Promise<void> {
-    if (this.#preview && !samePlace(this.#preview.place, place)) void this.settle();
+    const settled = this.#preview && !samePlace(this.#preview.place, place) ? this.settle() : undefined;
     const preview: Preview = { place, text: withUnit(text, this.#unitShown(place)) };
     if (!this.#preview) {
       this.#editBeforePreview = this.#edit;
@@ -113,12 +111,13 @@ export class Workbook extends EventTarget {
     const isAsked = this.#waiting?.edit === edit;
     this.#waiting = { ...preview, edit };
     if (isAsked) return;
-    await this.#link.inOrder(async () => {
+    const tried = this.#link.inOrder(async () => {
       const newest = this.#waiting;
       if (newest?.edit !== edit) return;
       this.#waiting = undefined;
       this.#heard(await this.#link.tryOut(newest), edit, this.#link.told);
     });
+    await Promise.all([settled, tried]);
   }
 
   /** Makes the text that is tried out a command. */
@@ -140,9 +139,11 @@ export class Workbook extends EventTarget {
   }
 
   /** Remembers the present texts as what later ones are compared with. */
-  pin(now = new Date()): Promise<Refusal | undefined> {
-    if (this.#preview) void this.settle();
-    return this.do({ kind: 'pin', baseline: { pinned: now.toISOString(), cells: textsOf(this.document) } });
+  async pin(now = new Date()): Promise<Refusal | undefined> {
+    const settled = this.settle();
+    const baseline = { pinned: now.toISOString(), cells: textsOf(this.document) };
+    const [refusal] = await Promise.all([this.do({ kind: 'pin', baseline }), settled]);
+    return refusal;
   }
 
   unpin(): Promise<Refusal | undefined> {
