@@ -99,9 +99,10 @@ describe('the list of what changed', () => {
 
   it('names the sheet of a cell on another one', async () => {
     const element = await list(changed);
-    element.addressOf = ({ sheet, cell }) => `${sheet}!${cell}`;
+    element.sheet = 'drivers';
+    element.sheetNames = new Map([['match', 'Two-way match']]);
     await element.updateComplete;
-    expect(said(rows(element)[0]!)).to.match(/^match!D10 /);
+    expect(said(rows(element)[0]!)).to.match(/^Two-way match!D10 /);
   });
 
   it('says so when nothing changed', async () => {

@@ -5,7 +5,7 @@ import { measured, say } from '../../functions/values/say.ts';
 import type { CellRecord } from '../../functions/values/record.ts';
 import '../../src/app/fonts/faces.css';
 import '../../src/components/record-card/record-card.ts';
-import type { CardContent } from '../../src/components/record-card/content.ts';
+import type { CardFinding, CardState, CardValue } from '../../src/components/record-card/content.ts';
 import type { RecordCard } from '../../src/components/record-card/record-card.ts';
 import { closedBox } from '../components/plot/curves.ts';
 import { paint } from './paint.ts';
@@ -21,8 +21,22 @@ const woofer: Driver = {
   doubts: [say`Vas implies a moving mass of ${measured(0.014, 'mass')}.`],
 };
 
-async function card(content: CardContent, more: Partial<RecordCard> = {}): Promise<RecordCard> {
-  const element = await fixture<RecordCard>(html`<record-card address="B20" .content=${content}></record-card>`);
+/** A cell of the sheet `match`; a number is a volume in litres. */
+const stateOf = (value: CardValue, findings: readonly CardFinding[] = []): CardState => ({
+  sheet: 'match',
+  cell: 'B20',
+  value,
+  type: value.kind === 'number' ? { kind: 'number', quantity: 'volume' } : { kind: 'unknown' },
+  unit: 'L',
+  findings,
+});
+
+async function card(
+  value: CardValue,
+  more: Partial<RecordCard> = {},
+  findings: readonly CardFinding[] = [],
+): Promise<RecordCard> {
+  const element = await fixture<RecordCard>(html`<record-card .state=${stateOf(value, findings)}></record-card>`);
   Object.assign(element, more);
   await element.updateComplete;
   await nextFrame();
@@ -51,23 +65,22 @@ describe('a card', () => {
   for (const colorScheme of ['light', 'dark'] as const)
     it(`is accessible on ${colorScheme} paper`, async () => {
       await emulateMedia({ colorScheme });
-      const content: readonly CardContent[] = [
+      const content: readonly CardValue[] = [
         { kind: 'empty' },
-        { kind: 'number', value: 0.0121, quantity: 'volume', unit: 'L' },
+        { kind: 'number', value: 0.0121 },
         {
           kind: 'problem',
           message: 'vb must be above 0 L, but is 0 L.',
-          origin: { sheet: 's', cell: 'B18', label: 'B18' },
+          origin: { sheet: 's', cell: 'B18' },
         },
         { kind: 'record', record: woofer },
         { kind: 'record', record: closedBox() },
       ];
       for (const one of content)
         await expect(
-          await card(one, {
-            formula: '=CLOSED.QTC(Woofer, B18)',
-            findings: [{ level: 'doubt', message: 'Litres were assumed.', fix: '12 L' }],
-          }),
+          await card(one, { formula: '=CLOSED.QTC(Woofer, B18)' }, [
+            { level: 'doubt', message: 'Litres were assumed.', fix: '12 L' },
+          ]),
         ).to.be.accessible();
       await emulateMedia({ colorScheme: 'light' });
     });
@@ -125,7 +138,10 @@ describe('a card', () => {
 
   it('shows a problem in full and leads to where it arose', async () => {
     const message = 'vb (Net volume of the box) must be above 0 L, but is 0 L. Enter a volume such as 12 L.';
-    const element = await card({ kind: 'problem', message, origin: { sheet: 's', cell: 'B18', label: 'Drivers!B18' } });
+    const element = await card(
+      { kind: 'problem', message, origin: { sheet: 's', cell: 'B18' } },
+      { sheetNames: new Map([['s', 'Drivers']]) },
+    );
     expect(said(element)).to.contain(message);
     let place: unknown;
     element.addEventListener('go', (event) => (place = (event as CustomEvent).detail));
@@ -136,20 +152,16 @@ describe('a card', () => {
   });
 
   it('shows a number rounded in its unit and unrounded, with its formula', async () => {
-    const element = await card(
-      { kind: 'number', value: 0.0121234567, quantity: 'volume', unit: 'L' },
-      { formula: '=Vas / 2' },
-    );
+    const element = await card({ kind: 'number', value: 0.0121234567 }, { formula: '=Vas / 2' });
     expect(element.shadowRoot!.querySelector('.number')!.textContent).to.match(/^12\.12\s?L$/);
     expect(said(element)).to.contain('0.0121234567');
     expect(element.shadowRoot!.querySelector('code')!.textContent).to.equal('=Vas / 2');
   });
 
   it('asks about what is doubtful and says what to write', async () => {
-    const element = await card(
-      { kind: 'number', value: 12, quantity: 'volume' },
-      { findings: [{ level: 'doubt', message: 'Cubic metres were assumed.', fix: '12 L' }] },
-    );
+    const element = await card({ kind: 'number', value: 12 }, {}, [
+      { level: 'doubt', message: 'Cubic metres were assumed.', fix: '12 L' },
+    ]);
     expect(said(element)).to.contain('Cubic metres were assumed. Write 12 L');
   });
 });

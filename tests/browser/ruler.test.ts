@@ -74,7 +74,7 @@ describe('the ruler', () => {
   it('marks the window in which the named checks pass', async () => {
     const { element } = await ruler({ passes: [{ from: 1950, to: 2016, label: 'crossover checks pass' }] });
     expect(element.shadowRoot!.querySelector('.pass-name')!.textContent).to.equal(
-      'crossover checks pass 1\u2009950–2\u2009016',
+      'crossover checks pass 1\u2009950–2\u2009010',
     );
     const box = element.shadowRoot!.querySelector('.pass')!.getBoundingClientRect();
     expect(box.left).to.be.closeTo(placeOf(element, 1950)[0], 1.5);
@@ -142,6 +142,15 @@ describe('stepping with keys', () => {
     expect(shown(element)).to.equal('2\u2009150');
     await sendKeys({ press: 'Escape' });
     expect(told.at(-1)).to.include({ type: 'change', value: 1900, text: '1900 Hz' });
+  });
+
+  it('takes a nudge from elsewhere', async () => {
+    const { element, told } = await ruler();
+    element.nudge(-1);
+    await frames(2);
+    element.nudge(1, true);
+    await frames(2);
+    expect(told.map(({ text }) => text)).to.deep.equal(['2140 Hz', '2200 Hz']);
   });
 
   it('uses the step it is given', async () => {

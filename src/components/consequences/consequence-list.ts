@@ -157,8 +157,10 @@ export class ConsequenceList extends LitElement {
   `;
 
   @property({ attribute: false }) consequences: readonly Consequence[] = [];
-  /** How a place is written: `D10`, or with its sheet where that is another one. */
-  @property({ attribute: false }) addressOf: (place: Consequence['place']) => string = ({ cell }) => cell;
+  /** The sheet the reader is on; cells of others are written with the sheet's name. */
+  @property() sheet = '';
+  /** Names of the sheets by id. */
+  @property({ attribute: false }) sheetNames: ReadonlyMap<string, string> = new Map();
   /** Since when: "since 14:02", "since the last edit". */
   @property() since = '';
   /** Cells of the sheet with a result, where known: "11 of 58 cells". */
@@ -196,6 +198,11 @@ export class ConsequenceList extends LitElement {
     `;
   }
 
+  #address({ sheet, cell }: Consequence['place']): string {
+    const isHere = this.sheet === '' || sheet === this.sheet;
+    return isHere ? cell : `${this.sheetNames.get(sheet) ?? 'other sheet'}!${cell}`;
+  }
+
   #count(changed: number): string {
     if (this.total > 0) return `${changed} of ${this.total} cells`;
     return changed === 1 ? '1 cell' : `${changed} cells`;
@@ -205,7 +212,7 @@ export class ConsequenceList extends LitElement {
     return html`
       <li class=${row.isCause ? 'cause' : ''}>
         <button type="button" @click=${() => this.#go(row)}>
-          <span class="address">${this.addressOf(row.place)}</span>
+          <span class="address">${this.#address(row.place)}</span>
           <span class="label">${row.label}</span>
           <span class="change">
             <span class="before">${this.#before(row)}</span>

@@ -5,7 +5,7 @@ import { titleOf } from '../../document/record-text.ts';
 import type { UnitSystem } from '../../document/types.ts';
 import { speak } from '../../units/show.ts';
 import { axisUnit, spell, spellFrequency } from '../plot/unit.ts';
-import type { CardContent } from './content.ts';
+import type { CardState } from './content.ts';
 import { summarise } from '../../../functions/values/fields.ts';
 
 /** A field of a record as a line of its card. */
@@ -33,20 +33,20 @@ export const linesOf = (record: CellRecord, system: UnitSystem): readonly CardLi
 export const headingOf = (record: CellRecord): string => titleOf(record) || 'Driver without a name';
 
 /** The whole content as text for the clipboard: a title, then a line a field; of a curve every point. */
-export function textOf(content: CardContent, system: UnitSystem): string {
-  switch (content.kind) {
+export function textOf({ value, type, unit }: CardState, system: UnitSystem): string {
+  switch (value.kind) {
     case 'empty':
       return '';
     case 'number':
-      return spell(content.value, content.quantity, system, content.unit);
+      return spell(value.value, type.quantity ?? 'ratio', system, unit);
     case 'text':
-      return content.text;
+      return value.text;
     case 'truth':
-      return content.truth ? 'true' : 'false';
+      return value.truth ? 'true' : 'false';
     case 'problem':
-      return content.message;
+      return value.message;
     case 'record':
-      return linesOfRecord(content.record, system);
+      return linesOfRecord(value.record, system);
   }
 }
 

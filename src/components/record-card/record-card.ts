@@ -10,7 +10,7 @@ import { spell } from '../plot/unit.ts';
 import '../plot/curve-plot.ts';
 import '../plot/window-plot.ts';
 import { linesOf, textOf, headingOf } from './card-text.ts';
-import type { CardContent, CardFinding } from './content.ts';
+import type { CardFinding, CardState, CardValue } from './content.ts';
 import { cardStyles } from './styles.ts';
 
 /** A cell opened in full: every field of a record with its unit, the points of a curve, the reason of a verdict, the
@@ -21,30 +21,33 @@ import { cardStyles } from './styles.ts';
 export class RecordCard extends LitElement {
   static override styles = cardStyles;
 
-  @property() address = '';
+  @property({ attribute: false }) state: CardState | undefined;
   /** What the row of the cell is called. */
   @property() label = '';
-  @property({ attribute: false }) content: CardContent = { kind: 'empty' };
+  /** Names of the sheets by id. */
+  @property({ attribute: false }) sheetNames: ReadonlyMap<string, string> = new Map();
   /** As typed, with the leading `=`; empty for a typed value. */
   @property() formula = '';
   /** The formula with the values put in, and where the function comes from. */
   @property() worked = '';
   @property() source = '';
-  @property({ attribute: false }) findings: readonly CardFinding[] = [];
   @property() system: UnitSystem = 'metric';
   /** The line style for a curve. */
   @property() line: Line = 'system';
   /** Ends of the frequency axis for a curve or a shared band, in hertz. */
   @property({ attribute: false }) horizontal: readonly [number, number] = [20, 20000];
 
-  override render(): TemplateResult {
+  override render(): TemplateResult | typeof nothing {
+    const { state } = this;
+    if (!state) return nothing;
+    const { value } = state;
     return html`
       <div class="head">
-        <b>${this.address}</b>
-        <h2>${this.label === '' ? this.#title() : this.label}</h2>
-        ${this.content.kind === 'empty' ? nothing : html`<button type="button" @click=${this.#copy}>Copy as text</button>`}
+        <b>${state.cell}</b>
+        <h2>${this.label || (value.kind === 'record' ? headingOf(value.record) : 'Cell')}</h2>
+        ${value.kind === 'empty' ? nothing : html`<button type="button" @click=${this.#copy}>Copy as text</button>`}
       </div>
-      ${this.#body()} ${this.findings.map((finding) => this.#finding(finding))}
+      ${this.#body(state)} ${state.findings.map((finding) => this.#finding(finding))}
       ${
         this.formula === ''
           ? nothing
@@ -61,25 +64,21 @@ export class RecordCard extends LitElement {
     `;
   }
 
-  #title(): string {
-    return this.content.kind === 'record' ? headingOf(this.content.record) : 'Cell';
-  }
-
-  #body(): TemplateResult | typeof nothing {
-    const { content } = this;
-    switch (content.kind) {
+  #body(state: CardState): TemplateResult {
+    const { value } = state;
+    switch (value.kind) {
       case 'empty':
         return html`<p class="quiet">This cell is empty.</p>`;
       case 'number':
-        return this.#number(content);
+        return this.#number(value.value, state);
       case 'text':
-        return html`<p>${content.text}</p>`;
+        return html`<p>${value.text}</p>`;
       case 'truth':
-        return html`<p>${content.truth ? 'true' : 'false'}</p>`;
+        return html`<p>${value.truth ? 'true' : 'false'}</p>`;
       case 'problem':
-        return this.#problem(content);
+        return this.#problem(value, state.sheet);
       case 'record':
-        return html`${this.#named(content.record)}${this.#record(content.record)}`;
+        return html`${this.#named(value.record)}${this.#record(value.record)}`;
     }
   }
 
@@ -90,20 +89,21 @@ export class RecordCard extends LitElement {
     return repeats || record.kind === 'curve' ? nothing : html`<p class="quiet">${headingOf(record)}</p>`;
   }
 
-  #number({ value, quantity, unit }: Extract<CardContent, { kind: 'number' }>): TemplateResult {
-    const [number = '', symbol = ''] = spell(value, quantity, this.system, unit).split('\u00a0');
+  #number(value: number, { type, unit }: CardState): TemplateResult {
+    const [number = '', symbol = ''] = spell(value, type.quantity ?? 'ratio', this.system, unit).split('\u00a0');
     return html`
       <p class="number">${number}<span>${symbol}</span></p>
       <p class="exact">Unrounded ${`${Number(value.toPrecision(12))}`} in SI units</p>
     `;
   }
 
-  #problem({ message, origin }: Extract<CardContent, { kind: 'problem' }>): TemplateResult {
+  #problem({ message, origin }: Extract<CardValue, { kind: 'problem' }>, here: string): TemplateResult {
+    const sheet = origin && origin.sheet !== here ? `${this.sheetNames.get(origin.sheet) ?? 'other sheet'}!` : '';
     return html`
       <div class="note fail">
         ${statusIcon('fail')}
         <p>${message}</p>
-        ${origin ? html`<button type="button" @click=${() => this.#go(origin)}>Go to ${origin.label}</button>` : nothing}
+        ${origin ? html`<button type="button" @click=${() => this.#go(origin)}>Go to ${sheet}${origin.cell}</button>` : nothing}
       </div>
     `;
   }
@@ -176,7 +176,8 @@ export class RecordCard extends LitElement {
   }
 
   #copy = (): void => {
-    const text = textOf(this.content, this.system);
+    if (!this.state) return;
+    const text = textOf(this.state, this.system);
     this.dispatchEvent(new CustomEvent('copy-text', { detail: { text }, bubbles: true, composed: true }));
   };
 

@@ -20,6 +20,8 @@ export interface RuleParts {
   readonly symbol: string;
   readonly width: number;
   number(value: number): string;
+  /** An end of a window, rounded to a step that still passes. */
+  inward(value: number, side: 'low' | 'high'): string;
   /** Width of a label in pixels. */
   measure(text: string): number;
 }
@@ -56,14 +58,14 @@ function numberAt(value: number, x: number, { scale, symbol, number }: RuleParts
 }
 
 function windows(
-  { scale, now, passes, number, measure }: RuleParts,
+  { scale, now, passes, inward, measure }: RuleParts,
   at: (value: number) => number,
   pixels: number,
 ): SVGTemplateResult[] {
   const inside = passes
     .filter(({ low, high }) => high >= scale.from && low <= scale.to)
     .map(({ low, high, label }) => {
-      const text = `${label} ${number(low)}–${number(high)}`;
+      const text = `${label} ${inward(low, 'low')}–${inward(high, 'high')}`;
       return { label: text, from: at(low), to: at(high), width: measure(text) };
     });
   const labels = placePasses(inside, at(now), pixels);

@@ -68,3 +68,9 @@ export function stepFrom(scale: Scale, value: number, step: number, direction: 1
   const next = direction === 1 ? Math.floor(steps + 1e-6) + 1 : Math.ceil(steps - 1e-6) - 1;
   return snap(scale, next * step, step);
 }
+
+/** A limit rounded to a step without stepping over it: a lower one up, an upper one down. */
+export const roundInward = (step: number, value: number, side: 'low' | 'high'): number => {
+  const steps = side === 'low' ? Math.ceil(value / step - 1e-6) : Math.floor(value / step + 1e-6);
+  return Number((steps * step).toFixed(decimalsOf(step)));
+};

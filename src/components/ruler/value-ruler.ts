@@ -5,7 +5,7 @@ import type { UnitSystem } from '../../document/types.ts';
 import { textWidth } from '../plot/measure-text.ts';
 import { Width } from '../plot/width.ts';
 import { MARGIN, rulePicture } from './rule-picture.ts';
-import { decimalsOf, type Scale, scaleOf, snap, stepAt, stepFrom } from './scale.ts';
+import { decimalsOf, roundInward, type Scale, scaleOf, snap, stepAt, stepFrom } from './scale.ts';
 import { Scrub } from './scrub.ts';
 import { rulerStyles } from './styles.ts';
 import { type Digits, digitsOf } from './digits.ts';
@@ -120,10 +120,10 @@ export class ValueRuler extends LitElement {
             <span class="hints"><kbd>Shift</kbd>${amount(10)}</span>
             <span class="hints"><kbd>Esc</kbd>put back</span>
             <span class="buttons">
-              <button type="button" aria-label="Less by ${amount(1)}" @click=${() => this.#nudge(-1)}>
+              <button type="button" aria-label="Less by ${amount(1)}" @click=${() => this.nudge(-1)}>
                 − ${this.#number(step)}
               </button>
-              <button type="button" aria-label="More by ${amount(1)}" @click=${() => this.#nudge(1)}>
+              <button type="button" aria-label="More by ${amount(1)}" @click=${() => this.nudge(1)}>
                 + ${this.#number(step)}
               </button>
               <button type="button" ?disabled=${!this.#canPutBack(now)} @click=${this.#putBack}>Put back</button>
@@ -173,6 +173,7 @@ export class ValueRuler extends LitElement {
       symbol: this.#digits.symbol,
       width: this.#width.pixels,
       number: (value) => this.#number(value),
+      inward: (value, side) => this.#number(roundInward(this.#stepAt(value), value, side)),
       measure: (text) => textWidth(text, `600 12px ${fontFamily}`),
     });
   }
@@ -198,9 +199,10 @@ export class ValueRuler extends LitElement {
     this.live = value;
   }
 
-  #nudge(direction: 1 | -1, times = 1): void {
+  /** Moves the value to the next step in a direction, or by ten; kept by itself when no further move comes. */
+  nudge(direction: 1 | -1, coarse = false): void {
     const now = this.#now;
-    const step = this.#stepAt(now) * times;
+    const step = this.#stepAt(now) * (coarse ? 10 : 1);
     this.#move(stepFrom(this.#scale, now, step, direction));
     this.#scrub.settleSoon();
   }
@@ -223,15 +225,15 @@ export class ValueRuler extends LitElement {
 
   #key = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const times = event.shiftKey ? 10 : 1;
+    const coarse = event.shiftKey;
     const scale = this.#scale;
     const actions: Readonly<Record<string, () => void>> = {
-      ArrowLeft: () => this.#nudge(-1, times),
-      ArrowDown: () => this.#nudge(-1, times),
-      ArrowRight: () => this.#nudge(1, times),
-      ArrowUp: () => this.#nudge(1, times),
-      PageDown: () => this.#nudge(-1, 10),
-      PageUp: () => this.#nudge(1, 10),
+      ArrowLeft: () => this.nudge(-1, coarse),
+      ArrowDown: () => this.nudge(-1, coarse),
+      ArrowRight: () => this.nudge(1, coarse),
+      ArrowUp: () => this.nudge(1, coarse),
+      PageDown: () => this.nudge(-1, true),
+      PageUp: () => this.nudge(1, true),
       Home: () => this.#goTo(scale.from),
       End: () => this.#goTo(scale.to),
       Enter: () => this.#scrub.settle(),

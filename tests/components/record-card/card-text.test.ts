@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Driver } from '../../../functions/values/driver.ts';
 import { measured, say } from '../../../functions/values/say.ts';
 import type { Window } from '../../../functions/values/window.ts';
+import type { CardState, CardValue } from '../../../src/components/record-card/content.ts';
 import { linesOf, textOf } from '../../../src/components/record-card/card-text.ts';
 import { curveOf } from '../plot/curves.ts';
 
@@ -15,6 +16,15 @@ const window: Window = {
   octaves: 1,
   stretchedOctaves: 1.54,
 };
+
+const stateOf = (value: CardValue): CardState => ({
+  sheet: 's',
+  cell: 'B4',
+  value,
+  type: { kind: 'number', quantity: 'volume' },
+  unit: 'L',
+  findings: [],
+});
 
 describe('the lines of a card', () => {
   test('have values in the unit of the reader', () => {
@@ -31,15 +41,17 @@ describe('the lines of a card', () => {
 
 describe('the text of a card', () => {
   test('is the value of a number in its unit', () => {
-    expect(textOf({ kind: 'number', value: 0.0121, quantity: 'volume', unit: 'L' }, 'metric')).toBe('12.1\u00a0L');
+    expect(textOf(stateOf({ kind: 'number', value: 0.0121 }), 'metric')).toBe('12.1\u00a0L');
   });
 
   test('is the whole message of a problem', () => {
-    expect(textOf({ kind: 'problem', message: 'vb must be above 0 L.' }, 'metric')).toBe('vb must be above 0 L.');
+    expect(textOf(stateOf({ kind: 'problem', message: 'vb must be above 0 L.' }), 'metric')).toBe(
+      'vb must be above 0 L.',
+    );
   });
 
   test('is a line a field for a driver, and its doubts', () => {
-    const lines = textOf({ kind: 'record', record: woofer }, 'metric').split('\n');
+    const lines = textOf(stateOf({ kind: 'record', record: woofer }), 'metric').split('\n');
     expect(lines[0]).toBe('Woofer');
     expect(lines).toContain('Fs\t38\u00a0Hz');
     expect(lines.at(-1)).toBe('Is it?');
@@ -53,20 +65,20 @@ describe('the text of a card', () => {
       reason: say`Crossing at ${measured(1808, 'frequency')} is too low.`,
       note: say`Protect the tweeter.`,
     } as const;
-    expect(textOf({ kind: 'record', record }, 'metric')).toBe(
+    expect(textOf(stateOf({ kind: 'record', record }), 'metric')).toBe(
       'Too low\nCrossing at 1\u2009808 Hz is too low.\nProtect the tweeter.',
     );
   });
 
   test('is every rule of a shared band with both its ends', () => {
-    const text = textOf({ kind: 'record', record: window }, 'metric');
+    const text = textOf(stateOf({ kind: 'record', record: window }), 'metric');
     expect(text).toContain('resonance\tfrom 1\u2009500\u00a0Hz\tstretched 1\u2009200\u00a0Hz');
     expect(text).toContain('narrowing\tup to 3\u2009000\u00a0Hz\tstretched 3\u2009500\u00a0Hz');
   });
 
   test('is a table of a curve in the unit of its heading, where the curve holds', () => {
     const record = curveOf('travel', (hertz) => 0.004 * (100 / hertz), [50, 200]);
-    const [, heading, ...rows] = textOf({ kind: 'record', record }, 'metric').split('\n');
+    const [, heading, ...rows] = textOf(stateOf({ kind: 'record', record }), 'metric').split('\n');
     expect(heading).toBe('Hz\tmm');
     for (const row of rows) {
       const [hertz = 0, travel = 0] = row.split('\t').map(Number);

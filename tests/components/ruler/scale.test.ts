@@ -3,6 +3,7 @@ import { marksOf } from '../../../src/components/ruler/marks.ts';
 import {
   decimalsOf,
   roundDown,
+  roundInward,
   roundUp,
   scaleOf,
   snap,
@@ -58,6 +59,12 @@ describe('a step', () => {
   test('stops at the ends', () => {
     expect(stepFrom(crossover, 4000, 10, 1)).toBe(4000);
     expect(snap(crossover, 12, 10)).toBe(1000);
+  });
+
+  test('rounds the ends of a window so that they still pass', () => {
+    expect(roundInward(10, 1943.2, 'low')).toBe(1950);
+    expect(roundInward(10, 2016.9, 'high')).toBe(2010);
+    expect(roundInward(10, 1950, 'low')).toBe(1950);
   });
 
   test('leaves no binary dust in what is typed', () => {
