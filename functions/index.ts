@@ -1,6 +1,21 @@
 import type { AnyFunction } from './define.ts';
+import { checkFunctions } from './check/index.ts';
+import { curveFunctions } from './curve/index.ts';
 import { driverFunctions } from './driver/index.ts';
+import { electricalFunctions } from './electrical/index.ts';
 import { enclosureFunctions } from './enclosure/index.ts';
+import { levelFunctions } from './level/index.ts';
+import { pairingFunctions } from './pairing/index.ts';
+import { radiationFunctions } from './radiation/index.ts';
 
 /** Every sheet function, in the order of the function guide. */
-export const catalogue: readonly AnyFunction[] = [...driverFunctions, ...enclosureFunctions];
+export const catalogue: readonly AnyFunction[] = [
+  ...driverFunctions,
+  ...enclosureFunctions,
+  ...radiationFunctions,
+  ...electricalFunctions,
+  ...levelFunctions,
+  ...pairingFunctions,
+  ...checkFunctions,
+  ...curveFunctions,
+];

@@ -1,0 +1,169 @@
+import type { AnyFunction, CellDatum, NumberParameter, Parameter, Table } from '../../functions/define.ts';
+import { quantities, type QuantityName } from '../../functions/quantities.ts';
+import type { CellRecord } from '../../functions/values/record.ts';
+import { defaultUnit } from '../units/defaults.ts';
+import { sameDimension } from '../units/dimension.ts';
+import { parseQuantity } from '../units/parse.ts';
+import { show } from '../units/show.ts';
+
+/** An argument as the engine evaluated it: one value, or the rows of a range. */
+export type Evaluated = CellDatum | Table;
+
+/** Why an argument cannot be taken: a whole sentence. */
+export class Refused {
+  readonly message: string;
+
+  constructor(message: string) {
+    this.message = message;
+  }
+}
+
+/** How an argument is named in messages: its parameter, and the cell that it came from. */
+export interface Named {
+  readonly definition: AnyFunction;
+  readonly name: string;
+  readonly parameter: Parameter;
+  /** The address of the cell, where the argument is one cell. */
+  readonly cell: string | undefined;
+  readonly quantity: QuantityName;
+}
+
+const isTable = (value: Evaluated): value is Table => Array.isArray(value);
+
+/** Reads one argument by its declaration. `undefined` where it is left out. */
+export function readArgument(value: Evaluated | undefined, named: Named): unknown {
+  const { parameter } = named;
+  if (value === undefined || value === null) return absent(named, value === null);
+  if ('table' in parameter) return isTable(value) ? value : [[value]];
+  if (isTable(value)) {
+    const single = value.length === 1 && value[0]?.length === 1 ? value[0][0] : undefined;
+    if (single === undefined)
+      return new Refused(`${where(named)} wants one cell, not a range: refer to a single cell.`);
+    return readArgument(single, named);
+  }
+  if ('quantity' in parameter) return readNumber(value, named, parameter);
+  if ('record' in parameter) return readRecord(value, named, parameter.record);
+  if ('choice' in parameter) return readChoice(value, named, parameter.choice);
+  if ('text' in parameter)
+    return isRecord(value) ? new Refused(`${where(named)} wants a text, not a ${value.kind}.`) : String(value);
+  return readTruth(value, named);
+}
+
+/** Every cell of a range, and every further argument, for a parameter that takes many. Empty cells are passed over, and
+ *  so are cells in a range that hold no record where records are wanted: headings may stand between them. */
+export function readMany(values: readonly Evaluated[], named: Named): readonly unknown[] | Refused {
+  const items: unknown[] = [];
+  const wantsRecord = 'record' in named.parameter;
+  for (const value of values) {
+    const cells: readonly CellDatum[] = isTable(value) ? value.flat() : [value];
+    for (const cell of cells) {
+      if (cell === null || (isTable(value) && wantsRecord && !isRecord(cell))) continue;
+      const read = readArgument(cell, named);
+      if (read instanceof Refused) return read;
+      items.push(read);
+    }
+  }
+  return items;
+}
+
+export const isRecord = (value: unknown): value is CellRecord =>
+  typeof value === 'object' && value !== null && 'kind' in value;
+
+function absent(named: Named, isBlank: boolean): unknown {
+  const { parameter } = named;
+  if ('default' in parameter && parameter.default !== undefined) return parameter.default;
+  if (parameter.optional) return undefined;
+  const subject = isBlank && named.cell ? `${named.cell} is empty` : 'the argument is missing';
+  return new Refused(`${where(named)}: ${subject}; ${wanted(named)} is wanted there.`);
+}
+
+function readNumber(value: CellDatum, named: Named, parameter: NumberParameter): number | Refused {
+  if (typeof value === 'number') return withinLimits(value, named, parameter);
+  const held = named.cell ?? 'the argument';
+  if (isRecord(value))
+    return new Refused(`${where(named)}: ${wanted(named)} is wanted, but ${held} holds a ${value.kind}.`);
+  if (typeof value === 'boolean')
+    return new Refused(`${where(named)}: ${wanted(named)} is wanted, but ${held} holds a truth.`);
+  const read = parseQuantity(String(value));
+  if (!read) {
+    return new Refused(
+      `${where(named)}: ${wanted(named)} is wanted, but ${held} holds the text “${String(value)}”. Type ${sample(named)}.`,
+    );
+  }
+  const target = quantities[named.quantity].dimension;
+  if (!sameDimension(quantities[read.quantity].dimension, target) && read.unit !== '') {
+    return new Refused(
+      `${where(named)}: ${wanted(named)} is wanted, but “${String(value)}” is ${quantities[read.quantity].noun}. Type ${sample(named)}.`,
+    );
+  }
+  return withinLimits(read.value, named, parameter);
+}
+
+function withinLimits(value: number, named: Named, parameter: NumberParameter): number | Refused {
+  const { above, below, min, max } = parameter;
+  const shown = (limit: number): string => inWords(limit, named.quantity);
+  const limit =
+    above !== undefined && !(value > above)
+      ? `above ${shown(above)}`
+      : min !== undefined && !(value >= min)
+        ? `at least ${shown(min)}`
+        : below !== undefined && !(value < below)
+          ? `below ${shown(below)}`
+          : max !== undefined && !(value <= max)
+            ? `at most ${shown(max)}`
+            : undefined;
+  if (limit === undefined) return value;
+  const subject = named.cell ? `${named.cell} is ${shown(value)}` : `it is ${shown(value)}`;
+  return new Refused(`${where(named)} must be ${limit}, but ${subject}. Type a value that is ${limit}.`);
+}
+
+/** A number outside what is plausible: a question, not a refusal. */
+export function doubtOf(value: unknown, named: Named): string | undefined {
+  const { parameter } = named;
+  if (!('quantity' in parameter) || !parameter.typical || typeof value !== 'number') return undefined;
+  const [low, high] = parameter.typical;
+  if (value >= low && value <= high) return undefined;
+  const shown = (number: number): string => inWords(number, named.quantity);
+  return `${where(named)} is usually ${shown(low)} to ${shown(high)}; ${named.cell ?? 'here it'} is ${shown(value)}. Is the unit right?`;
+}
+
+function readRecord(value: CellDatum, named: Named, kind: string): CellRecord | Refused {
+  if (isRecord(value) && (kind === 'any' || value.kind === kind)) return value;
+  const held = isRecord(value) ? `a ${value.kind}` : typeof value === 'number' ? 'a number' : `“${String(value)}”`;
+  return new Refused(`${where(named)}: a ${kind} is wanted, but ${named.cell ?? 'the argument'} holds ${held}.`);
+}
+
+function readChoice(value: CellDatum, named: Named, words: readonly string[]): string | Refused {
+  const word = words.find((each) => each.toLowerCase() === String(value).trim().toLowerCase());
+  if (word !== undefined && !isRecord(value)) return word;
+  return new Refused(
+    `${where(named)}: ${named.cell ?? 'the argument'} is “${String(value)}”; choose one of ${words.join(', ')}.`,
+  );
+}
+
+const readTruth = (value: CellDatum, named: Named): boolean | Refused =>
+  typeof value === 'boolean' || typeof value === 'number'
+    ? Boolean(value)
+    : new Refused(`${where(named)} wants TRUE or FALSE.`);
+
+/** `CLOSED.QTC, volume (Net volume of the box)`. */
+const where = ({ definition, name, parameter }: Named): string => `${definition.name}, ${name} (${parameter.summary})`;
+
+const wanted = ({ parameter, quantity }: Named): string =>
+  'quantity' in parameter
+    ? quantities[quantity].noun
+    : 'record' in parameter
+      ? `a ${parameter.record}`
+      : 'choice' in parameter
+        ? `one of ${parameter.choice.join(', ')}`
+        : 'table' in parameter
+          ? 'a range of cells'
+          : 'a text';
+
+const sample = ({ quantity }: Named): string =>
+  `a number with its unit, such as 12 ${defaultUnit(quantity, 'metric')}`.trim();
+
+function inWords(value: number, quantity: QuantityName): string {
+  const { number, unit } = show(value, { quantity, system: 'metric' });
+  return unit === '' ? number : `${number} ${unit}`;
+}

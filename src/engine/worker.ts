@@ -1,0 +1,19 @@
+/// <reference lib="webworker" />
+import { createEngine } from './direct.ts';
+import type { Question, Reply } from './messages.ts';
+
+/** The engine's own thread: a long recalculation never holds up the page. */
+const engine = createEngine();
+
+addEventListener('message', ({ data }: MessageEvent<Question>) => {
+  void answer(data).then((reply) => postMessage(reply));
+});
+
+async function answer({ number, method, given }: Question): Promise<Reply> {
+  try {
+    const ask = engine[method].bind(engine) as (...args: readonly unknown[]) => Promise<unknown>;
+    return { number, result: await ask(...given) };
+  } catch (error) {
+    return { number, failure: error instanceof Error ? error.message : String(error) };
+  }
+}

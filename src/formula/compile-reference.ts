@@ -1,0 +1,120 @@
+import type { SyntaxNode } from '@lezer/common';
+import { fieldsOf } from '../../functions/values/fields.ts';
+import { formatAddress, parseAddress, type CellAddress } from './address.ts';
+import { childrenOf, type Compilation, type Part } from './part.ts';
+import { nearest } from './nearest.ts';
+import { either, numberOf, TEXT, UNKNOWN } from './type-of.ts';
+import type { CellType } from './types.ts';
+
+/** No more cells than this are asked for the type of a range; ranges that large hold one thing. */
+const LOOKED_AT = 400;
+
+/** Compiles `B4`, `B4:C18`, `Name`, `Name.field`, each with or without `Sheet!` before it. */
+export function compileReference(node: SyntaxNode, compilation: Compilation): Part {
+  const sheet = sheetOf(node, compilation);
+  if (sheet === undefined) return { text: '#REF!', type: UNKNOWN, node };
+  if (node.name === 'Name') return compileName(node, sheet, compilation);
+  const cells = childrenOf(node)
+    .filter((child) => child.name === 'Address')
+    .map((child) => compilation.slice(child).replaceAll('$', '').toUpperCase())
+    .join(':');
+  return toCells(node, sheet, cells, compilation);
+}
+
+function sheetOf(node: SyntaxNode, compilation: Compilation): string | undefined {
+  const written = node.getChild('Sheet');
+  if (!written) return compilation.scope.sheet;
+  const name = sheetName(compilation.slice(written));
+  const id = compilation.scope.sheetNamed(name);
+  if (id === undefined) compilation.report('error', written, `There is no sheet called “${name}”: check its name.`);
+  return id;
+}
+
+/** A sheet's name as written before `!`, without its quotes. */
+export const sheetName = (written: string): string =>
+  written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written;
+
+function compileName(node: SyntaxNode, sheet: string, compilation: Compilation): Part {
+  const { scope } = compilation;
+  const word = nameIn(compilation.slice(node));
+  const whole = scope.cellsNamed(sheet, word);
+  if (whole !== undefined) return toCells(node, sheet, whole, compilation);
+  const dot = word.indexOf('.');
+  const holder = dot > 0 ? recordCell(sheet, word.slice(0, dot), compilation) : undefined;
+  if (holder !== undefined)
+    return compileField(node, toCells(node, sheet, holder, compilation), word.slice(dot + 1), compilation);
+  const close = nearest(word, scope.namesOf(sheet));
+  const advice = close === undefined ? 'give a cell that name, or write its address' : `did you mean ${close}?`;
+  compilation.report('error', node, `No cell here is called “${word}”: ${advice}`, close);
+  return { text: '#NAME?', type: UNKNOWN, node };
+}
+
+const nameIn = (written: string): string => written.slice(written.lastIndexOf('!') + 1);
+
+/** The cell of `Woofer` in `Woofer.fs`; an address serves as well as a name. */
+const recordCell = (sheet: string, word: string, { scope }: Compilation): string | undefined =>
+  scope.cellsNamed(sheet, word) ?? (parseAddress(word) ? word.toUpperCase() : undefined);
+
+/** A field of a record, as an own call of the engine. */
+export function compileField(node: SyntaxNode, record: Part, name: string, compilation: Compilation): Part {
+  const text = `FIELD(${record.text},"${name.toLowerCase()}")`;
+  const { type } = record;
+  if (type.kind === 'unknown') return { text, type: UNKNOWN, node };
+  if (type.kind !== 'record') {
+    compilation.report(
+      'error',
+      node,
+      `“.${name}” asks for a part of a record, but ${compilation.slice(node).split('.')[0] ?? ''} holds none: refer to a driver, a box, a curve, a window or a verdict.`,
+    );
+    return { text, type: UNKNOWN, node };
+  }
+  const fields = fieldsOf(type.record);
+  const field = fields.find((each) => each.name.toLowerCase() === name.toLowerCase());
+  if (!field) {
+    const names = fields.map((each) => each.name);
+    const close = nearest(name, names);
+    compilation.report(
+      'error',
+      node,
+      `A ${type.record} has no part “${name}”: ${close ? `did you mean ${close}?` : `it has ${names.join(', ')}.`}`,
+    );
+    return { text, type: UNKNOWN, node };
+  }
+  return {
+    text: `FIELD(${record.text},"${field.name}")`,
+    type: field.quantity === 'text' ? TEXT : numberOf(field.quantity),
+    node,
+  };
+}
+
+function toCells(node: SyntaxNode, sheet: string, cells: string, compilation: Compilation): Part {
+  const [first = '', last = first] = cells.split(':');
+  compilation.references.push({ sheet, cells });
+  const prefix = sheet === compilation.scope.sheet ? '' : `'${sheet}'!`;
+  const type = first === last ? compilation.scope.typeOf(sheet, first) : typeOfRange(sheet, first, last, compilation);
+  return { text: `${prefix}${first === last && !cells.includes(':') ? first : `${first}:${last}`}`, type, node };
+}
+
+function typeOfRange(sheet: string, first: string, last: string, { scope }: Compilation): CellType {
+  const a = parseAddress(first);
+  const b = parseAddress(last);
+  if (!a || !b) return UNKNOWN;
+  let type: CellType = { kind: 'empty' };
+  for (const cell of cellsBetween(a, b)) {
+    const next = scope.typeOf(sheet, formatAddress(cell));
+    if (next.kind === 'unknown') return UNKNOWN;
+    type = either(type, next);
+    if (type.kind === 'unknown') return UNKNOWN;
+  }
+  return type;
+}
+
+function* cellsBetween(a: CellAddress, b: CellAddress): Generator<CellAddress> {
+  let left = LOOKED_AT;
+  for (let row = Math.min(a.row, b.row); row <= Math.max(a.row, b.row); row++) {
+    for (let column = Math.min(a.column, b.column); column <= Math.max(a.column, b.column); column++) {
+      if (left-- === 0) return;
+      yield { row, column };
+    }
+  }
+}

@@ -1,0 +1,140 @@
+import type { SyntaxNode } from '@lezer/common';
+import { quantities } from '../../functions/quantities.ts';
+import { isPlain, quantityOf, sameDimension, times } from '../units/dimension.ts';
+import { type Compilation, type Part, type Slot } from './part.ts';
+import { ruleOf } from './engine-functions.ts';
+import { either, isOpen, nounOf, RATIO, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
+import type { CellType } from './types.ts';
+
+/** A call of a function that the engine brings itself. */
+export function compileEngineCall(
+  node: SyntaxNode,
+  name: string,
+  slots: readonly Slot[],
+  compilation: Compilation,
+): Part {
+  const parts = slots.map((slot) => slot && compilation.part(slot));
+  const text = `${name}(${parts.map((part) => part?.text ?? '').join(',')})`;
+  const present = parts.filter((part) => part !== undefined);
+  return { text, type: typeOfCall(node, name, parts, present, compilation), node };
+}
+
+function typeOfCall(
+  node: SyntaxNode,
+  name: string,
+  parts: readonly (Part | undefined)[],
+  present: readonly Part[],
+  compilation: Compilation,
+): CellType {
+  if (name === 'SQRT') return raised(present[0], 0.5);
+  if (name === 'POWER') return raised(present[0], present[1]?.constant);
+  if (name === 'PRODUCT') return UNKNOWN;
+  switch (ruleOf(name)) {
+    case 'same':
+      return common(name, present, compilation);
+    case 'first':
+      return numeric(present[0]?.type ?? UNKNOWN);
+    case 'plain':
+      return plain(node, name, present, compilation);
+    case 'truth':
+      return TRUTH;
+    case 'text':
+      return TEXT;
+    case 'branches':
+      return branches(name, parts);
+    case 'open':
+      return UNKNOWN;
+  }
+}
+
+const numeric = (type: CellType): CellType => (type.kind === 'number' ? type : type.kind === 'truth' ? RATIO : UNKNOWN);
+
+function raised(part: Part | undefined, exponent: number | undefined): CellType {
+  if (part?.type.kind !== 'number') return UNKNOWN;
+  if (isPlain(part.type.dimension)) return RATIO;
+  if (exponent === undefined) return UNKNOWN;
+  const dimension = times({}, part.type.dimension, exponent);
+  return { kind: 'number', dimension, quantity: quantityOf(dimension) };
+}
+
+/** The dimension that all arguments share; zeros and empty cells fit anywhere. */
+function common(name: string, parts: readonly Part[], compilation: Compilation): CellType {
+  let type: CellType = { kind: 'empty' };
+  for (const part of parts) {
+    if (isOpen(part.type) || part.constant === 0) continue;
+    if (part.type.kind !== 'number') {
+      if (part.type.kind === 'record') {
+        compilation.report(
+          'error',
+          part.node,
+          `${name} wants numbers, but ${compilation.slice(part.node)} holds ${nounOf(part.type)}.`,
+        );
+      }
+      return UNKNOWN;
+    }
+    if (type.kind === 'number' && !sameDimension(type.dimension, part.type.dimension)) {
+      const message = `${name} cannot mix ${nounOf(type)} and ${nounOf(part.type)}: give all arguments in one kind of unit.`;
+      compilation.report('error', part.node, message);
+      return type;
+    }
+    type = type.kind === 'empty' ? part.type : either(type, part.type);
+  }
+  return type.kind === 'empty' ? (parts.some((part) => part.constant === 0) ? RATIO : UNKNOWN) : type;
+}
+
+const ANGLES = new Set(['SIN', 'COS', 'TAN']);
+const ARGUMENTS_IN_PLAIN = new Set([
+  'LOG',
+  'LOG10',
+  'LN',
+  'EXP',
+  'SIN',
+  'COS',
+  'TAN',
+  'ASIN',
+  'ACOS',
+  'ATAN',
+  'SINH',
+  'COSH',
+  'TANH',
+]);
+const ARC = new Set(['ASIN', 'ACOS', 'ATAN', 'ATAN2']);
+
+function plain(node: SyntaxNode, name: string, parts: readonly Part[], compilation: Compilation): CellType {
+  const [first] = parts;
+  const type = first?.type;
+  if (ARGUMENTS_IN_PLAIN.has(name) && type?.kind === 'number' && !isPlain(type.dimension)) {
+    const isAngle = ANGLES.has(name) && sameDimension(type.dimension, quantities.angle.dimension);
+    if (!isAngle)
+      compilation.report(
+        'error',
+        first?.node ?? node,
+        `${name} wants a plain number, but this is ${nounOf(type)}: divide by one of its kind first.`,
+      );
+  }
+  return ARC.has(name) ? { kind: 'number', dimension: quantities.angle.dimension, quantity: 'angle' } : RATIO;
+}
+
+/** What the branches of a choice share; a branch with an empty text counts for nothing. */
+function branches(name: string, parts: readonly (Part | undefined)[]): CellType {
+  const candidates = pick(name, parts).filter((part) => part !== undefined);
+  return candidates.reduce<CellType>((type, part) => (part.constant === 0 ? type : either(type, part.type)), {
+    kind: 'empty',
+  });
+}
+
+function pick(name: string, parts: readonly (Part | undefined)[]): readonly (Part | undefined)[] {
+  switch (name) {
+    case 'IF':
+    case 'CHOOSE':
+      return parts.slice(1);
+    case 'IFS':
+      return parts.filter((_, index) => index % 2 === 1);
+    case 'SWITCH':
+      return parts.filter(
+        (_, index) => index > 0 && (index % 2 === 0 || (index === parts.length - 1 && parts.length % 2 === 0)),
+      );
+    default:
+      return parts;
+  }
+}

@@ -1,0 +1,168 @@
+import type { SyntaxNode } from '@lezer/common';
+import { quantities } from '../../functions/quantities.ts';
+import { isPlain, quantityOf, sameDimension, symbolOf, times } from '../units/dimension.ts';
+import { defaultUnit } from '../units/defaults.ts';
+import { childrenOf, type Compilation, type Part } from './part.ts';
+import { isOpen, isPlainNumber, nounOf, RATIO, TEXT, TRUTH, UNKNOWN, type NumberType } from './type-of.ts';
+import type { CellType } from './types.ts';
+
+export function signed(node: SyntaxNode, compilation: Compilation): Part {
+  const [sign, operand] = childrenOf(node);
+  if (!sign || !operand) return { text: '', type: UNKNOWN, node };
+  const part = compilation.part(operand);
+  const isMinus = compilation.slice(sign) === '-';
+  const constant = part.constant === undefined ? {} : { constant: isMinus ? -part.constant : part.constant };
+  return { text: `${isMinus ? '-' : '+'}${part.text}`, type: numeric(part, compilation), ...constant, node };
+}
+
+export function percent(node: SyntaxNode, compilation: Compilation): Part {
+  const part = compilation.part(childrenOf(node)[0] ?? node);
+  return { text: `${part.text}%`, type: numeric(part, compilation), node };
+}
+
+export function binary(node: SyntaxNode, compilation: Compilation): Part {
+  const [leftNode, operatorNode, rightNode] = childrenOf(node);
+  if (!leftNode || !operatorNode || !rightNode) return { text: '', type: UNKNOWN, node };
+  const left = compilation.part(leftNode);
+  const right = compilation.part(rightNode);
+  const operator = compilation.slice(operatorNode);
+  return {
+    text: `${left.text}${operator}${right.text}`,
+    type: typeOfBinary(node, operator, left, right, compilation),
+    node,
+  };
+}
+
+function typeOfBinary(node: SyntaxNode, operator: string, left: Part, right: Part, compilation: Compilation): CellType {
+  switch (operator) {
+    case '&':
+      return TEXT;
+    case '*':
+      return product(numeric(left, compilation), numeric(right, compilation), 1);
+    case '/':
+      return product(numeric(left, compilation), numeric(right, compilation), -1);
+    case '^':
+      return power(node, left, right, compilation);
+    case '+':
+    case '-':
+      return sum(node, operator, left, right, compilation);
+    default:
+      compare(node, left, right, compilation);
+      return TRUTH;
+  }
+}
+
+/** The type of a part where a number is wanted; records and texts are refused. */
+function numeric(part: Part, compilation: Compilation): CellType {
+  const { type } = part;
+  if (type.kind === 'record') {
+    const advice =
+      type.record === 'curve'
+        ? 'read a number off it with CURVE.AT, or combine curves with CURVE.ADD'
+        : `take a part of it, such as ${compilation.slice(part.node)}.${type.record === 'driver' ? 'fs' : 'summary'}`;
+    compilation.report(
+      'error',
+      part.node,
+      `${compilation.slice(part.node)} holds a ${type.record}, not a number: ${advice}.`,
+    );
+    return UNKNOWN;
+  }
+  if (type.kind === 'text' && part.node.name === 'Text') {
+    const text = compilation.slice(part.node).slice(1, -1);
+    compilation.report(
+      'error',
+      part.node,
+      `A text cannot be calculated with: write ${text} without the quotes, or QTY("${text}").`,
+    );
+    return UNKNOWN;
+  }
+  if (type.kind === 'text') {
+    compilation.report(
+      'error',
+      part.node,
+      `${compilation.slice(part.node)} holds a text, not a number: type a number with its unit there.`,
+    );
+    return UNKNOWN;
+  }
+  return type.kind === 'truth' ? RATIO : type;
+}
+
+function product(a: CellType, b: CellType, sign: 1 | -1): CellType {
+  if (a.kind !== 'number' || b.kind !== 'number') return UNKNOWN;
+  const dimension = times(a.dimension, b.dimension, sign);
+  if (isPlain(b.dimension)) return { ...a, dimension };
+  if (sign === 1 && isPlain(a.dimension)) return { ...b, dimension };
+  // Twenty decibels over 20 is an exponent; levels over levels are ratios anyway.
+  return { kind: 'number', dimension, quantity: quantityOf(dimension) };
+}
+
+function power(node: SyntaxNode, left: Part, right: Part, compilation: Compilation): CellType {
+  const base = numeric(left, compilation);
+  const exponent = numeric(right, compilation);
+  if (base.kind !== 'number') return UNKNOWN;
+  // 10^(L/20): the decibels of an exponent are taken as the pure number they are.
+  const isLevel = exponent.kind === 'number' && sameDimension(exponent.dimension, quantities.level.dimension);
+  if (exponent.kind === 'number' && !isPlain(exponent.dimension) && !isLevel) {
+    compilation.report('error', right.node, `An exponent is a plain number, but this is ${nounOf(exponent)}.`);
+    return UNKNOWN;
+  }
+  if (isPlain(base.dimension)) return RATIO;
+  if (right.constant === undefined) {
+    compilation.report(
+      'error',
+      node,
+      `${capital(nounOf(base))} can only be raised to a number that stands in the formula.`,
+    );
+    return UNKNOWN;
+  }
+  const dimension = times({}, base.dimension, right.constant);
+  return { kind: 'number', dimension, quantity: quantityOf(dimension) };
+}
+
+function sum(node: SyntaxNode, operator: string, left: Part, right: Part, compilation: Compilation): CellType {
+  const a = numeric(left, compilation);
+  const b = numeric(right, compilation);
+  return agree(node, operator === '+' ? 'added to' : 'taken from', [left, a], [right, b], compilation);
+}
+
+function compare(node: SyntaxNode, left: Part, right: Part, compilation: Compilation): void {
+  if (left.type.kind === 'number' && right.type.kind === 'number') {
+    agree(node, 'compared with', [left, left.type], [right, right.type], compilation);
+  }
+}
+
+/** The common type of two numbers, with a finding where they have none. Zero agrees with everything. A result of LOG10
+ *  times a constant agrees with decibels: that is how they are made. */
+function agree(
+  node: SyntaxNode,
+  verb: string,
+  [left, a]: readonly [Part, CellType],
+  [right, b]: readonly [Part, CellType],
+  compilation: Compilation,
+): CellType {
+  if (isOpen(a) || isOpen(b) || a.kind !== 'number' || b.kind !== 'number')
+    return a.kind === 'number' ? a : b.kind === 'number' ? b : UNKNOWN;
+  if (sameDimension(a.dimension, b.dimension)) return { ...a, quantity: a.quantity ?? b.quantity };
+  if (right.constant === 0) return a;
+  if (left.constant === 0) return b;
+  if (isPlainLogarithm(left, a, b, compilation)) return b;
+  if (isPlainLogarithm(right, b, a, compilation)) return a;
+  const [plain, other] = isPlainNumber(a) ? [left, b] : [right, a];
+  const isConstant = plain.constant !== undefined && isPlain(plain.type.kind === 'number' ? plain.type.dimension : {});
+  const fix = isConstant ? `${compilation.slice(plain.node)} ${unitFor(other)}` : undefined;
+  const remedy = fix === undefined ? 'convert one of them' : `write ${fix}`;
+  compilation.report('error', node, `${capital(nounOf(b))} cannot be ${verb} ${nounOf(a)}: ${remedy}.`, fix);
+  return a;
+}
+
+const isPlainLogarithm = (part: Part, own: NumberType, other: NumberType, compilation: Compilation): boolean =>
+  isPlain(own.dimension) &&
+  sameDimension(other.dimension, quantities.level.dimension) &&
+  /\bLOG(10)?\(/i.test(compilation.slice(part.node));
+
+const unitFor = (type: NumberType): string => {
+  const quantity = type.quantity ?? quantityOf(type.dimension);
+  return quantity ? defaultUnit(quantity, 'metric') : symbolOf(type.dimension);
+};
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

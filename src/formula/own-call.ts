@@ -1,0 +1,226 @@
+import type { SyntaxNode } from '@lezer/common';
+import type { AnyFunction, NumberParameter, Parameter } from '../../functions/define.ts';
+import { quantities, type QuantityName } from '../../functions/quantities.ts';
+import { defaultUnit } from '../units/defaults.ts';
+import { isPlain, quantityOf, sameDimension } from '../units/dimension.ts';
+import { parseQuantity } from '../units/parse.ts';
+import { type Compilation, type Part, type Slot } from './part.ts';
+import { nearest } from './nearest.ts';
+import { engineNumber } from './numbers.ts';
+import { isOpen, nounOf, numberOf, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
+import type { CellType } from './types.ts';
+
+/** A call of a function of the catalogue, checked against its declaration. Functions with parameters of any quantity get
+ *  the name of that quantity as a last text. */
+export function compileOwnCall(
+  node: SyntaxNode,
+  definition: AnyFunction,
+  slots: readonly Slot[],
+  compilation: Compilation,
+): Part {
+  const parameters = Object.entries(definition.parameters);
+  checkCount(node, definition, slots, compilation);
+  const own = new OwnCall(definition, compilation);
+  const texts = slots.map((slot, index) => {
+    const [name, parameter] = parameters[Math.min(index, parameters.length - 1)] ?? [];
+    if (!slot || !name || !parameter || (index >= parameters.length && !parameter.many)) return '';
+    return own.argument(slot, name, parameter);
+  });
+  const hidden = parameters.some(([, parameter]) => 'quantity' in parameter && parameter.quantity === 'any');
+  if (hidden) texts.push(`"${own.any ?? 'ratio'}"`);
+  return { text: `${definition.name}(${texts.join(',')})`, type: own.result(), node };
+}
+
+function checkCount(node: SyntaxNode, definition: AnyFunction, slots: readonly Slot[], compilation: Compilation): void {
+  const parameters = Object.entries(definition.parameters);
+  const missing = parameters.findIndex(
+    ([, parameter], index) =>
+      slots[index] === undefined && !parameter.optional && !('default' in parameter && parameter.default !== undefined),
+  );
+  const lacking = parameters[missing];
+  if (lacking) {
+    const [name, { summary }] = lacking;
+    compilation.report(
+      'error',
+      node,
+      `${definition.name} lacks its argument ${String(missing + 1)}, ${name}: ${lower(summary)}.`,
+    );
+  }
+  if (slots.length > parameters.length && !parameters.at(-1)?.[1].many) {
+    const most = parameters.length === 1 ? 'one argument' : `${String(parameters.length)} arguments`;
+    compilation.report(
+      'error',
+      node,
+      `${definition.name} takes at most ${most}, but ${String(slots.length)} are given.`,
+    );
+  }
+}
+
+/** Checks the arguments of one call, and remembers what they say about the result. */
+class OwnCall {
+  any: QuantityName | undefined;
+  #anyType: CellType | undefined;
+  #curve: QuantityName | undefined;
+  #hasCurve = false;
+  readonly #definition: AnyFunction;
+  readonly #compilation: Compilation;
+
+  constructor(definition: AnyFunction, compilation: Compilation) {
+    this.#definition = definition;
+    this.#compilation = compilation;
+  }
+
+  argument(slot: SyntaxNode, name: string, parameter: Parameter): string {
+    const what = `${this.#definition.name}, ${name}`;
+    if ('quantity' in parameter) return this.#number(slot, what, parameter);
+    if ('choice' in parameter && slot.name === 'Text') return this.#choice(slot, what, parameter.choice);
+    const part = this.#compilation.part(slot);
+    if ('record' in parameter) this.#record(part, what, parameter.record);
+    return part.text;
+  }
+
+  #number(slot: SyntaxNode, what: string, parameter: NumberParameter): string {
+    if (slot.name === 'Text') return this.#quantityText(slot, what, parameter);
+    const part = this.#compilation.part(slot);
+    const { type } = part;
+    if (type.kind === 'record') {
+      this.#report(
+        'error',
+        slot,
+        `${what}: ${this.#wanted(parameter)} is wanted, but ${this.#slice(slot)} holds a ${type.record}.`,
+      );
+    } else if (type.kind === 'number') this.#check(part, type, what, parameter);
+    return part.text;
+  }
+
+  /** A text in quotes that stands for a quantity. */
+  #quantityText(slot: SyntaxNode, what: string, parameter: NumberParameter): string {
+    const text = this.#slice(slot).slice(1, -1);
+    const read = parseQuantity(text);
+    if (!read) {
+      this.#report(
+        'error',
+        slot,
+        `${what}: “${text}” is no quantity; ${this.#wanted(parameter)} is wanted, such as ${this.#sample(parameter)}.`,
+      );
+      return this.#slice(slot);
+    }
+    const constant = read.value;
+    this.#check(
+      { text, type: numberOf(read.quantity), constant, node: slot },
+      numberOf(read.quantity),
+      what,
+      parameter,
+    );
+    return engineNumber(read.value);
+  }
+
+  #check(part: Part, type: Extract<CellType, { kind: 'number' }>, what: string, parameter: NumberParameter): void {
+    if (parameter.quantity === 'any') {
+      this.#agree(part, type, what);
+      return;
+    }
+    const { dimension } = quantities[parameter.quantity];
+    if (sameDimension(type.dimension, dimension) || part.constant === 0) return;
+    const { quantity } = parameter;
+    if (isPlain(type.dimension)) {
+      const shown = this.#slice(part.node);
+      const fix =
+        part.constant === undefined ? undefined : `${String(part.constant)} ${defaultUnit(quantity, 'metric')}`;
+      const advice = fix ? `write ${fix} if that is meant` : 'give it a unit';
+      this.#report(
+        'doubt',
+        part.node,
+        `${what}: ${shown} has no unit and is taken in ${quantities[quantity].si}: ${advice}.`,
+        fix,
+      );
+      return;
+    }
+    this.#report(
+      'error',
+      part.node,
+      `${what}: ${nounOf(type)} where ${this.#wanted(parameter)} is wanted; ${this.#slice(part.node)} ${part.constant === undefined ? 'holds' : 'is'} ${nounOf(type)}.`,
+    );
+  }
+
+  /** All arguments of any quantity have one. */
+  #agree(part: Part, type: Extract<CellType, { kind: 'number' }>, what: string): void {
+    if (part.constant === 0 && isPlain(type.dimension)) return;
+    const held = this.#anyType;
+    if (held?.kind !== 'number') {
+      this.#anyType = type;
+      this.any = type.quantity ?? quantityOf(type.dimension);
+      return;
+    }
+    if (sameDimension(held.dimension, type.dimension)) return;
+    this.#report(
+      'error',
+      part.node,
+      `${what}: ${nounOf(type)} where ${nounOf(held)} is wanted, like the other numbers of this call.`,
+    );
+  }
+
+  #record(part: Part, what: string, wanted: string): void {
+    const { type } = part;
+    if (type.kind === 'record') {
+      if (type.record === 'curve' && !this.#hasCurve) {
+        this.#hasCurve = true;
+        this.#curve = type.quantity;
+      }
+      if (wanted !== 'any' && type.record !== wanted) {
+        this.#report(
+          'error',
+          part.node,
+          `${what}: a ${wanted} is wanted, but ${this.#slice(part.node)} holds a ${type.record}.`,
+        );
+      }
+    } else if (!isOpen(type)) {
+      this.#report(
+        'error',
+        part.node,
+        `${what}: a ${wanted === 'any' ? 'record' : wanted} is wanted, but ${this.#slice(part.node)} is ${nounOf(type)}.`,
+      );
+    }
+  }
+
+  #choice(slot: SyntaxNode, what: string, words: readonly string[]): string {
+    const text = this.#slice(slot).slice(1, -1);
+    if (!words.some((word) => word.toLowerCase() === text.toLowerCase())) {
+      const close = nearest(text, words);
+      this.#report('error', slot, `${what}: “${text}” is none of ${words.join(', ')}.`, close && `"${close}"`);
+    }
+    return this.#slice(slot);
+  }
+
+  /** What the call gives. */
+  result(): CellType {
+    const { returns } = this.#definition;
+    if ('record' in returns) {
+      const of = returns.of === 'curve' ? this.#curve : returns.of === 'any' ? this.any : returns.of;
+      return { kind: 'record', record: returns.record, ...(of && { quantity: of }) };
+    }
+    if ('text' in returns) return TEXT;
+    if ('truth' in returns) return TRUTH;
+    if (returns.quantity === 'any') return this.#anyType ?? UNKNOWN;
+    if (returns.quantity === 'curve') return this.#curve ? numberOf(this.#curve) : UNKNOWN;
+    return numberOf(returns.quantity);
+  }
+
+  #slice(node: SyntaxNode): string {
+    return this.#compilation.slice(node);
+  }
+
+  #report(level: 'error' | 'doubt', node: SyntaxNode, message: string, fix?: string): void {
+    this.#compilation.report(level, node, message, fix);
+  }
+
+  #wanted({ quantity }: NumberParameter): string {
+    return quantity === 'any' ? 'a number' : quantities[quantity].noun;
+  }
+
+  #sample({ quantity }: NumberParameter): string {
+    return quantity === 'any' ? '12' : `12 ${defaultUnit(quantity, 'metric')}`.trim();
+  }
+}
+
+const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);

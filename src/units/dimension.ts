@@ -1,0 +1,39 @@
+import { quantities, type Base, type Dimension, type QuantityName } from '../../functions/quantities.ts';
+
+export const PLAIN: Dimension = {};
+
+const clean = (dimension: Partial<Record<Base, number>>): Dimension =>
+  Object.fromEntries(Object.entries(dimension).filter(([, power]) => Math.abs(power) > 1e-9));
+
+/** Multiplies dimensions: a times b to the power given. */
+export function times(a: Dimension, b: Dimension, power = 1): Dimension {
+  const sum: Partial<Record<Base, number>> = { ...a };
+  for (const [base, exponent] of Object.entries(b) as [Base, number][]) sum[base] = (sum[base] ?? 0) + exponent * power;
+  return clean(sum);
+}
+
+export function sameDimension(a: Dimension, b: Dimension): boolean {
+  const bases = new Set([...Object.keys(a), ...Object.keys(b)] as Base[]);
+  return [...bases].every((base) => Math.abs((a[base] ?? 0) - (b[base] ?? 0)) < 1e-9);
+}
+
+export const isPlain = (dimension: Dimension): boolean => sameDimension(dimension, PLAIN);
+
+/** The first quantity of that dimension; nothing for a dimension without a name. */
+export const quantityOf = (dimension: Dimension): QuantityName | undefined =>
+  (Object.keys(quantities) as QuantityName[]).find((name) => sameDimension(quantities[name].dimension, dimension));
+
+/** A dimension in SI symbols: `m³`, `kg·m/s²`. */
+export function symbolOf(dimension: Dimension): string {
+  const named = quantityOf(dimension);
+  if (named) return quantities[named].si;
+  const power = (exponent: number): string =>
+    exponent === 1 ? '' : String(exponent).replace(/\d/g, (digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)] ?? '');
+  const part = (sign: 1 | -1): string =>
+    (Object.entries(dimension) as [Base, number][])
+      .filter(([, exponent]) => exponent * sign > 0)
+      .map(([base, exponent]) => base + power(Math.abs(exponent)))
+      .join('·');
+  const below = part(-1);
+  return below === '' ? part(1) : `${part(1) || '1'}/${below}`;
+}

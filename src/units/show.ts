@@ -1,0 +1,117 @@
+import { quantities, type Dimension, type QuantityName } from '../../functions/quantities.ts';
+import type { Sentence } from '../../functions/values/say.ts';
+import { defaultUnit } from './defaults.ts';
+import { quantityOf, symbolOf } from './dimension.ts';
+import { unitNamed, units, type Unit } from './table.ts';
+
+export interface ShowOptions {
+  readonly quantity?: QuantityName | undefined;
+  readonly dimension?: Dimension;
+  /** The unit of the cell. In the other unit system its counterpart is shown instead. */
+  readonly unit?: string;
+  readonly system: 'metric' | 'imperial';
+  /** Significant digits; chosen by the quantity where absent. */
+  readonly digits?: number;
+}
+
+export interface Shown {
+  readonly number: string;
+  readonly unit: string;
+}
+
+const THIN_SPACE = '\u2009';
+
+/** A value (SI) in words for a reader: number and unit apart. */
+export function show(value: number, options: ShowOptions): Shown {
+  const quantity = options.quantity ?? (options.dimension && quantityOf(options.dimension));
+  if (options.dimension && !quantity) return { number: formatNumber(value, 4), unit: symbolOf(options.dimension) };
+  const asked = options.unit === undefined ? undefined : unitNamed(options.unit);
+  const fits = asked && sameQuantity(asked.quantity, quantity ?? 'ratio');
+  const isForeign = asked?.system !== undefined && asked.system !== options.system;
+  const unit = fits && !isForeign ? asked : unitNamed(defaultUnit(quantity ?? 'ratio', options.system));
+  const inUnit = unit ? (value - (unit.offset ?? 0)) / unit.si : value;
+  const [number, chosen] = fits && !isForeign ? [inUnit, unit] : prefixed(inUnit, unit, value, quantity);
+  const digits = options.digits ?? 0;
+  return {
+    number: digits > 0 && !isForeign ? typedDigits(number, digits) : forReaders(number, chosen, quantity),
+    unit: chosen?.symbol ?? '',
+  };
+}
+
+const sameQuantity = (a: QuantityName, b: QuantityName): boolean => {
+  const [first, second] = [quantities[a].dimension, quantities[b].dimension];
+  return JSON.stringify(first) === JSON.stringify(second);
+};
+
+/** Takes a larger or smaller unit of the same system where the number would be out of hand. */
+function prefixed(
+  number: number,
+  unit: Unit | undefined,
+  value: number,
+  quantity: QuantityName | undefined,
+): [number, Unit | undefined] {
+  const size = Math.abs(number);
+  if (!unit || number === 0 || quantity === 'level' || quantity === 'price' || (size >= 0.01 && size < 100_000))
+    return [number, unit];
+  const family = units.filter(
+    (each) =>
+      each.quantity === unit.quantity && each.offset === undefined && (each.system ?? unit.system) === unit.system,
+  );
+  const handy = family.find((each) => Math.abs(value / each.si) >= 1 && Math.abs(value / each.si) < 1000);
+  return handy ? [value / handy.si, handy] : [number, unit];
+}
+
+/** The digits that were typed: an exact echo of the precision. */
+function typedDigits(number: number, digits: number): string {
+  const rounded = Number(number.toPrecision(Math.min(digits + 2, 15)));
+  const decimals = Math.max(0, digits - (rounded === 0 ? 1 : Math.floor(Math.log10(Math.abs(rounded))) + 1));
+  return group(rounded.toFixed(Math.min(decimals, 12)));
+}
+
+const decimalsByQuantity: Partial<Record<QuantityName, number>> = {
+  level: 1,
+  price: 0,
+  angle: 1,
+  octaves: 2,
+  slope: 1,
+};
+
+function forReaders(number: number, unit: Unit | undefined, quantity: QuantityName | undefined): string {
+  const fixed = quantity && decimalsByQuantity[quantity];
+  if (fixed !== undefined && (quantity !== 'price' || Number.isInteger(number))) return group(number.toFixed(fixed));
+  if (quantity === 'price') return group(number.toFixed(2));
+  if (quantity === 'frequency' && unit?.symbol === 'Hz' && Math.abs(number) >= 100) return group(number.toFixed(0));
+  return formatNumber(number, quantity === undefined || quantity === 'ratio' ? 4 : 4);
+}
+
+/** To so many significant digits, without needless zeros; thousands set apart; a real minus. */
+export function formatNumber(number: number, digits: number): string {
+  if (number === 0) return '0';
+  const size = Math.abs(number);
+  if (size >= 1e7 || size < 1e-4) {
+    const [mantissa = '', exponent = '0'] = number.toExponential(digits - 1).split('e');
+    return `${mantissa.replace(/\.?0+$/, '').replace('-', '\u2212')}·10^${String(Number(exponent)).replace('-', '\u2212')}`;
+  }
+  const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(size)));
+  const text = number.toFixed(Math.min(decimals, 12));
+  return group(text.includes('.') ? text.replace(/\.?0+$/, '') : text);
+}
+
+function group(text: string): string {
+  const [whole = '', decimals] = text.replace('-', '').split('.');
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE);
+  const isZero = Number(text) === 0;
+  return `${text.startsWith('-') && !isZero ? '\u2212' : ''}${grouped}${decimals === undefined ? '' : `.${decimals}`}`;
+}
+
+/** A sentence with its numbers in the reader's units. */
+export function speak(sentence: Sentence, system: 'metric' | 'imperial'): string {
+  return sentence
+    .map((part) => {
+      if (typeof part === 'string') return part;
+      const { number, unit } = show(part.value, { quantity: part.quantity, system });
+      if (unit === '') return number;
+      return unit === '°' ? number + unit : `${number} ${unit}`;
+    })
+    .join('');
+}

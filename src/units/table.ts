@@ -1,0 +1,135 @@
+import type { QuantityName } from '../../functions/quantities.ts';
+
+/** A unit as it is typed and shown. SI value = number · si + offset. */
+export interface Unit {
+  readonly symbol: string;
+  /** Other spellings, compared as they stand after `²`, `³`, `μ` and spaces are made plain. */
+  readonly also?: readonly string[];
+  readonly quantity: QuantityName;
+  readonly si: number;
+  readonly offset?: number;
+  /** Only shown in this system; units without one are shown in both. */
+  readonly system?: 'metric' | 'imperial';
+}
+
+const INCH = 0.0254;
+const FOOT = 0.3048;
+const POUND = 0.45359237;
+
+/** All units. Exact factors by definition of the inch (0.0254 m) and the pound (0.45359237 kg). The first of a quantity and
+ *  system is not special; defaults are in `defaults.ts`. */
+export const units: readonly Unit[] = [
+  { symbol: 'Hz', also: ['hz', 'cps', '1/s'], quantity: 'frequency', si: 1 },
+  { symbol: 'kHz', also: ['khz', 'KHz'], quantity: 'frequency', si: 1e3 },
+  { symbol: 'MHz', quantity: 'frequency', si: 1e6 },
+  {
+    symbol: 'L',
+    also: ['l', 'ltr', 'litre', 'litres', 'liter', 'liters', 'dm3'],
+    quantity: 'volume',
+    si: 1e-3,
+    system: 'metric',
+  },
+  { symbol: 'mL', also: ['ml', 'cm3', 'cc', 'ccm'], quantity: 'volume', si: 1e-6, system: 'metric' },
+  { symbol: 'm³', also: ['m3'], quantity: 'volume', si: 1, system: 'metric' },
+  { symbol: 'ft³', also: ['ft3', 'cuft', 'cu.ft', 'cu.ft.'], quantity: 'volume', si: FOOT ** 3, system: 'imperial' },
+  { symbol: 'in³', also: ['in3', 'cuin', 'cu.in', 'cu.in.'], quantity: 'volume', si: INCH ** 3, system: 'imperial' },
+  { symbol: 'mm', quantity: 'length', si: 1e-3, system: 'metric' },
+  { symbol: 'cm', quantity: 'length', si: 1e-2, system: 'metric' },
+  { symbol: 'm', quantity: 'length', si: 1, system: 'metric' },
+  { symbol: 'in', also: ['inch', 'inches', '"', '″'], quantity: 'length', si: INCH, system: 'imperial' },
+  { symbol: 'ft', also: ['foot', 'feet'], quantity: 'length', si: FOOT, system: 'imperial' },
+  { symbol: 'mm p-p', also: ['mmpp', 'mmptp', 'mmpeak-to-peak', 'mmpk-pk', 'mmp-p'], quantity: 'travel', si: 0.5e-3 },
+  { symbol: 'cm²', also: ['cm2', 'sqcm'], quantity: 'area', si: 1e-4, system: 'metric' },
+  { symbol: 'mm²', also: ['mm2', 'sqmm'], quantity: 'area', si: 1e-6, system: 'metric' },
+  { symbol: 'm²', also: ['m2', 'sqm'], quantity: 'area', si: 1, system: 'metric' },
+  { symbol: 'in²', also: ['in2', 'sqin'], quantity: 'area', si: INCH ** 2, system: 'imperial' },
+  { symbol: 'ft²', also: ['ft2', 'sqft'], quantity: 'area', si: FOOT ** 2, system: 'imperial' },
+  { symbol: 'g', also: ['gram', 'grams', 'gr'], quantity: 'mass', si: 1e-3, system: 'metric' },
+  { symbol: 'kg', quantity: 'mass', si: 1, system: 'metric' },
+  { symbol: 'mg', quantity: 'mass', si: 1e-6, system: 'metric' },
+  { symbol: 'oz', quantity: 'mass', si: POUND / 16, system: 'imperial' },
+  { symbol: 'lb', also: ['lbs'], quantity: 'mass', si: POUND, system: 'imperial' },
+  { symbol: 'Ω', also: ['ohm', 'ohms', 'Ohm', 'Ohms', 'OHM', '\u2126'], quantity: 'resistance', si: 1 },
+  { symbol: 'kΩ', also: ['kohm', 'kOhm', 'kohms', 'k\u2126'], quantity: 'resistance', si: 1e3 },
+  { symbol: 'mΩ', also: ['mohm', 'mOhm', 'm\u2126'], quantity: 'resistance', si: 1e-3 },
+  { symbol: 'mH', also: ['mh'], quantity: 'inductance', si: 1e-3 },
+  { symbol: 'µH', also: ['uH'], quantity: 'inductance', si: 1e-6 },
+  { symbol: 'H', quantity: 'inductance', si: 1 },
+  { symbol: 'µF', also: ['uF', 'mfd'], quantity: 'capacitance', si: 1e-6 },
+  { symbol: 'nF', quantity: 'capacitance', si: 1e-9 },
+  { symbol: 'pF', quantity: 'capacitance', si: 1e-12 },
+  { symbol: 'mF', quantity: 'capacitance', si: 1e-3 },
+  { symbol: 'F', quantity: 'capacitance', si: 1 },
+  { symbol: 'V', also: ['volt', 'volts', 'Vrms'], quantity: 'voltage', si: 1 },
+  { symbol: 'mV', quantity: 'voltage', si: 1e-3 },
+  { symbol: 'A', also: ['amp', 'amps'], quantity: 'current', si: 1 },
+  { symbol: 'mA', quantity: 'current', si: 1e-3 },
+  { symbol: 'W', also: ['watt', 'watts'], quantity: 'power', si: 1 },
+  { symbol: 'kW', quantity: 'power', si: 1e3 },
+  { symbol: 'mW', quantity: 'power', si: 1e-3 },
+  { symbol: 'mm/N', also: ['mmN', 'mm/n'], quantity: 'compliance', si: 1e-3 },
+  { symbol: 'µm/N', also: ['um/N'], quantity: 'compliance', si: 1e-6 },
+  { symbol: 'm/N', quantity: 'compliance', si: 1 },
+  { symbol: 'kg/s', also: ['N·s/m', 'Ns/m', 'N*s/m', 'mechohm'], quantity: 'mechanicalResistance', si: 1 },
+  { symbol: 'g/s', quantity: 'mechanicalResistance', si: 1e-3 },
+  { symbol: 'T·m', also: ['Tm', 'T*m', 'T.m', 'N/A', 'Wb/m'], quantity: 'forceFactor', si: 1 },
+  { symbol: 'm/s', quantity: 'speed', si: 1, system: 'metric' },
+  { symbol: 'ft/s', quantity: 'speed', si: FOOT, system: 'imperial' },
+  { symbol: 'm³/s', also: ['m3/s'], quantity: 'volumeVelocity', si: 1 },
+  { symbol: 'L/s', also: ['l/s'], quantity: 'volumeVelocity', si: 1e-3 },
+  { symbol: 'kg/m³', also: ['kg/m3'], quantity: 'density', si: 1 },
+  { symbol: 'Pa', quantity: 'pressure', si: 1 },
+  { symbol: 'kPa', quantity: 'pressure', si: 1e3 },
+  { symbol: 'hPa', also: ['mbar'], quantity: 'pressure', si: 100 },
+  { symbol: 's', also: ['sec'], quantity: 'time', si: 1 },
+  { symbol: 'ms', quantity: 'time', si: 1e-3 },
+  { symbol: 'µs', also: ['us'], quantity: 'time', si: 1e-6 },
+  { symbol: 'min', quantity: 'time', si: 60 },
+  { symbol: 'h', quantity: 'time', si: 3600 },
+  { symbol: 'dB', also: ['db', 'DB', 'dBSPL', 'decibel', 'decibels'], quantity: 'level', si: 1 },
+  { symbol: 'dB/oct', also: ['dB/octave', 'db/oct'], quantity: 'slope', si: 1 },
+  { symbol: '°', also: ['deg', 'degree', 'degrees', 'º'], quantity: 'angle', si: Math.PI / 180 },
+  { symbol: 'rad', quantity: 'angle', si: 1 },
+  { symbol: 'oct', also: ['octave', 'octaves'], quantity: 'octaves', si: 1 },
+  { symbol: '°C', also: ['degC', '℃'], quantity: 'temperature', si: 1, offset: 273.15, system: 'metric' },
+  {
+    symbol: '°F',
+    also: ['degF', '℉'],
+    quantity: 'temperature',
+    si: 5 / 9,
+    offset: 459.67 * (5 / 9),
+    system: 'imperial',
+  },
+  { symbol: 'K', quantity: 'temperature', si: 1 },
+  { symbol: '%', quantity: 'ratio', si: 0.01 },
+  { symbol: '×', also: ['x'], quantity: 'ratio', si: 1 },
+  { symbol: 'λ', quantity: 'ratio', si: 1 },
+  { symbol: '¤', quantity: 'price', si: 1 },
+];
+
+/** Makes spellings comparable: superscripts to digits, both micro signs to one, no spaces. */
+export const plainSymbol = (text: string): string =>
+  text
+    .replaceAll('²', '2')
+    .replaceAll('³', '3')
+    .replaceAll('\u03BC', 'µ')
+    .replaceAll('\u2126', 'Ω')
+    .replaceAll(/[\s\u00A0\u2009\u202F]+/g, '')
+    .replaceAll('⋅', '·');
+
+const bySymbol = new Map<string, Unit>();
+for (const unit of units) {
+  for (const name of [unit.symbol, ...(unit.also ?? [])]) {
+    const key = plainSymbol(name);
+    if (!bySymbol.has(key)) bySymbol.set(key, unit);
+  }
+}
+
+/** The unit of that spelling; nothing where there is none. */
+export const unitNamed = (text: string): Unit | undefined => bySymbol.get(plainSymbol(text));
+
+/** Every way to write a unit, as typed. */
+export const unitSpellings: readonly string[] = units.flatMap(({ symbol, also = [] }) => {
+  const forms = [symbol, ...also];
+  return [...forms, ...forms.filter((form) => form.includes('µ')).map((form) => form.replaceAll('µ', '\u03BC'))];
+});
