@@ -57,7 +57,7 @@ async function calculate(
   const document = newDocument('Command line');
   return withWorkbook(document, around, async (workbook) => {
     const state = await workbook.evaluate(document.sheets[0]?.id ?? '', formula);
-    const shown = showCell(state, { text: formula }, document.system);
+    const shown = showCell(state, { text: formula }, document);
     if (asJson) around.out(json(describeCell(state, shown, document.system)));
     if (state.value.kind === 'problem') return state.value.message;
     if (!asJson) around.out(shownText(shown));

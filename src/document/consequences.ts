@@ -51,8 +51,8 @@ export function listConsequences(
   return list.sort((a, b) => rank(a) - rank(b) || worsening(b) - worsening(a) || b.change - a.change);
 }
 
-const shownAt = ({ state, cell }: Moment, { system }: OctavoDocument): ShownCell =>
-  state ? showCell(state, cell, system) : { kind: 'empty' };
+const shownAt = ({ state, cell }: Moment, document: OctavoDocument): ShownCell =>
+  state ? showCell(state, cell, document) : { kind: 'empty' };
 
 const rank = ({ isCause, flip }: Consequence): number => (isCause ? 0 : flip ? 1 : 2);
 

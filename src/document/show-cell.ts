@@ -1,14 +1,20 @@
-import type { CellState } from '../engine/types.ts';
+import type { CellState, Place } from '../engine/types.ts';
 import type { CellRecord } from '../../functions/values/record.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { show, speak } from '../units/show.ts';
+import { formatSheet } from './formula-words.ts';
+import { labelOf } from './labels.ts';
 import { keyFigures, titleOf } from './record-text.ts';
 import type { ShownCell } from './shown.ts';
-import type { Cell, UnitSystem } from './types.ts';
+import type { Cell, OctavoDocument, UnitSystem } from './types.ts';
+
+/** What of a document matters to how its cells are shown. */
+export type Around = Pick<OctavoDocument, 'system' | 'sheets'>;
 
 /** What a reader sees of a cell. `cell` is what the document holds there, for its unit and its digits. */
-export function showCell(state: CellState, cell: Cell | undefined, system: UnitSystem): ShownCell {
+export function showCell(state: CellState, cell: Cell | undefined, around: Around): ShownCell {
   const { value } = state;
+  const { system } = around;
   switch (value.kind) {
     case 'empty':
       return { kind: 'empty' };
@@ -21,8 +27,17 @@ export function showCell(state: CellState, cell: Cell | undefined, system: UnitS
     case 'record':
       return showRecord(value.record, system);
     case 'problem':
-      return { kind: 'problem', message: value.message };
+      return { kind: 'problem', message: value.message + originOf(value.origin, state.sheet, around) };
   }
+}
+
+/** Names the cell in which a problem arose, where that is another one. */
+function originOf(origin: Place | undefined, own: string, { sheets }: Around): string {
+  const sheet = sheets.find(({ id }) => id === origin?.sheet);
+  if (!origin || !sheet) return '';
+  const label = labelOf(sheet, origin.cell);
+  const cell = sheet.id === own ? origin.cell : `${formatSheet(sheet.name)}!${origin.cell}`;
+  return ` (in ${cell}${label === origin.cell ? '' : `, ${label}`})`;
 }
 
 /** A typed quantity keeps its unit and its digits; a formula's result is shown in the unit asked for. */

@@ -181,7 +181,7 @@ export class Workbook extends EventTarget {
     const state = this.#link.states.get(place);
     if (this.#unseen.has(keyOf(place)) && held && !held.text.startsWith('='))
       return { kind: 'waiting', text: held.text };
-    if (state) return showCell(state, held, this.document.system);
+    if (state) return showCell(state, held, this.document);
     if (!this.#link.hasAnswered) return undefined;
     return held && held.text !== '' ? { kind: 'waiting', text: held.text } : EMPTY;
   }
@@ -200,7 +200,7 @@ export class Workbook extends EventTarget {
 
   baselineShown(place: Place): ShownCell | undefined {
     const state = this.baselineState(place);
-    return state && showCell(state, baselineCell(this.document, place), this.document.system);
+    return state && showCell(state, baselineCell(this.document, place), this.document);
   }
 
   /** The cells that the last edit changed, in order of weight. */

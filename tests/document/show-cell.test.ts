@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { CellRecord } from '../../functions/values/record.ts';
 import { measured, say } from '../../functions/values/say.ts';
+import { newSheet } from '../../src/document/create.ts';
 import { recordText } from '../../src/document/record-text.ts';
 import { showCell, shownText } from '../../src/document/show-cell.ts';
 import type { UnitSystem } from '../../src/document/types.ts';
@@ -15,7 +16,13 @@ const ofRecord = (record: CellRecord): CellState => ({
   type: { kind: 'record', record: record.kind },
 });
 const line = (state: CellState, text: string, unit?: string, system: UnitSystem = 'metric'): string =>
-  shownText(showCell(state, { text, ...(unit !== undefined && { unit }) }, system));
+  shownText(showCell(state, { text, ...(unit !== undefined && { unit }) }, around(system)));
+
+const sheets = [
+  { ...newSheet('Sheet'), id: 's', cells: new Map([['A5', { text: 'Volume' }]]) },
+  { ...newSheet('My box'), id: 't' },
+];
+const around = (system: UnitSystem) => ({ system, sheets });
 
 const driver = {
   kind: 'driver',
@@ -56,7 +63,7 @@ describe('a record', () => {
       reason: say`The box holds ${measured(0.0121, 'volume')}.`,
       note: say`Measure first.`,
     } as const;
-    expect(showCell(ofRecord(verdict), undefined, 'metric')).toEqual({
+    expect(showCell(ofRecord(verdict), undefined, around('metric'))).toEqual({
       kind: 'verdict',
       status: 'caution',
       word: 'Tight',
@@ -69,7 +76,7 @@ describe('a record', () => {
   });
 
   test('a driver shows its name and key figures, and is copied with all of them', () => {
-    expect(showCell(ofRecord(driver), undefined, 'metric')).toEqual({
+    expect(showCell(ofRecord(driver), undefined, around('metric'))).toEqual({
       kind: 'record',
       title: 'W-165 A',
       text: 'Fs 38 Hz, Qts 0.386, Vas 28.52 L, Re 5.8 Ω, Sd 132 cm²',
@@ -87,7 +94,11 @@ describe('a record', () => {
       from: 20,
       to: 20_000,
     } as const;
-    expect(showCell(ofRecord(curve), undefined, 'metric')).toEqual({ kind: 'curve', curve, text: 'Level at 1 m' });
+    expect(showCell(ofRecord(curve), undefined, around('metric'))).toEqual({
+      kind: 'curve',
+      curve,
+      text: 'Level at 1 m',
+    });
     expect(recordText(curve, 'metric')).toContain('Highest 89.0 dB');
   });
 
@@ -110,6 +121,8 @@ describe('a record', () => {
 });
 
 test.each([
+  [{ kind: 'problem', message: 'No.', origin: { sheet: 's', cell: 'B5' } }, 'Problem: No. (in B5, Volume)'],
+  [{ kind: 'problem', message: 'No.', origin: { sheet: 't', cell: 'B5' } }, "Problem: No. (in 'My box'!B5)"],
   [{ kind: 'empty' }, ''],
   [{ kind: 'text', text: 'LR4' }, 'LR4'],
   [{ kind: 'truth', truth: true }, 'TRUE'],
