@@ -13,7 +13,7 @@ export const driverImpedance = define({
   source: { source: 'small1972direct', at: 'electrical equivalent circuit' },
   example: {
     formula: '=DRIVER.IMPEDANCE(DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm"))',
-    gives: { title: 'Impedance', maximum: 72.1 },
+    gives: { title: 'Impedance', maximum: 72 },
   },
   remarks: 'The voice coil is taken as Re and Le in series; real coils rise more slowly above a kilohertz or so.',
   compute: (given): Curve | Problem => {

@@ -12,7 +12,7 @@ export const boxQtc = define({
   parameters: { box },
   returns: { quantity: 'ratio', summary: 'total Q' },
   source: { source: 'small1972closed', at: 'Qtc = Qts·√(1 + Vas/Vb), absorption added' },
-  example: { formula: `=BOX.QTC(CLOSED.BOX(${demoDriver}, "12.1 L", "0.6 ohm"))`, gives: 0.775 },
+  example: { formula: `=BOX.QTC(CLOSED.BOX(${demoDriver}, "12.1 L", "0.6 ohm"))`, gives: 0.774 },
   compute: (given) =>
     given.box.style === 'closed'
       ? totalQ(given.box)
@@ -25,7 +25,7 @@ export const boxResonance = define({
   parameters: { box },
   returns: { quantity: 'frequency', summary: 'resonance' },
   source: { source: 'small1972closed', at: 'fc = fs·√(1 + Vas/Vb)' },
-  example: { formula: `=BOX.RESONANCE(CLOSED.BOX(${demoDriver}, "12.1 L", 0, 1.15))`, gives: 66.3 },
+  example: { formula: `=BOX.RESONANCE(CLOSED.BOX(${demoDriver}, "12.1 L", 0, 1.15))`, gives: 66.36 },
   compute: (given) => resonance(given.box),
 });
 

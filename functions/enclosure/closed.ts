@@ -59,7 +59,7 @@ export const closedVolumeFor = define({
   parameters: { driver, qtc, seriesResistance, fill },
   returns: { quantity: 'volume', summary: 'net volume' },
   source: { source: 'small1972closed', at: 'Vb = Vas/((Qtc/Qts)² − 1) with Qes·(Re + R)/Re' },
-  example: { formula: `=CLOSED.VOLUME_FOR(${demoDriver}, 0.707, "0.6 ohm")`, gives: 0.01585 },
+  example: { formula: `=CLOSED.VOLUME_FOR(${demoDriver}, 0.707, "0.6 ohm")`, gives: 0.01586 },
   compute: (given) => {
     const known = need(given.driver, boxFields);
     if (known instanceof Problem) return known;

@@ -37,6 +37,6 @@ export const vas = { ...usual.volume, summary: 'equivalent volume of the suspens
 export const qtc = { ...usual.q, typical: [0.4, 1.5], summary: 'total Q wanted in the box' } as const;
 
 /** A driver in one line, and boxes with it, for examples that stand on their own. */
-export const demoDriver = 'DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm")';
+export const demoDriver = 'DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm", "0.55 mH")';
 export const demoClosed = `CLOSED.BOX(${demoDriver}, "12.1 L")`;
 export const demoVented = `VENTED.BOX(${demoDriver}, "22.3 L", "39.6 Hz")`;

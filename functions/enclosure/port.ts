@@ -129,7 +129,7 @@ export const portLargest = define({
   parameters: { volume, tuning, depth, count },
   returns: { quantity: 'length', summary: 'inner diameter of each port' },
   source: { source: 'own', at: 'length from the tuning plus one diameter equals the depth' },
-  example: { formula: '=PORT.LARGEST("22.3 L", "39.6 Hz", "250 mm")', gives: 0.0583 },
+  example: { formula: '=PORT.LARGEST("22.3 L", "39.6 Hz", "250 mm")', gives: 0.0591 },
   compute: (given) => {
     // length + d = a·d² + (1 − 0.732)·d = depth
     const a = effectiveLength(areaOf(1, given.count), given.volume, given.tuning);

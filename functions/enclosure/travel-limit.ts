@@ -97,7 +97,7 @@ export const boxTravelPowerAt = define({
   source,
   example: {
     formula:
-      '=BOX.TRAVEL_POWER_AT(VENTED.BOX(DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm"), "22.3 L", "39.6 Hz"), "8 ohm", "39.6 Hz")',
+      '=BOX.TRAVEL_POWER_AT(VENTED.BOX(DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm", "0.55 mH"), "22.3 L", "39.6 Hz"), "8 ohm", "39.6 Hz")',
     gives: 58,
   },
   compute: (given) => {
