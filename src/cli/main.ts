@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { catalogue } from '../../functions/index.ts';
 import { templates } from '../../templates/index.ts';
-import { HyperFormulaEngine } from '../engine/hyperformula-engine.ts';
+import { createEngine } from '../engine/direct.ts';
 import { run } from './run.ts';
 
 /** Nothing where there is no such file; any other failure is told as it is. */
@@ -19,7 +19,7 @@ try {
     out: (text) => console.log(text),
     error: (text) => console.error(text),
     read,
-    newEngine: () => new HyperFormulaEngine(),
+    newEngine: createEngine,
     catalogue,
     templates: new Map(templates.map(({ id, content }) => [id, content])),
   });
