@@ -46,7 +46,7 @@ const list = (consequences: readonly Consequence[]): Promise<ConsequenceList> =>
 const rows = (element: ConsequenceList): HTMLElement[] => [
   ...element.shadowRoot!.querySelectorAll<HTMLElement>('li button'),
 ];
-const said = (one: Element): string => one.textContent!.replaceAll(/\s+/g, ' ').trim();
+const said = (one: Element): string => one.textContent.replaceAll(/\s+/g, ' ').trim();
 
 before(paint);
 

@@ -43,7 +43,7 @@ const within = (element: Element, selector: string): Element => {
   return found;
 };
 const texts = (element: Element, selector: string): string[] =>
-  [...element.shadowRoot!.querySelectorAll(selector)].map((one) => one.textContent!.trim());
+  [...element.shadowRoot!.querySelectorAll(selector)].map((one) => one.textContent.trim());
 
 before(paint);
 

@@ -46,7 +46,7 @@ async function card(
 const ofRecord = (record: CellRecord, more?: Partial<RecordCard>): Promise<RecordCard> =>
   card({ kind: 'record', record }, more);
 const said = (element: Element): string =>
-  (element.shadowRoot?.textContent ?? element.textContent!).replaceAll(/\s+/g, ' ');
+  (element.shadowRoot?.textContent ?? element.textContent).replaceAll(/\s+/g, ' ');
 
 function copied(element: RecordCard): string {
   let text = '';
@@ -54,7 +54,7 @@ function copied(element: RecordCard): string {
     once: true,
   });
   [...element.shadowRoot!.querySelectorAll('button')]
-    .find((button) => button.textContent!.trim() === 'Copy as text')!
+    .find((button) => button.textContent.trim() === 'Copy as text')!
     .click();
   return text;
 }
@@ -88,7 +88,7 @@ describe('a card', () => {
   it('opens a driver with every field in its unit, computed ones marked, and what is doubtful', async () => {
     const element = await ofRecord(woofer);
     const fields = [...element.shadowRoot!.querySelectorAll('dl > div')].map((line) =>
-      line.textContent!.replaceAll(/\s+/g, ' ').trim(),
+      line.textContent.replaceAll(/\s+/g, ' ').trim(),
     );
     expect(fields.some((line) => /38(\.0)? Hz$/.test(line))).to.equal(true);
     expect(fields.some((line) => /28\.5 (L|l)$/.test(line))).to.equal(true);
@@ -146,7 +146,7 @@ describe('a card', () => {
     let place: unknown;
     element.addEventListener('go', (event) => (place = (event as CustomEvent).detail));
     [...element.shadowRoot!.querySelectorAll('button')]
-      .find((button) => button.textContent!.includes('Drivers!B18'))!
+      .find((button) => button.textContent.includes('Drivers!B18'))!
       .click();
     expect(place).to.deep.equal({ sheet: 's', cell: 'B18' });
   });

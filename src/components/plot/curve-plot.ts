@@ -79,6 +79,30 @@ export class CurvePlot extends LitElement {
     `;
   }
 
+  /** Sets places on the elements themselves: a policy without inline styles refuses style attributes. */
+  override updated(): void {
+    const { frame } = this.#drawing ?? {};
+    if (!frame) return;
+    const pixels = (length: number): string => `${length}px`;
+    const place = (selector: string, styles: Partial<CSSStyleDeclaration>): void => {
+      Object.assign(this.renderRoot.querySelector<HTMLElement>(selector)?.style ?? {}, styles);
+    };
+    place('.crosshair', {
+      left: pixels(frame.left),
+      top: pixels(frame.top),
+      width: pixels(frame.width),
+      height: pixels(frame.height),
+    });
+    if (this.crosshair === undefined) return;
+    const x = frame.x(this.crosshair);
+    const isLeft = x < frame.width / 2;
+    place('.readout', {
+      top: pixels(frame.top + 24),
+      left: isLeft ? pixels(frame.left + x + 12) : '',
+      right: isLeft ? '' : pixels(this.#width.pixels - frame.left - x + 12),
+    });
+  }
+
   #lay(data: PlotData): Drawing {
     const subject = `${data.title} ${data.series[0]?.curve.quantity} ${data.system}`;
     if (subject !== this.#subject) this.#memory = { range: undefined, labels: new Map() };
@@ -112,7 +136,6 @@ export class CurvePlot extends LitElement {
   }
 
   #stage(data: PlotData, drawing: Drawing): TemplateResult {
-    const { frame } = drawing;
     const [low, high] = data.horizontal;
     const frequency = this.crosshair ?? this.#keyboardFrequency;
     const spoken =
@@ -137,7 +160,6 @@ export class CurvePlot extends LitElement {
           aria-valuemax=${high}
           aria-valuenow=${Math.round(frequency ?? Math.sqrt(low * high))}
           aria-valuetext=${spoken}
-          .style=${`left:${frame.left}px;top:${frame.top}px;width:${frame.width}px;height:${frame.height}px`}
           @pointermove=${this.#follow}
           @pointerdown=${this.#follow}
           @pointerleave=${this.#leave}
@@ -150,12 +172,8 @@ export class CurvePlot extends LitElement {
   }
 
   #readout(data: PlotData, drawing: Drawing, frequency: number): TemplateResult {
-    const { frame } = drawing;
-    const x = frame.x(frequency);
-    const side =
-      x < frame.width / 2 ? `left:${frame.left + x + 12}px` : `right:${this.#width.pixels - frame.left - x + 12}px`;
     return html`
-      <div class="readout" aria-hidden="true" .style=${`${side};top:${frame.top + 24}px`}>
+      <div class="readout" aria-hidden="true">
         <b>${spellFrequency(frequency, data.system)}</b>
         <dl>
           ${readingAt(data, frequency).values.map(
