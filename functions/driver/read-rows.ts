@@ -39,6 +39,10 @@ export function rowsOf(labels: Table, values: Table | undefined): readonly Row[]
 
 const empty = (value: CellDatum): boolean => value === null || (typeof value === 'string' && value.trim() === '');
 
+/** A cell as words; a record is none. */
+const textOf = (value: CellDatum): string | undefined =>
+  value === null || typeof value === 'object' ? undefined : String(value);
+
 /** Sorts rows of a data sheet into what they name. */
 export function readRows(rows: readonly Row[]): DriverRows | Problem {
   let name: string | undefined;
@@ -52,9 +56,9 @@ export function readRows(rows: readonly Row[]): DriverRows | Problem {
     if (meant === undefined) {
       if (typeof value === 'number') doubts.push(say`The row ${row} is not known and was left out.`);
     } else if (meant === 'name') {
-      name ??= String(value);
+      name ??= textOf(value);
     } else if (meant === 'basis') {
-      basis ??= String(value);
+      basis ??= textOf(value);
     } else if (typeof value !== 'number' || !Number.isFinite(value)) {
       const shown = typeof value === 'string' ? `“${value}”` : 'something else';
       return new Problem(say`The row ${row} needs a number, but holds ${shown}.`, 'values');

@@ -30,7 +30,7 @@ export interface LumpedSolution {
   /** Travel over Bl·Cms/(Re + series) times the voltage, its value at 0 Hz in free air. */
   readonly travelRe: Float64Array;
   readonly travelIm: Float64Array;
-  /** Volume displaced in the port over Sd times that same travel; zeros without a port. */
+  /** Volume displaced in the port over Sd times that same travel; empty without a port. */
   readonly portRe: Float64Array;
   readonly portIm: Float64Array;
   /** Mechanical side S² + S/Qms + 1 + αF, for the motional impedance. */
@@ -52,14 +52,15 @@ export function solveLumped(model: LumpedModel, at: Float64Array, withCoil = fal
   const pressureIm = array();
   const travelRe = array();
   const travelIm = array();
-  const portRe = array();
-  const portIm = array();
   const mechanicalRe = array();
   const mechanicalIm = array();
   const vented = model.style === 'vented';
+  const portRe = new Float64Array(vented ? count : 0);
+  const portIm = new Float64Array(vented ? count : 0);
   const bare = !vented && leakageQ === Infinity && absorptionQ === Infinity;
   const total = re + series;
-  const coil = withCoil ? model.coil : 0;
+  const damping = re / (qes * total);
+  const reactive = withCoil ? (2 * Math.PI * model.coil) / total : 0;
   for (let index = 0; index < count; index += 1) {
     const f = at[index]!;
     const s = f / fs;
@@ -76,10 +77,10 @@ export function solveLumped(model: LumpedModel, at: Float64Array, withCoil = fal
       const yaRe = 1 / (1 + absorbed * absorbed);
       const yaIm = -absorbed * yaRe;
       if (vented) {
-        const damping = p / portQ;
-        const size = p ** 4 + damping * damping;
+        const friction = p / portQ;
+        const size = p * p * p * p + friction * friction;
         ventRe = -(p * p) / size;
-        ventIm = -damping / size;
+        ventIm = -friction / size;
       }
       const sumRe = yaRe + ventRe;
       const sumIm = yaIm + ventIm - 1 / (p * leakageQ);
@@ -94,12 +95,12 @@ export function solveLumped(model: LumpedModel, at: Float64Array, withCoil = fal
     mechanicalRe[index] = mRe;
     mechanicalIm[index] = mIm;
     // X = 1/(M·Ze/Rt + S·Re/(Qes·Rt)), Ze/Rt = 1 + j·reactance.
-    const reactance = (2 * Math.PI * f * coil) / total;
+    const reactance = f * reactive;
     const dRe = mRe - mIm * reactance;
-    const dIm = mIm + mRe * reactance + (s * re) / (qes * total);
-    const size = dRe * dRe + dIm * dIm;
-    const xRe = dRe / size;
-    const xIm = -dIm / size;
+    const dIm = mIm + mRe * reactance + s * damping;
+    const inverse = 1 / (dRe * dRe + dIm * dIm);
+    const xRe = dRe * inverse;
+    const xIm = -dIm * inverse;
     travelRe[index] = xRe;
     travelIm[index] = xIm;
     const s2 = s * s;
@@ -116,7 +117,7 @@ export function solveLumped(model: LumpedModel, at: Float64Array, withCoil = fal
     applyHighPass(model.highPass, at, [
       [pressureRe, pressureIm],
       [travelRe, travelIm],
-      [portRe, portIm],
+      ...(vented ? [[portRe, portIm] as const] : []),
     ]);
   }
   return { pressureRe, pressureIm, travelRe, travelIm, portRe, portIm, mechanicalRe, mechanicalIm };
