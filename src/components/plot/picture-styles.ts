@@ -131,14 +131,21 @@ export const pictureStyles = css`
   @media (forced-colors: active) {
     .curve,
     .ring,
-    .leader {
+    .leader,
+    .ring.broken,
+    .leader.broken {
       stroke: CanvasText;
     }
     .ghost,
-    .minor,
-    .major,
     .edge {
       stroke: GrayText;
+    }
+    .minor {
+      stroke: none;
+    }
+    .major {
+      stroke: GrayText;
+      opacity: 0.4;
     }
     .limit,
     .hatch-line {
@@ -151,18 +158,21 @@ export const pictureStyles = css`
       fill: Highlight;
     }
     text,
+    .dot,
+    .name,
+    .reading,
+    .reading.small,
+    .reading.broken,
+    .limit-name {
+      fill: CanvasText;
+    }
     .name,
     .reading,
     .limit-name {
-      fill: CanvasText;
       stroke: Canvas;
     }
     .flag-text {
       fill: HighlightText;
-      stroke: none;
-    }
-    .dot {
-      fill: CanvasText;
     }
   }
 `;

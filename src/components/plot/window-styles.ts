@@ -73,6 +73,12 @@ export const windowStyles = css`
       fill: none;
       stroke: CanvasText;
     }
+    .rule {
+      fill: CanvasText;
+    }
+    .rule.hatched {
+      stroke: Canvas;
+    }
     .bar,
     .end-line {
       fill: CanvasText;

@@ -232,9 +232,15 @@ export const rulerStyles = css`
       stroke: CanvasText;
       stroke-dasharray: 2 2;
     }
-    text {
+    text,
+    .pass-name {
       fill: CanvasText;
-      stroke: none;
+    }
+    .halo {
+      stroke: Canvas;
+    }
+    .before {
+      stroke: CanvasText;
     }
   }
 `;
