@@ -29,9 +29,3 @@ function readField(text: string, start: number): [field: string, end: number] {
   plain.lastIndex = start;
   return [plain.exec(text)?.[0] ?? '', plain.lastIndex];
 }
-
-/** The same the other way round. */
-export const writeTable = (rows: readonly (readonly string[])[]): string =>
-  rows.map((row) => row.map(quoted).join('\t')).join('\n');
-
-const quoted = (field: string): string => (/[\t\n\r]|^"/.test(field) ? `"${field.replaceAll('"', '""')}"` : field);

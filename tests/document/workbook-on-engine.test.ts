@@ -75,7 +75,7 @@ describe('the two-driver check on the real engine', () => {
     const workbook = await opened(template('closed-box-bench'));
     await workbook.do({ kind: 'system', system: 'imperial' });
     const [sheet] = workbook.document.sheets;
-    const [cell = ''] = [...(sheet?.cells ?? [])].find(([, { text }]) => / L$/.test(text)) ?? [];
+    const [cell = ''] = [...(sheet?.cells ?? [])].find(([, { text }]) => text.endsWith(' L')) ?? [];
     const shown = workbook.shown(sheet?.id ?? '', cell);
     expect(shown).toMatchObject({ kind: 'number', unit: 'ft³' });
     await workbook.do({ kind: 'write', sheet: sheet?.id ?? '', texts: new Map([[cell, '0.5']]) });
