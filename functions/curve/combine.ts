@@ -7,7 +7,7 @@ import { say } from '../values/say.ts';
 import { mismatched } from './read.ts';
 
 const curve = { record: 'curve', summary: 'curve' } as const;
-const line = 'CURVE.READ("1 kHz", "90 dB")';
+const line = 'CURVE.READ(1 kHz, 90 dB)';
 const source = { source: 'own', at: 'point by point on the grid of 48 frequencies an octave' } as const;
 
 const unlike = (curves: readonly Curve[]): Problem | undefined => {
@@ -85,7 +85,7 @@ export const curveDifference = define({
   parameters: { a: { record: 'curve', summary: 'curve' }, b: { record: 'curve', summary: 'curve that is taken away' } },
   returns: { record: 'curve', summary: 'difference' },
   source,
-  example: { formula: `=CURVE.AT(CURVE.DIFFERENCE(${line}, CURVE.READ("1 kHz", "86 dB")), "1 kHz")`, gives: 4 },
+  example: { formula: `=CURVE.AT(CURVE.DIFFERENCE(${line}, CURVE.READ(1 kHz, 86 dB)), "1 kHz")`, gives: 4 },
   compute(given) {
     const { a, b } = given;
     const wrong = unlike([a, b]);

@@ -13,7 +13,7 @@ const band = {
   to: { ...usual.frequency, default: 20000, summary: 'upper end of the band looked at' },
 } as const;
 const source = { source: 'own', at: 'parabola in log f through the point of the grid and its neighbours' } as const;
-const line = 'CURVE.READ("1 kHz", "90 dB")';
+const line = 'CURVE.READ(1 kHz, 90 dB)';
 
 /** Refuses a number that is of another kind than the curve; plain numbers pass. */
 export function mismatched(curveGiven: Curve, quantity: QuantityName, parameter: string): Problem | undefined {

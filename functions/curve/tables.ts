@@ -56,7 +56,7 @@ export const curveRead = define({
   },
   returns: { record: 'curve', summary: 'curve that holds from the first to the last frequency' },
   source: { source: 'own', at: 'straight in log f between the rows' },
-  example: { formula: '=CURVE.READ("1 kHz", "90 dB")', gives: { quantity: 'level', title: 'Measured' } },
+  example: { formula: '=CURVE.READ(1 kHz, 90 dB)', gives: { quantity: 'level', title: 'Measured' } },
   remarks:
     'Rows may stand in any order; empty rows are left out. One row alone gives a flat line over all frequencies, to mark a limit in a plot. The curve has no phase.',
   compute(given) {
@@ -83,7 +83,7 @@ export const curveColumn = define({
   },
   returns: { quantity: 'curve', column: true, summary: 'one value beside each frequency' },
   source: { source: 'own', at: 'straight in log f between 48 points an octave' },
-  example: { formula: '=CURVE.COLUMN(CURVE.READ("1 kHz", "90 dB"), "500 Hz")', gives: 90 },
+  example: { formula: '=CURVE.COLUMN(CURVE.READ(1 kHz, 90 dB), 500 Hz)', gives: 90 },
   remarks: 'Every cell must hold a frequency inside the band in which the curve holds.',
   compute(given) {
     const values: number[] = [];

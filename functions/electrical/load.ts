@@ -27,7 +27,7 @@ export const loadLowest = define({
   returns: { quantity: 'resistance', summary: 'lowest magnitude of the impedance' },
   source: { source: 'iec60268_5', at: 'rated impedance: the lowest magnitude is at least 80 % of it' },
   example: {
-    formula: '=LOAD.LOWEST(CURVE.READ("1 kHz", "6 Ω", "resistance"), "20 Hz", "20 kHz")',
+    formula: '=LOAD.LOWEST(CURVE.READ(1 kHz, 6 Ω, "resistance"), "20 Hz", "20 kHz")',
     gives: 6,
   },
   remarks: 'Compare it with what the amplifier allows, not with the nominal ohms, which are only a class.',
@@ -44,7 +44,7 @@ export const loadLowestAt = define({
   returns: { quantity: 'frequency', summary: 'frequency of the lowest ohms' },
   source: { source: 'own', at: 'parabola in log f through the lowest point of the grid and its neighbours' },
   example: {
-    formula: '=LOAD.LOWEST_AT(CURVE.READ("1 kHz", "6 Ω", "resistance"), "20 Hz", "20 kHz")',
+    formula: '=LOAD.LOWEST_AT(CURVE.READ(1 kHz, 6 Ω, "resistance"), "20 Hz", "20 kHz")',
     gives: 20,
   },
   remarks: 'Where the curve is flat, a small change moves the place far; the ohms there hardly change.',
@@ -100,8 +100,7 @@ export const loadHandover = define({
   returns: { record: 'curve', summary: 'magnitude of the load' },
   source: { source: 'own', at: 'ideal split: each driver alone in its own band' },
   example: {
-    formula:
-      '=LOAD.HANDOVER(CURVE.READ("1 kHz", "6 Ω", "resistance"), CURVE.READ("1 kHz", "4 Ω", "resistance"), "1.8 kHz")',
+    formula: '=LOAD.HANDOVER(CURVE.READ(1 kHz, 6 Ω, "resistance"), CURVE.READ(1 kHz, 4 Ω, "resistance"), "1.8 kHz")',
     gives: { quantity: 'resistance', title: 'Load, ideal split' },
   },
   remarks:

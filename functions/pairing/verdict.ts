@@ -50,7 +50,7 @@ function judged(pair: Window, comfortable: number): Verdict {
 }
 
 const window = { record: 'window', summary: 'window of the pair' } as const;
-const exampleWindow = 'PAIR.WINDOW("resonance", "1700 Hz", "1275 Hz", "narrowing", "1923 Hz", "2631 Hz")';
+const exampleWindow = 'PAIR.WINDOW("resonance", 1700 Hz, 1275 Hz, "narrowing", 1923 Hz, 2631 Hz)';
 
 export const pairVerdict = define({
   name: 'PAIR.VERDICT',

@@ -6,7 +6,7 @@ import { readLimits } from './read-limits.ts';
 
 const window = { record: 'window', summary: 'window of a pair' } as const;
 const own = { source: 'own', at: 'highest floor and lowest ceiling' } as const;
-const exampleWindow = 'PAIR.WINDOW("resonance", "1700 Hz", "1275 Hz", "narrowing", "1923 Hz", "2631 Hz")';
+const exampleWindow = 'PAIR.WINDOW("resonance", 1700 Hz, 1275 Hz, "narrowing", 1923 Hz, 2631 Hz)';
 const most = (limits: readonly Limit[], value: (limit: Limit) => number): Limit =>
   limits.reduce((one, other) => (value(other) > value(one) ? other : one));
 
