@@ -9,10 +9,14 @@ export type Parameters = { [K in Linked]?: number };
 interface Rule {
   readonly gives: Linked;
   readonly needs: readonly Linked[];
-  readonly compute: (...needed: number[]) => number;
+  readonly compute: (a: number, b: number, c: number, d: number) => number;
 }
 
-const rule = (gives: Linked, needs: readonly Linked[], compute: (...needed: number[]) => number): Rule => ({
+const rule = (
+  gives: Linked,
+  needs: readonly Linked[],
+  compute: (a: number, b: number, c: number, d: number) => number,
+): Rule => ({
   gives,
   needs,
   compute,
@@ -31,25 +35,25 @@ export const levelOf = (fs: number, vas: number, qes: number, re: number): numbe
 
 /** The relations between the parameters, each solved for one of them; the most direct first. */
 export const rules: readonly Rule[] = [
-  rule('qts', ['qms', 'qes'], (qms, qes) => (qms! * qes!) / (qms! + qes!)),
-  rule('qes', ['qms', 'qts'], (qms, qts) => (qms! * qts!) / (qms! - qts!)),
-  rule('qms', ['qes', 'qts'], (qes, qts) => (qes! * qts!) / (qes! - qts!)),
-  rule('fs', ['mms', 'cms'], (mms, cms) => 1 / (turn * Math.sqrt(mms! * cms!))),
-  rule('cms', ['vas', 'sd'], (vas, sd) => vas! / (bulk * sd! ** 2)),
-  rule('cms', ['fs', 'mms'], (fs, mms) => 1 / ((turn * fs!) ** 2 * mms!)),
-  rule('mms', ['fs', 'cms'], (fs, cms) => 1 / ((turn * fs!) ** 2 * cms!)),
-  rule('vas', ['sd', 'cms'], (sd, cms) => bulk * sd! ** 2 * cms!),
-  rule('sd', ['vas', 'cms'], (vas, cms) => Math.sqrt(vas! / (bulk * cms!))),
-  rule('rms', ['fs', 'mms', 'qms'], (fs, mms, qms) => (turn * fs! * mms!) / qms!),
-  rule('qms', ['fs', 'mms', 'rms'], (fs, mms, rms) => (turn * fs! * mms!) / rms!),
-  rule('bl', ['fs', 'mms', 're', 'qes'], (fs, mms, re, qes) => Math.sqrt((turn * fs! * mms! * re!) / qes!)),
-  rule('qes', ['fs', 'mms', 're', 'bl'], (fs, mms, re, bl) => (turn * fs! * mms! * re!) / bl! ** 2),
-  rule('mms', ['fs', 're', 'qes', 'bl'], (fs, re, qes, bl) => (bl! ** 2 * qes!) / (turn * fs! * re!)),
-  rule('mms', ['fs', 'qms', 'rms'], (fs, qms, rms) => (rms! * qms!) / (turn * fs!)),
-  rule('re', ['fs', 'mms', 'qes', 'bl'], (fs, mms, qes, bl) => (bl! ** 2 * qes!) / (turn * fs! * mms!)),
-  rule('fs', ['mms', 'qms', 'rms'], (mms, qms, rms) => (rms! * qms!) / (turn * mms!)),
-  rule('fs', ['mms', 're', 'qes', 'bl'], (mms, re, qes, bl) => (bl! ** 2 * qes!) / (turn * mms! * re!)),
-  rule('level', ['fs', 'vas', 'qes', 're'], (fs, vas, qes, re) => levelOf(fs!, vas!, qes!, re!)),
+  rule('qts', ['qms', 'qes'], (qms, qes) => (qms * qes) / (qms + qes)),
+  rule('qes', ['qms', 'qts'], (qms, qts) => (qms * qts) / (qms - qts)),
+  rule('qms', ['qes', 'qts'], (qes, qts) => (qes * qts) / (qes - qts)),
+  rule('fs', ['mms', 'cms'], (mms, cms) => 1 / (turn * Math.sqrt(mms * cms))),
+  rule('cms', ['vas', 'sd'], (vas, sd) => vas / (bulk * sd ** 2)),
+  rule('cms', ['fs', 'mms'], (fs, mms) => 1 / ((turn * fs) ** 2 * mms)),
+  rule('mms', ['fs', 'cms'], (fs, cms) => 1 / ((turn * fs) ** 2 * cms)),
+  rule('vas', ['sd', 'cms'], (sd, cms) => bulk * sd ** 2 * cms),
+  rule('sd', ['vas', 'cms'], (vas, cms) => Math.sqrt(vas / (bulk * cms))),
+  rule('rms', ['fs', 'mms', 'qms'], (fs, mms, qms) => (turn * fs * mms) / qms),
+  rule('qms', ['fs', 'mms', 'rms'], (fs, mms, rms) => (turn * fs * mms) / rms),
+  rule('bl', ['fs', 'mms', 're', 'qes'], (fs, mms, re, qes) => Math.sqrt((turn * fs * mms * re) / qes)),
+  rule('qes', ['fs', 'mms', 're', 'bl'], (fs, mms, re, bl) => (turn * fs * mms * re) / bl ** 2),
+  rule('mms', ['fs', 're', 'qes', 'bl'], (fs, re, qes, bl) => (bl ** 2 * qes) / (turn * fs * re)),
+  rule('mms', ['fs', 'qms', 'rms'], (fs, qms, rms) => (rms * qms) / (turn * fs)),
+  rule('re', ['fs', 'mms', 'qes', 'bl'], (fs, mms, qes, bl) => (bl ** 2 * qes) / (turn * fs * mms)),
+  rule('fs', ['mms', 'qms', 'rms'], (mms, qms, rms) => (rms * qms) / (turn * mms)),
+  rule('fs', ['mms', 're', 'qes', 'bl'], (mms, re, qes, bl) => (bl ** 2 * qes) / (turn * mms * re)),
+  rule('level', ['fs', 'vas', 'qes', 're'], (fs, vas, qes, re) => levelOf(fs, vas, qes, re)),
 ];
 
 /** What a rule makes of the parameters; `undefined` when one is missing or the result is not a physical value. */
@@ -60,7 +64,8 @@ export function applied(each: Rule, known: Parameters): number | undefined {
     if (value === undefined) return undefined;
     needed.push(value);
   }
-  const result = each.compute(...needed);
+  const [a = NaN, b = NaN, c = NaN, d = NaN] = needed;
+  const result = each.compute(a, b, c, d);
   return Number.isFinite(result) && result > 0 ? result : undefined;
 }
 

@@ -84,7 +84,7 @@ describe('whole closed boxes from element values', () => {
 
 describe('an invented woofer for Qtc 0.707', () => {
   test('volume and resonance', () => {
-    expect(number('CLOSED.VOLUME_FOR', { driver: woofer, qtc: 0.707 }) * 1e3).toBeCloseTo(12.1, 1);
+    expect(number('CLOSED.VOLUME_FOR', { driver: woofer, qtc: Math.SQRT1_2 }) * 1e3).toBeCloseTo(12.1, 1);
     expect(number('BOX.RESONANCE', { box: box('CLOSED.BOX', { driver: woofer, volume: 0.0121 }) })).toBeCloseTo(
       69.6,
       1,
