@@ -1,11 +1,8 @@
-const tokens = `
-:root{--ground:#ebe8e0;--panel:#f4f2eb;--paper:#fbfaf6;--line:#e0dcd1;--line2:#c6c1b3;--blue1:#e3ecee;--blue2:#c3d5da;--ink:#191c1e;--ink2:#4f5457;--ink3:#5f6466;--accent:#2340c4;--accent-soft:#e7eafa;--on-accent:#fff;--good:#176340;--good-bg:#e2f0e6;--good-line:#b4d6c0;--caution:#7d4d00;--caution-bg:#fbedcf;--caution-line:#e7cb8d;--fail:#a31f2c;--fail-bg:#fbe4e2;--fail-line:#ecb6b3;--woofer:#7a3f78;--tweeter:#0f7686;--system:#191c1e;--ghost:#7b807e}
-@media(prefers-color-scheme:dark){:root{--ground:#101214;--panel:#14171a;--paper:#181b1e;--line:#282c30;--line2:#42474c;--blue1:#1e2528;--blue2:#2d393e;--ink:#ecebe5;--ink2:#b3b5b1;--ink3:#989c99;--accent:#9db0ff;--accent-soft:#232a4a;--on-accent:#11163a;--good:#86d3a6;--good-bg:#173021;--good-line:#2c5a3f;--caution:#efc169;--caution-bg:#33280f;--caution-line:#66501f;--fail:#ff9f97;--fail-bg:#3c191a;--fail-line:#74312f;--woofer:#d79ad3;--tweeter:#5fc4d2;--system:#ecebe5;--ghost:#7c817f}}
-`;
+import { themeSheet } from '../../src/components/theme.ts';
 
-/** Gives the page the colours that components take from it. */
+/** Gives the page the colours and the paper that components of the dock stand on. */
 export function paint(): void {
-  const style = document.createElement('style');
-  style.textContent = tokens + 'body{background:var(--panel);color:var(--ink);font-family:"Plex Sans",sans-serif}';
-  document.head.append(style);
+  const paper = new CSSStyleSheet();
+  paper.replaceSync('body { background: var(--panel); font-family: var(--sans); }');
+  document.adoptedStyleSheets = [themeSheet(), paper];
 }

@@ -2,8 +2,8 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Consequence } from '../../document/consequences.ts';
 import type { ShownCell } from '../../document/shown.ts';
+import { icon } from '../icons.ts';
 import { ranked, wordsOf } from './data.ts';
-import { statusIcon } from './status-icon.ts';
 
 /** What an edit changed: the cause first, then verdicts that turned, then values.
  *  @fires go - A row was chosen; `detail` is its place `{ sheet, cell }`. */
@@ -227,18 +227,17 @@ export class ConsequenceList extends LitElement {
   /** The unit is written once where both have the same, and a verdict that turned leaves its icon only. */
   #before({ before, after }: Consequence): TemplateResult | string {
     if (before.kind === 'verdict' && after.kind === 'verdict')
-      return html`<span class=${before.status}>${statusIcon(before.status)}</span
-        ><span class="heard">${before.word}</span>`;
+      return html`<span class=${before.status}>${icon(before.status)}</span><span class="heard">${before.word}</span>`;
     if (before.kind === 'number' && after.kind === 'number' && before.unit === after.unit) return before.number;
     return this.#cell(before);
   }
 
   #cell(shown: ShownCell): TemplateResult | string {
     if (shown.kind === 'verdict')
-      return html`<span class=${shown.status}>${statusIcon(shown.status)}</span
+      return html`<span class=${shown.status}>${icon(shown.status)}</span
         ><span class=${shown.status}>${shown.word}</span>`;
     if (shown.kind === 'problem')
-      return html`<span class="fail">${statusIcon('fail')}</span><span class="fail">${wordsOf(shown)}</span>`;
+      return html`<span class="fail">${icon('fail')}</span><span class="fail">${wordsOf(shown)}</span>`;
     return wordsOf(shown);
   }
 

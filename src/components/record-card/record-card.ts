@@ -4,7 +4,7 @@ import type { CellRecord } from '../../../functions/values/record.ts';
 import type { Sentence } from '../../../functions/values/say.ts';
 import type { Status } from '../../../functions/values/verdict.ts';
 import type { Line, UnitSystem } from '../../document/types.ts';
-import { statusIcon } from '../consequences/status-icon.ts';
+import { icon } from '../icons.ts';
 import { speak } from '../../units/show.ts';
 import { spell } from '../plot/unit.ts';
 import '../plot/curve-plot.ts';
@@ -101,7 +101,7 @@ export class RecordCard extends LitElement {
     const sheet = origin && origin.sheet !== here ? `${this.sheetNames.get(origin.sheet) ?? 'other sheet'}!` : '';
     return html`
       <div class="note fail">
-        ${statusIcon('fail')}
+        ${icon('fail')}
         <p>${message}</p>
         ${origin ? html`<button type="button" @click=${() => this.#go(origin)}>Go to ${sheet}${origin.cell}</button>` : nothing}
       </div>
@@ -121,7 +121,7 @@ export class RecordCard extends LitElement {
           ${this.#record(record.driver)}`;
       case 'verdict':
         return html`<div class="note ${record.status}">
-          ${statusIcon(record.status)}
+          ${icon(record.status)}
           <p class="word">${record.word}</p>
           <p>${speak(record.reason, this.system)}</p>
           ${record.note ? html`<p>${speak(record.note, this.system)}</p>` : nothing}
@@ -160,7 +160,7 @@ export class RecordCard extends LitElement {
 
   #note(status: Status, word: string, sentence: Sentence): TemplateResult {
     return html`<div class="note ${status}">
-      ${statusIcon(status)}
+      ${icon(status)}
       <p class="word">${word}</p>
       <p>${speak(sentence, this.system)}</p>
     </div>`;
@@ -169,7 +169,7 @@ export class RecordCard extends LitElement {
   #finding({ level, message, fix }: CardFinding): TemplateResult {
     const status = level === 'error' ? 'fail' : 'caution';
     return html`<div class="note ${status}">
-      ${statusIcon(status)}
+      ${icon(status)}
       <p>${message}</p>
       ${fix === undefined ? nothing : html`<p>Write <strong>${fix}</strong></p>`}
     </div>`;

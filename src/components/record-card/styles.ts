@@ -169,7 +169,7 @@ export const cardStyles = css`
     padding: 6px 8px;
     border: 1px solid var(--line);
     background: var(--paper);
-    font-family: 'Plex Mono', ui-monospace, monospace;
+    font-family: var(--mono, ui-monospace, monospace);
     font-size: 13px;
     line-height: 19px;
     white-space: pre-wrap;
