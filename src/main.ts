@@ -11,7 +11,7 @@ import './app/octavo-app.ts';
 
 /** Puts the parts together: the only file that knows them all. */
 async function start(): Promise<void> {
-  document.adoptedStyleSheets.push(themeSheet);
+  document.adoptedStyleSheets.push(themeSheet());
   const theme = localStorage.getItem('octavo-theme');
   if (theme) document.documentElement.dataset['theme'] = theme;
 

@@ -8,7 +8,7 @@ import { compileReference } from './compile-reference.ts';
 import { canonicalNumber, engineNumber } from './numbers.ts';
 import { numberOf, RATIO, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
 import type { Compiled, Finding, Reference, Scope } from './types.ts';
-import { childOf, type Compilation, type Part } from './part.ts';
+import { childrenOf, type Compilation, type Part } from './part.ts';
 import { unitNamed } from '../units/table.ts';
 import { parseQuantity } from '../units/parse.ts';
 
@@ -67,7 +67,7 @@ function compilePartOf(node: SyntaxNode, compilation: Compilation): Part {
     case 'Call':
       return compileCall(node, compilation);
     case 'Paren': {
-      const inner = compilation.part(childOf(node));
+      const inner = compilation.part(childrenOf(node)[1] ?? node);
       return { ...inner, text: `(${inner.text})`, node };
     }
     case 'Signed':

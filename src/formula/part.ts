@@ -26,11 +26,7 @@ export interface Compilation {
 /** An argument as it stands between separators; `undefined` where it is left out. */
 export type Slot = SyntaxNode | undefined;
 
-export function childOf(node: SyntaxNode): SyntaxNode {
-  const child = node.firstChild;
-  return child ?? node;
-}
-
+/** All nodes directly below, punctuation included. */
 export function childrenOf(node: SyntaxNode): SyntaxNode[] {
   const children: SyntaxNode[] = [];
   for (let child = node.firstChild; child; child = child.nextSibling) children.push(child);

@@ -1,0 +1,138 @@
+import type { Cell } from '../../document/types.ts';
+import type { ShownCell } from '../../document/shown.ts';
+import type { Line } from '../../document/types.ts';
+import { sparkPath } from '../spark-line/spark-path.ts';
+import type { Tally } from './model.ts';
+
+/** Everything that decides how a cell looks. */
+export interface CellLook {
+  readonly cell: Cell | undefined;
+  readonly shown: ShownCell;
+  readonly before: string | undefined;
+  readonly finding: 'error' | 'doubt' | undefined;
+  readonly tally: Tally | undefined;
+  readonly line: Line | undefined;
+}
+
+const shapes = {
+  good: ['M14.2 8a6.2 6.2 0 1 1-12.4 0 6.2 6.2 0 0 1 12.4 0', 'm5.4 8.2 1.9 1.9 3.4-3.9'],
+  caution: ['M8 2 14.6 13.6H1.4z', 'M8 6.4v3.2M8 11.6v.1'],
+  fail: ['M5.4 1.8h5.2l3.6 3.6v5.2l-3.6 3.6H5.4l-3.6-3.6V5.4z', 'm5.9 5.9 4.2 4.2m0-4.2-4.2 4.2'],
+} as const;
+
+const SVG = 'http://www.w3.org/2000/svg';
+
+function element(tag: string, kind: string, ...content: (Node | string)[]): HTMLElement {
+  const made = document.createElement(tag);
+  made.className = kind;
+  made.append(...content);
+  return made;
+}
+
+function drawing(kind: string, box: string, paths: readonly string[]): SVGSVGElement {
+  const svg = document.createElementNS(SVG, 'svg');
+  svg.setAttribute('class', kind);
+  svg.setAttribute('viewBox', box);
+  svg.setAttribute('aria-hidden', 'true');
+  for (const d of paths) {
+    const path = document.createElementNS(SVG, 'path');
+    path.setAttribute('d', d);
+    svg.append(path);
+  }
+  return svg;
+}
+
+const mark = (status: keyof typeof shapes): SVGSVGElement => drawing('icon', '0 0 16 16', shapes[status]);
+
+/** A text that is the same for two looks that would draw the same. Curves are told apart by being other objects. */
+const curveNumbers = new WeakMap<object, number>();
+let nextNumber = 0;
+
+export function lookKey({ cell, shown, before, finding, tally, line }: CellLook): string {
+  if (shown.kind === 'empty' && !cell && before === undefined) return '';
+  let shownKey: string;
+  if (shown.kind === 'curve') {
+    if (!curveNumbers.has(shown.curve)) curveNumbers.set(shown.curve, nextNumber++);
+    shownKey = `curve${String(curveNumbers.get(shown.curve))}`;
+  } else shownKey = JSON.stringify(shown);
+  const isFormula = cell?.text.startsWith('=') ? 'f' : 't';
+  return [
+    shownKey,
+    before ?? '',
+    finding ?? '',
+    cell?.look ?? '',
+    isFormula,
+    line ?? '',
+    tally ? JSON.stringify(tally) : '',
+  ].join('|');
+}
+
+/** Fills a pooled element with what the cell looks like. */
+export function drawCell(target: HTMLElement, look: CellLook): void {
+  const { cell, shown, before, finding, tally } = look;
+  const kinds = ['cell'];
+  if (cell?.look === 'section') kinds.push('heading');
+  else if (cell?.look) kinds.push(cell.look);
+  if (cell && cell.text !== '' && !cell.text.startsWith('=') && !cell.look) kinds.push('typed');
+  if (finding) kinds.push(finding);
+  if (before !== undefined) kinds.push('changed');
+  if (shown.kind === 'number') kinds.push('number');
+  if (shown.kind === 'waiting') kinds.push('waiting');
+  if (shown.kind === 'problem') kinds.push('problem');
+  target.className = kinds.join(' ');
+  target.title = titleOf(shown);
+  target.replaceChildren(...content(look, before), ...(tally ? [tallyOf(tally)] : []));
+}
+
+function content({ shown, line }: CellLook, before: string | undefined): Node[] {
+  const was = before === undefined || before === '' ? [] : [element('span', 'was', `${before} →`)];
+  switch (shown.kind) {
+    case 'empty':
+      return was;
+    case 'number':
+      return [...was, element('span', 'value', shown.number), element('span', 'unit', shown.unit)];
+    case 'verdict':
+      return [
+        element('span', `chip ${shown.status}`, mark(shown.status), shown.word),
+        ...(before === undefined ? [] : [element('span', 'was', `was ${before.split(':')[0]?.toLowerCase() ?? ''}`)]),
+        element('span', 'reason', shown.note === '' ? shown.reason : `${shown.reason} ${shown.note}`),
+      ];
+    case 'curve': {
+      const picture = drawing(`spark ${line ?? ''}`, '0 0 120 20', [sparkPath(shown.curve, 120, 20)]);
+      picture.setAttribute('preserveAspectRatio', 'none');
+      return [picture, element('span', 'hidden', shown.text)];
+    }
+    case 'record':
+      return [element('span', 'words value', shown.title)];
+    case 'problem':
+      return [mark('fail'), element('span', 'words', shown.message)];
+    case 'text':
+    case 'waiting':
+      return [element('span', 'words value', shown.text)];
+  }
+}
+
+function tallyOf(tally: Tally): HTMLElement {
+  const parts = (['fail', 'caution', 'good'] as const)
+    .filter((status) => tally[status] > 0)
+    .map((status) => {
+      const part = element('span', status, mark(status), String(tally[status]));
+      part.append(element('span', 'hidden', status));
+      return part;
+    });
+  return element('span', 'tally', ...parts);
+}
+
+function titleOf(shown: ShownCell): string {
+  switch (shown.kind) {
+    case 'verdict':
+      return `${shown.reason} ${shown.note}`.trim();
+    case 'problem':
+      return shown.message;
+    case 'record':
+    case 'curve':
+      return shown.text;
+    default:
+      return '';
+  }
+}
