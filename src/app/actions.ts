@@ -2,12 +2,12 @@ import { newDocument } from '../document/create.ts';
 import { parseAddress } from '../formula/address.ts';
 import { openFromFile, saveToFile } from './files.ts';
 import { keyBindings } from './key-bindings.ts';
-import type { OctavoApp } from './octavo-app.ts';
+import type { AppHost } from './app-host.ts';
 import { openTemplate } from './template-list.ts';
 
-type Action = (app: OctavoApp, id: string) => void | Promise<void>;
+type Action = (app: AppHost, id: string) => void | Promise<void>;
 
-const onDocument = async (app: OctavoApp, document: ReturnType<typeof openTemplate>): Promise<void> => {
+const onDocument = async (app: AppHost, document: ReturnType<typeof openTemplate>): Promise<void> => {
   app.drawer = false;
   await app.session?.adopt(document);
 };
@@ -100,6 +100,6 @@ const actions: Readonly<Record<string, Action>> = {
 const sameWord = (a: string, b: string): boolean =>
   a.trim().toLowerCase() === b.trim().replaceAll("'", '').toLowerCase();
 
-export async function runAction(name: string, app: OctavoApp, id = ''): Promise<void> {
+export async function runAction(name: string, app: AppHost, id = ''): Promise<void> {
   await actions[name]?.(app, id);
 }

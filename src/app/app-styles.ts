@@ -4,36 +4,17 @@ import { css } from 'lit';
 export const appStyles = css`
   :host {
     display: grid;
-    grid-template: 'bar bar bar' 48px 'rail sheet dock' minmax(0, 1fr) 'foot foot foot' 26px / 208px minmax(
-        0,
-        1fr
-      ) 392px;
+    grid-template:
+      'bar bar bar' 48px 'rail sheet dock' minmax(0, 1fr) 'foot foot foot' 26px / 208px minmax(0, 1fr)
+      392px;
     height: 100dvh;
     background: var(--ground);
     color: var(--ink);
     font: 14px/20px var(--sans);
     font-variant-numeric: tabular-nums lining-nums;
   }
-  header {
+  top-bar {
     grid-area: bar;
-    display: flex;
-    align-items: center;
-    gap: 8px;
-    padding: 0 12px;
-    border-bottom: 1px solid var(--line2);
-    min-width: 0;
-  }
-  header h1 {
-    font-size: 14px;
-    font-weight: 600;
-    margin: 0 12px 0 4px;
-    white-space: nowrap;
-    overflow: clip;
-    text-overflow: ellipsis;
-    min-width: 0;
-  }
-  header .space {
-    flex: 1;
   }
   button.plain,
   button.tool {
@@ -148,16 +129,6 @@ export const appStyles = css`
     min-height: 0;
     min-width: 0;
   }
-  aside > section {
-    padding: 12px 12px 14px;
-    border-bottom: 1px solid var(--line2);
-  }
-  aside h3 {
-    font-size: 15px;
-    line-height: 20px;
-    font-weight: 600;
-    margin: 0 0 6px;
-  }
   footer.foot {
     grid-area: foot;
     display: flex;
@@ -195,9 +166,12 @@ export const appStyles = css`
   .notice.fail svg {
     color: var(--fail);
   }
-  .drawer-toggle,
-  nav.tabs {
-    display: none;
+  .floating {
+    position: fixed;
+    inset: 0 auto auto 0;
+    width: 0;
+    height: 0;
+    overflow: clip;
   }
   @media (max-width: 1180px) {
     :host {
@@ -212,9 +186,6 @@ export const appStyles = css`
       inset: 48px auto 0 0;
       width: 248px;
       z-index: 5;
-    }
-    .drawer-toggle {
-      display: inline-flex;
     }
   }
   @media (max-width: 1023px) {
@@ -237,41 +208,6 @@ export const appStyles = css`
       border-left: 0;
       border-top: 1px solid var(--line2);
     }
-    nav.tabs {
-      display: flex;
-      position: sticky;
-      top: 0;
-      z-index: 1;
-      background: var(--panel);
-      border-bottom: 1px solid var(--line2);
-    }
-    nav.tabs button {
-      all: unset;
-      box-sizing: border-box;
-      min-height: 44px;
-      padding: 0 16px;
-      display: inline-flex;
-      align-items: center;
-      cursor: pointer;
-      border-bottom: 2px solid transparent;
-    }
-    nav.tabs button[aria-pressed='true'] {
-      border-color: var(--accent);
-      font-weight: 600;
-    }
-    nav.tabs button:focus-visible {
-      outline: 2px solid var(--accent);
-      outline-offset: -2px;
-    }
-    aside[data-tab='plots'] > section:not(.plot),
-    aside[data-tab='changes'] > section:not(.changes),
-    aside[data-tab='cell'] > section:not(.card) {
-      display: none;
-    }
-    .plots {
-      display: grid;
-      grid-template-columns: repeat(auto-fit, minmax(320px, 1fr));
-    }
     .title {
       padding: 10px 16px 6px;
     }
@@ -293,9 +229,6 @@ export const appStyles = css`
     .tally {
       gap: 12px;
       margin-top: 4px;
-    }
-    header .optional {
-      display: none;
     }
   }
 `;

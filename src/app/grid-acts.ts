@@ -1,13 +1,15 @@
 import type { Command, Refusal } from '../document/command.ts';
+import type { Sheet } from '../document/types.ts';
 import { formatAddress } from '../formula/address.ts';
 import { Clipboard } from './clipboard.ts';
 import type { Session } from './session.ts';
-import { cellsOf, type Selection } from './selection.ts';
+import type { Selection } from '../components/grid/model.ts';
+import { cellsOf } from './selection.ts';
 
 /** What the grid's events act upon. */
 export interface GridHost {
   readonly session: Session | undefined;
-  readonly sheetId: string;
+  readonly sheet: Sheet | undefined;
   readonly selection: Selection;
   /** Shows why something was not done. */
   tell(message: string): void;
@@ -28,13 +30,17 @@ export class GridActs {
     return !refusal;
   }
 
+  get #sheet(): string {
+    return this.#host.sheet?.id ?? '';
+  }
+
   get #area(): { readonly sheet: string; readonly cells: string } {
-    return { sheet: this.#host.sheetId, cells: cellsOf(this.#host.selection) };
+    return { sheet: this.#sheet, cells: cellsOf(this.#host.selection) };
   }
 
   commit(row: number, column: number, text: string): Promise<boolean> {
     const cell = formatAddress({ row, column });
-    return this.do({ kind: 'write', sheet: this.#host.sheetId, texts: new Map([[cell, text]]) });
+    return this.do({ kind: 'write', sheet: this.#sheet, texts: new Map([[cell, text]]) });
   }
 
   clear(): Promise<boolean> {
@@ -63,6 +69,6 @@ export class GridActs {
   restructure(kind: 'insert' | 'delete', axis: 'rows' | 'columns'): Promise<boolean> {
     const { anchor, focus } = this.#host.selection;
     const [a, b] = axis === 'rows' ? [anchor.row, focus.row] : [anchor.column, focus.column];
-    return this.do({ kind, sheet: this.#host.sheetId, axis, at: Math.min(a, b), count: Math.abs(a - b) + 1 });
+    return this.do({ kind, sheet: this.#sheet, axis, at: Math.min(a, b), count: Math.abs(a - b) + 1 });
   }
 }

@@ -1,6 +1,6 @@
 import type { MenuItem } from '../components/menu/pop-menu.ts';
 import { cellsOf } from './selection.ts';
-import type { OctavoApp } from './octavo-app.ts';
+import type { AppHost } from './app-host.ts';
 
 /** What can be done with the selected cells, beside the keys. */
 export const gridMenu: readonly MenuItem[] = [
@@ -18,7 +18,7 @@ export const gridMenu: readonly MenuItem[] = [
 ];
 
 /** Does one line of the menu. */
-export async function runGridMenu(name: string, app: OctavoApp): Promise<void> {
+export async function runGridMenu(name: string, app: AppHost): Promise<void> {
   const { acts, sheet, dialog } = app;
   if (!sheet) return;
   const cells = cellsOf(app.selection);

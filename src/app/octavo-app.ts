@@ -11,11 +11,15 @@ import type { Sheet } from '../document/types.ts';
 import type { Workbook, WorkbookChange } from '../document/workbook.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { runAction } from './actions.ts';
+import { clock } from './clock.ts';
+import { noticeBar } from './notice-bar.ts';
 import { appStyles } from './app-styles.ts';
-import { GridActs, type GridHost } from './grid-acts.ts';
+import type { AppHost } from './app-host.ts';
+import { GridActs } from './grid-acts.ts';
 import { gridMenu, runGridMenu } from './grid-menu.ts';
 import { actionOf } from './key-bindings.ts';
-import { START, type CellAt, type Selection } from './selection.ts';
+import type { CellAt, Selection } from '../components/grid/model.ts';
+import { START, startOf } from './selection.ts';
 import type { Session } from './session.ts';
 import { sheetCommand } from './sheet-acts.ts';
 import './sheet-head.ts';
@@ -27,7 +31,7 @@ import './top-bar.ts';
 
 /** The whole page: bar, rail, sheet with its head, dock. Holds what is selected; everything else is in the session. */
 @customElement('octavo-app')
-export class OctavoApp extends LitElement implements GridHost {
+export class OctavoApp extends LitElement implements AppHost {
   static override styles = appStyles;
 
   @property({ attribute: false }) session: Session | undefined;
@@ -63,7 +67,7 @@ export class OctavoApp extends LitElement implements GridHost {
     changed.get('session')?.removeEventListener('change', this.#changed);
     this.session?.addEventListener('opened', this.#opened);
     this.session?.addEventListener('change', this.#changed);
-    this.session?.workbook?.addEventListener('change', this.#edited);
+    if (this.session?.workbook) this.#opened();
   }
 
   get workbook(): Workbook | undefined {
@@ -176,8 +180,15 @@ export class OctavoApp extends LitElement implements GridHost {
             this.renderRoot.querySelector('sheet-head')?.nudge(event.detail.direction, event.detail.coarse)}
           @menu=${(event: CustomEvent<{ x: number; y: number }>) => this.menu.open(event.detail)}
         ></sheet-grid>
-        ${this.notice === '' ? nothing : this.#noticeBar(this.notice, false)}
-        ${session.saving.status === 'conflict' ? this.#noticeBar(session.saving.text, true) : nothing}
+        ${this.notice === '' ? nothing : noticeBar(this.notice, { close: () => (this.notice = '') })}
+        ${
+          session.saving.status === 'conflict'
+            ? noticeBar(session.saving.text, {
+                'Keep mine as a copy': () => void session.keepBoth(),
+                'Replace theirs': () => void session.overwrite(),
+              })
+            : nothing
+        }
       </main>
       <aside aria-label="Plots and consequences">
         ${
@@ -220,21 +231,6 @@ export class OctavoApp extends LitElement implements GridHost {
     `;
   }
 
-  #noticeBar(text: string, conflict: boolean): TemplateResult {
-    return html`<div class="notice" role="alert">
-      ${icon('caution')}
-      <p>${text}</p>
-      ${
-        conflict
-          ? html`<button class="plain" @click=${() => void this.session?.keepBoth()}>Keep mine as a copy</button>
-              <button class="plain" @click=${() => void this.session?.overwrite()}>Replace theirs</button>`
-          : html`<button class="tool" aria-label="Close the message" @click=${() => (this.notice = '')}>
-              ${icon('close')}
-            </button>`
-      }
-    </div>`;
-  }
-
   #modelOf(workbook: Workbook, sheet: Sheet): SheetModel {
     if (this.#model?.workbook !== workbook || this.#model.sheet !== sheet) {
       this.#model = new SheetModel(workbook, sheet, this.session?.remembered.get(sheet.id) ?? new Map());
@@ -244,7 +240,7 @@ export class OctavoApp extends LitElement implements GridHost {
 
   #show(id: string): void {
     this.sheetId = id;
-    this.selection = START;
+    this.selection = startOf(this.sheet);
     this.drawer = false;
   }
 
@@ -308,9 +304,6 @@ export class OctavoApp extends LitElement implements GridHost {
 
 /** Where the selection goes after an edit. */
 export type Move = 'down' | 'up' | 'right' | 'left' | 'stay';
-
-const clock = (iso: string): string =>
-  new Date(iso).toLocaleTimeString(undefined, { hour: '2-digit', minute: '2-digit' });
 
 const isDark = (): boolean => {
   const chosen = document.documentElement.dataset['theme'];

@@ -9,6 +9,7 @@ import type { Plot, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import type { CellState } from '../engine/types.ts';
 import { plotData, windowData } from './plot-source.ts';
+import { clock } from './clock.ts';
 
 type Tab = 'plots' | 'changes' | 'cell';
 
@@ -145,9 +146,6 @@ export class PlotDock extends LitElement {
     ></curve-plot>`;
   }
 }
-
-const clock = (iso: string): string =>
-  new Date(iso).toLocaleTimeString(undefined, { hour: '2-digit', minute: '2-digit' });
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -6,6 +6,7 @@ import type { SheetEngine } from '../engine/types.ts';
 import { Autosave, type Tabs } from '../storage/autosave.ts';
 import { flushOnLeave } from '../storage/flush-on-leave.ts';
 import type { Entry, SheetStorage, Shown } from '../storage/types.ts';
+import { clock } from './clock.ts';
 
 /** How saving stands, for the foot of the rail. */
 export interface SaveState {
@@ -131,6 +132,3 @@ export class Session extends EventTarget {
     else this.#changed();
   };
 }
-
-const clock = (time: number): string =>
-  new Date(time).toLocaleTimeString(undefined, { hour: '2-digit', minute: '2-digit' });

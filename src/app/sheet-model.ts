@@ -1,8 +1,10 @@
-import type { GridModel } from '../components/grid/model.ts';
-import { formatAddress } from '../formula/address.ts';
-import type { Cell, Sheet } from '../document/types.ts';
+import type { GridModel, Tally } from '../components/grid/model.ts';
+import type { Consequence } from '../document/consequences.ts';
+import { shownText } from '../document/show-cell.ts';
 import type { ShownCell } from '../document/shown.ts';
+import type { Cell, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
+import { formatAddress } from '../formula/address.ts';
 
 const EMPTY: ShownCell = { kind: 'empty' };
 
@@ -11,6 +13,8 @@ export class SheetModel implements GridModel {
   readonly sheet: Sheet;
   readonly workbook: Workbook;
   readonly #remembered: ReadonlyMap<string, string>;
+  #list: readonly Consequence[] | undefined;
+  #before = new Map<string, string>();
 
   constructor(workbook: Workbook, sheet: Sheet, remembered: ReadonlyMap<string, string>) {
     this.workbook = workbook;
@@ -37,4 +41,37 @@ export class SheetModel implements GridModel {
     const text = this.#remembered.get(address) ?? this.sheet.cells.get(address)?.text;
     return text === undefined ? EMPTY : { kind: 'waiting', text };
   }
+
+  before(row: number, column: number): string | undefined {
+    const { workbook } = this;
+    const list = workbook.document.baseline ? workbook.distance : workbook.consequences;
+    if (list !== this.#list) {
+      this.#list = list;
+      this.#before = new Map(list.filter(isWorthSaying).map((each) => [keyOf(each), shownText(each.before)]));
+    }
+    return this.#before.get(`${this.sheet.id}!${formatAddress({ row, column })}`);
+  }
+
+  finding(row: number, column: number): 'error' | 'doubt' | undefined {
+    const findings = this.workbook.state(this.sheet.id, formatAddress({ row, column }))?.findings ?? [];
+    return findings.some(({ level }) => level === 'error') ? 'error' : findings.length > 0 ? 'doubt' : undefined;
+  }
+
+  /** The verdicts from a heading to the next one. */
+  tally(heading: number): Tally {
+    const counts = { good: 0, caution: 0, fail: 0 };
+    for (let row = heading + 1; row < this.rows && this.cell(row, 0)?.look !== 'section'; row++) {
+      for (let column = 1; column < this.columns.length; column++) {
+        const value = this.workbook.state(this.sheet.id, formatAddress({ row, column }))?.value;
+        if (value?.kind === 'record' && value.record.kind === 'verdict') counts[value.record.status]++;
+      }
+    }
+    return counts;
+  }
 }
+
+const keyOf = ({ place }: Consequence): string => `${place.sheet}!${place.cell}`;
+
+/** Numbers and texts that moved, and verdicts that flipped; a curve or a record has no short "before". */
+const isWorthSaying = ({ after, flip }: Consequence): boolean =>
+  flip !== undefined || after.kind === 'number' || after.kind === 'text';

@@ -93,6 +93,7 @@ export class SheetRail extends LitElement {
       align-items: center;
     }
     .name {
+      min-width: 0;
       overflow: clip;
       text-overflow: ellipsis;
       white-space: nowrap;

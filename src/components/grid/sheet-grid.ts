@@ -57,6 +57,7 @@ export class SheetGrid extends LitElement {
 
   override focus(): void {
     this.scroller.focus({ preventScroll: true });
+    this.#reveal(this.selection.focus);
   }
 
   /** Draws what changed, at most once a frame; the pool leaves alone what looks the same. */
@@ -77,7 +78,7 @@ export class SheetGrid extends LitElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     this.#pool ??= new RowPool(this.body);
-    if (changed.has('selection') && changed.get('selection')) this.#reveal(this.selection.focus);
+    if (changed.has('selection') && this.shadowRoot?.activeElement === this.scroller) this.#reveal(this.selection.focus);
     this.#draw();
   }
 

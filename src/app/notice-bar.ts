@@ -1,0 +1,14 @@
+import { html, type TemplateResult } from 'lit';
+import { icon } from '../components/icons.ts';
+
+/** A sentence across the foot of the sheet, with what can be done about it; `close` is drawn as a cross. */
+export const noticeBar = (text: string, answers: Readonly<Record<string, () => void>>): TemplateResult =>
+  html`<div class="notice" role="alert">
+    ${icon('caution')}
+    <p>${text}</p>
+    ${Object.entries(answers).map(([words, act]) =>
+      words === 'close'
+        ? html`<button class="tool" aria-label="Close the message" @click=${act}>${icon('close')}</button>`
+        : html`<button class="plain" @click=${act}>${words}</button>`,
+    )}
+  </div>`;
