@@ -5,7 +5,6 @@ import { BrowserStorage } from './storage/browser-storage.ts';
 import { openTabs } from './storage/tabs.ts';
 import { registerOffline } from './app/offline.ts';
 import { Session } from './app/session.ts';
-import { openTemplate } from './app/template-list.ts';
 import { themeSheet } from './components/theme.ts';
 import './app/octavo-app.ts';
 
@@ -20,7 +19,10 @@ async function start(): Promise<void> {
     decode: decodeDocument,
   };
   const session = new Session(createWorkerEngine(), new BrowserStorage(codec), openTabs());
-  const problem = await session.start(() => openTemplate('two-driver-check'));
+  const problem = await session.start(async () => {
+    const { openTemplate } = await import('./app/template-list.ts');
+    return openTemplate('two-driver-check');
+  });
   const app = document.querySelector('octavo-app') ?? document.body.appendChild(document.createElement('octavo-app'));
   app.session = session;
   if (problem) app.tell(problem);

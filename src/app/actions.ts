@@ -1,13 +1,13 @@
 import { newDocument } from '../document/create.ts';
+import type { OctavoDocument } from '../document/types.ts';
 import { parseAddress } from '../formula/address.ts';
 import { openFromFile, saveToFile } from './files.ts';
 import { keyBindings } from './key-bindings.ts';
 import type { AppHost } from './app-host.ts';
-import { openTemplate } from './template-list.ts';
 
 type Action = (app: AppHost, id: string) => void | Promise<void>;
 
-const onDocument = async (app: AppHost, document: ReturnType<typeof openTemplate>): Promise<void> => {
+const onDocument = async (app: AppHost, document: OctavoDocument): Promise<void> => {
   app.drawer = false;
   await app.session?.adopt(document);
 };
@@ -44,7 +44,10 @@ const actions: Readonly<Record<string, Action>> = {
     await app.dialog.ask({ title: 'Keys', text, confirm: 'Close', cancel: 'Back' });
   },
   new: (app) => onDocument(app, newDocument('Untitled')),
-  template: (app, id) => onDocument(app, openTemplate(id)),
+  template: async (app, id) => {
+    const { openTemplate } = await import('./template-list.ts');
+    await onDocument(app, openTemplate(id));
+  },
   document: async (app, id) => {
     const problem = await app.session?.open(id);
     if (problem) app.tell(problem);

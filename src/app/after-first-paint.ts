@@ -4,3 +4,4 @@
 import '../components/ruler/value-ruler.ts';
 // import './guide-dialog.ts';
 import './plot-dock.ts';
+export { templateList } from './template-list.ts';

@@ -125,7 +125,7 @@ export const appStyles = css`
     grid-area: dock;
     border-left: 1px solid var(--line2);
     background: var(--panel);
-    overflow-y: auto;
+    overflow: hidden;
     min-height: 0;
     min-width: 0;
   }

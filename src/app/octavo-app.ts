@@ -26,7 +26,7 @@ import './sheet-head.ts';
 import { SheetModel } from './sheet-model.ts';
 import './sheet-rail.ts';
 import { countVerdicts } from './tally.ts';
-import { templateList } from './template-list.ts';
+import type { RailEntry } from './sheet-rail.ts';
 import './top-bar.ts';
 
 /** The whole page: bar, rail, sheet with its head, dock. Holds what is selected; everything else is in the session. */
@@ -41,6 +41,7 @@ export class OctavoApp extends LitElement implements AppHost {
   @state() selection: Selection = START;
   /** What can come after the first paint has come: plots, ruler, formula editor, guide. */
   @state() private rest = false;
+  @state() private templates: readonly RailEntry[] = [];
   @state() private notice = '';
   @state() private revision = 0;
   @state() private guide: { readonly open: boolean; readonly at: string } = { open: false, at: '' };
@@ -122,7 +123,7 @@ export class OctavoApp extends LitElement implements AppHost {
       <sheet-rail
         .sheets=${document.sheets.map((each) => ({ id: each.id, name: each.name, counts: countVerdicts(workbook, each) }))}
         current=${sheet.id}
-        .templates=${templateList}
+        .templates=${this.templates}
         .documents=${session.documents}
         document=${document.id}
         .saving=${session.saving}
@@ -265,7 +266,8 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   async #fetchRest(): Promise<void> {
-    await import('./after-first-paint.ts');
+    const { templateList } = await import('./after-first-paint.ts');
+    this.templates = templateList;
     this.rest = true;
   }
 

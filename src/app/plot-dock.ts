@@ -25,54 +25,80 @@ const tabs: readonly { readonly tab: Tab; readonly words: string }[] = [
 export class PlotDock extends LitElement {
   static override styles = css`
     :host {
-      display: block;
+      display: flex;
+      flex-direction: column;
+      height: 100%;
       background: var(--panel);
       font: 14px/20px var(--sans);
       color: var(--ink);
     }
-    section {
+    .plots {
+      flex: 1 1 62%;
+      min-height: 0;
+      overflow-y: auto;
+    }
+    .plots > section {
       padding: 12px;
       border-bottom: 1px solid var(--line2);
     }
+    .lower {
+      flex: 1 1 38%;
+      min-height: 0;
+      overflow-y: auto;
+      padding: 8px 12px 12px;
+    }
     nav {
+      display: flex;
+      gap: 4px;
+      padding: 0 8px;
+      border-block: 1px solid var(--line2);
+      background: var(--panel);
+    }
+    nav button {
+      all: unset;
+      box-sizing: border-box;
+      min-height: 32px;
+      padding: 0 8px;
+      display: inline-flex;
+      align-items: center;
+      cursor: pointer;
+      color: var(--ink2);
+      border-bottom: 2px solid transparent;
+    }
+    nav button[aria-pressed='true'] {
+      color: var(--ink);
+      border-color: var(--accent);
+      font-weight: 600;
+    }
+    nav button:focus-visible {
+      outline: 2px solid var(--accent);
+      outline-offset: -2px;
+    }
+    .narrow {
       display: none;
     }
     p {
-      margin: 0;
+      margin: 8px 0;
       color: var(--ink2);
     }
     @media (max-width: 1023px) {
       nav {
-        display: flex;
-        position: sticky;
-        top: 0;
-        z-index: 2;
-        background: var(--panel);
-        border-bottom: 1px solid var(--line2);
+        order: -1;
       }
       nav button {
-        all: unset;
-        box-sizing: border-box;
         min-height: 44px;
-        padding: 0 16px;
+        padding: 0 12px;
+      }
+      .narrow {
         display: inline-flex;
-        align-items: center;
-        cursor: pointer;
-        border-bottom: 2px solid transparent;
       }
-      nav button[aria-pressed='true'] {
-        border-color: var(--accent);
-        font-weight: 600;
-      }
-      nav button:focus-visible {
-        outline: 2px solid var(--accent);
-        outline-offset: -2px;
-      }
-      section[data-tab]:not([data-current]) {
+      :host([tab='plots']) .lower,
+      :host(:not([tab='plots'])) .plots {
         display: none;
       }
       .plots {
         display: grid;
+        align-content: start;
         grid-template-columns: repeat(auto-fit, minmax(300px, 1fr));
       }
     }
@@ -86,14 +112,14 @@ export class PlotDock extends LitElement {
   @property() formula = '';
   /** Rises with every change of the workbook. */
   @property({ type: Number }) revision = 0;
-  @state() private tab: Tab = 'plots';
+  /** What is shown below the plots; where there is no room for both, `plots` shows the plots instead. */
+  @property({ reflect: true }) tab: Tab = 'plots';
   @state() private crosshair: number | undefined;
 
   /** Shows the part of the dock that holds the selected cell in full. */
   async openCard(): Promise<void> {
     this.tab = 'cell';
     await this.updateComplete;
-    this.renderRoot.querySelector('record-card')?.scrollIntoView({ block: 'nearest' });
   }
 
   protected override render(): TemplateResult {
@@ -101,36 +127,49 @@ export class PlotDock extends LitElement {
     const list = baseline ? this.workbook.distance : this.workbook.consequences;
     const since = baseline ? `since ${clock(baseline.pinned)}` : 'by the last edit';
     const isThing = this.selected?.value.kind === 'record' || this.selected?.value.kind === 'problem';
+    const { workbook, sheet } = this;
+    const names = new Map(workbook.document.sheets.map(({ id, name }) => [id, name]));
     return html`
-      <nav aria-label="Beside the sheet">
-        ${tabs.map(
-          ({ tab, words }) =>
-            html`<button aria-pressed=${this.tab === tab ? 'true' : 'false'} @click=${() => (this.tab = tab)}>
-              ${words}${tab === 'changes' && list.length > 0 ? ` ${String(list.length)}` : ''}
-            </button>`,
-        )}
-      </nav>
       <div class="plots">
         ${repeat(
-          this.sheet.plots,
-          (plot) => `${this.sheet.id}/${plot.id}`,
-          (plot) => html`<section data-tab="plots" ?data-current=${this.tab === 'plots'}>${this.#plot(plot)}</section>`,
+          sheet.plots,
+          (plot) => `${sheet.id}/${plot.id}`,
+          (plot) => html`<section>${this.#plot(plot)}</section>`,
         )}
       </div>
-      <section data-tab="changes" ?data-current=${this.tab === 'changes'}>
-        <consequence-list .consequences=${list} since=${since} .sheet=${this.sheet.id}></consequence-list>
-      </section>
-      <section data-tab="cell" ?data-current=${this.tab === 'cell'}>
+      <nav aria-label="Beside the sheet">
+        ${tabs.map(({ tab, words }) => {
+          const isPressed = this.tab === tab || (tab === 'changes' && this.tab === 'plots');
+          return html`<button
+            class=${tab === 'plots' ? 'narrow' : ''}
+            aria-pressed=${isPressed ? 'true' : 'false'}
+            @click=${() => (this.tab = tab)}
+          >
+            ${words}${tab === 'changes' && list.length > 0 ? ` ${String(list.length)}` : ''}
+          </button>`;
+        })}
+      </nav>
+      <div class="lower">
         ${
-          isThing
-            ? html`<record-card
-                .state=${this.selected}
-                .formula=${this.formula}
-                .system=${this.workbook.document.system}
-              ></record-card>`
-            : html`<p>Select a driver, a box, a curve or a verdict to see all of it here.</p>`
+          this.tab === 'cell'
+            ? isThing
+              ? html`<record-card
+                  .state=${this.selected}
+                  .formula=${this.formula}
+                  .system=${workbook.document.system}
+                  .sheetNames=${names}
+                  @copy-text=${(event: CustomEvent<{ text: string }>) => void navigator.clipboard.writeText(event.detail.text)}
+                ></record-card>`
+              : html`<p>Select a driver, a box, a curve or a verdict to see all of it here.</p>`
+            : html`<consequence-list
+                .consequences=${list}
+                since=${since}
+                .sheet=${sheet.id}
+                .sheetNames=${names}
+                @go=${(event: CustomEvent<object>) => this.dispatchEvent(new CustomEvent('go', { detail: event.detail }))}
+              ></consequence-list>`
         }
-      </section>
+      </div>
     `;
   }
 

@@ -57,10 +57,10 @@ export class Session extends EventTarget {
   }
 
   /** Opens the document used last; where there is none, or it cannot be read, the given first one. */
-  async start(first: () => OctavoDocument): Promise<string | undefined> {
+  async start(first: () => Promise<OctavoDocument>): Promise<string | undefined> {
     const [latest] = await this.#list();
     const problem = latest && (await this.open(latest.id));
-    if (!this.#workbook) await this.adopt(first());
+    if (!this.#workbook) await this.adopt(await first());
     return problem;
   }
 

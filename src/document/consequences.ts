@@ -22,7 +22,7 @@ export interface Consequence {
 }
 
 /** The cells of a comparison that a reader would see changed: causes first, then verdicts that flipped (the worse turns
- *  first), then by how far the cell moved. */
+ *  first), then numbers by how far they moved, then curves and records. */
 export function listConsequences(
   document: OctavoDocument,
   befores: Iterable<Before>,
@@ -54,7 +54,9 @@ export function listConsequences(
 const shownAt = ({ state, cell }: Moment, document: OctavoDocument): ShownCell =>
   state ? showCell(state, cell, document) : { kind: 'empty' };
 
-const rank = ({ isCause, flip }: Consequence): number => (isCause ? 0 : flip ? 1 : 2);
+/** A curve or a record that moved says little in a line, so numbers come before it. */
+const rank = ({ isCause, flip, after }: Consequence): number =>
+  isCause ? 0 : flip ? 1 : after.kind === 'curve' || after.kind === 'record' ? 3 : 2;
 
 const grades: Record<Status, number> = { good: 0, caution: 1, fail: 2 };
 
