@@ -34,7 +34,8 @@ interface Bound {
 
 function bounded(bound: Bound, show: (value: number) => Measured): Verdict | Problem {
   const { sense, value: is, good, caution } = bound;
-  const [least, short, bad] = sense === 1 ? ['at least', 'short of', 'below'] : ['at most', 'over', 'above'];
+  const wordsOfSense = { 1: ['at least', 'short of', 'below'], [-1]: ['at most', 'over', 'above'] } as const;
+  const [least, short, bad] = wordsOfSense[sense];
   if (caution !== undefined && sense * (caution - good) > 0)
     return new Problem(
       say`The limit for caution, ${show(caution)}, is stricter than that for good, ${show(good)}; change one of them.`,
@@ -45,14 +46,14 @@ function bounded(bound: Bound, show: (value: number) => Measured): Verdict | Pro
   if (spare >= -slack(good))
     return judged(
       'good',
-      say`${start} is ${least!} ${show(good)}, with ${show(Math.max(0, spare))} to spare.`,
+      say`${start} is ${least} ${show(good)}, with ${show(Math.max(0, spare))} to spare.`,
       bound.remedy,
     );
-  const missed = say`${start} is ${show(-spare)} ${short!} ${show(good)}`;
-  if (caution === undefined) return judged('fail', say`${missed}.`, bound.remedy);
+  const missed = say`${start} is ${show(-spare)} ${short} ${show(good)}`;
+  if (caution === undefined || caution === good) return judged('fail', say`${missed}.`, bound.remedy);
   return sense * (is - caution) >= -slack(caution)
-    ? judged('caution', say`${missed}, not ${bad!} ${show(caution)}.`, bound.remedy)
-    : judged('fail', say`${missed} and ${bad!} even ${show(caution)}.`, bound.remedy);
+    ? judged('caution', say`${missed}; it fails only ${bad} ${show(caution)}.`, bound.remedy)
+    : judged('fail', say`${missed}, and ${bad} ${show(caution)}, where caution ends.`, bound.remedy);
 }
 
 export const checkAtLeast = define({

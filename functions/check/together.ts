@@ -22,6 +22,9 @@ export const checkWorst = define({
     if (!first) return new Problem(say`There is no verdict; give at least one.`, 'verdicts');
     const worst = rest.reduce<Verdict>((one, other) => (rank[other.status] > rank[one.status] ? other : one), first);
     const others = given.verdicts.filter((each) => each !== worst && each.status !== 'good').length;
+    const count = given.verdicts.length;
+    if (worst.status === 'good' && count > 1)
+      return { ...worst, word: 'Good', reason: [`All ${count} checks are good.`] };
     if (others === 0) return worst;
     return {
       ...worst,

@@ -70,7 +70,7 @@ export const portLength = define({
   example: { formula: '=PORT.LENGTH("22.3 L", "39.6 Hz", "68 mm")', gives: 0.26 },
   remarks: 'The ends add 0.732, 0.850 or 0.614 diameters of one port to its length.',
   compute: (given) => {
-    const correction = endCorrections[given.ends as keyof typeof endCorrections] * given.diameter;
+    const correction = endCorrections[given.ends] * given.diameter;
     const found = effectiveLength(areaOf(given.diameter, given.count), given.volume, given.tuning) - correction;
     return found > 0
       ? found

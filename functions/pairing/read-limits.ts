@@ -39,7 +39,7 @@ export function readLimits(columns: LimitColumns, parameters: LimitColumnNames):
   for (const [index, cell] of limits.entries()) {
     if (isEmpty(cell)) continue;
     const given = names[index]!;
-    const name = isEmpty(given) ? `limit ${index + 1}` : String(given);
+    const name = typeof given === 'string' && given !== '' ? given : `limit ${index + 1}`;
     const row = `Row ${index + 1} (${name})`;
     const at = frequencyOf(cell, row, parameters.limits);
     if (at instanceof Problem) return at;

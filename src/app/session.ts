@@ -1,4 +1,4 @@
-import { isRefusal, type Refusal } from '../document/command.ts';
+import { isRefusal } from '../document/command.ts';
 import { withFreshIds } from '../document/create.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { Workbook } from '../document/workbook.ts';
@@ -69,7 +69,7 @@ export class Session extends EventTarget {
     await this.#autosave?.flush();
     const stored = await this.#storage.open(id);
     if (!stored) return 'That document is no longer kept on this device.';
-    if (isRefusal(stored)) return (stored as Refusal).refused;
+    if (isRefusal(stored)) return stored.refused;
     this.remembered = stored.shown;
     this.#show(stored.document, stored.revision);
     return undefined;

@@ -90,7 +90,7 @@ export class SheetHead extends LitElement {
   edit(text?: string): void {
     const editor = this.renderRoot.querySelector<FormulaEditor>('formula-editor');
     if (editor && text !== undefined) editor.begin(text);
-    else (editor ?? (this.renderRoot.querySelector('input, select') as HTMLElement | null))?.focus();
+    else (editor ?? this.renderRoot.querySelector<HTMLElement>('input, select'))?.focus();
   }
 
   /** Moves a number by a step, or a choice to the next word. */

@@ -17,12 +17,12 @@ describe('limits', () => {
     [
       2.91,
       'caution',
-      'Lowest load 2.91 resistance is 0.29 resistance short of 3.2 resistance, not below 2.8 resistance. Wire in series.',
+      'Lowest load 2.91 resistance is 0.29 resistance short of 3.2 resistance; it fails only below 2.8 resistance. Wire in series.',
     ],
     [
       1.56,
       'fail',
-      'Lowest load 1.56 resistance is 1.64 resistance short of 3.2 resistance and below even 2.8 resistance. Wire in series.',
+      'Lowest load 1.56 resistance is 1.64 resistance short of 3.2 resistance, and below 2.8 resistance, where caution ends. Wire in series.',
     ],
   ] as const)('at least, %d is %s', (value, status, words) => {
     const verdict = checkAtLeast.compute({ ...least, value }, ohms);
