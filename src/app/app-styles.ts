@@ -223,7 +223,7 @@ export const appStyles = css`
     .title {
       display: block;
     }
-    .title p {
+    .title div p {
       display: none;
     }
     .tally {

@@ -19,6 +19,9 @@ const tabs: readonly { readonly tab: Tab; readonly words: string }[] = [
   { tab: 'cell', words: 'Cell' },
 ];
 
+/** Where plots and lists have no room beside one another; the same width as in the styles. */
+const NARROW = matchMedia('(max-width: 1023px)');
+
 /** Beside the sheet: its plots, what the last edit (or the distance to the baseline) changed, and the selected thing in full.
  *  @fires go - `detail` is the place to show. */
 @customElement('plot-dock')
@@ -114,7 +117,18 @@ export class PlotDock extends LitElement {
   @property({ type: Number }) revision = 0;
   /** What is shown below the plots; where there is no room for both, `plots` shows the plots instead. */
   @property({ reflect: true }) tab: Tab = 'plots';
+  @state() private isNarrow = NARROW.matches;
   @state() private crosshair: number | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    NARROW.addEventListener('change', this.#narrowed);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    NARROW.removeEventListener('change', this.#narrowed);
+  }
 
   /** Shows the part of the dock that holds the selected cell in full. */
   async openCard(): Promise<void> {
@@ -139,7 +153,7 @@ export class PlotDock extends LitElement {
       </div>
       <nav aria-label="Beside the sheet">
         ${tabs.map(({ tab, words }) => {
-          const isPressed = this.tab === tab || (tab === 'changes' && this.tab === 'plots');
+          const isPressed = this.tab === tab || (tab === 'changes' && this.tab === 'plots' && !this.isNarrow);
           return html`<button
             class=${tab === 'plots' ? 'narrow' : ''}
             aria-pressed=${isPressed ? 'true' : 'false'}
@@ -172,6 +186,10 @@ export class PlotDock extends LitElement {
       </div>
     `;
   }
+
+  readonly #narrowed = (): void => {
+    this.isNarrow = NARROW.matches;
+  };
 
   #plot(plot: Plot): TemplateResult | typeof nothing {
     if (plot.kind === 'window') {

@@ -4,10 +4,12 @@ import { formatAddress, parseAddress } from '../formula/address.ts';
 
 export const START: Selection = { anchor: { row: 0, column: 0 }, focus: { row: 0, column: 0 } };
 
-/** Where to begin on a sheet: at the number that its first plot is about, otherwise at the first cell. */
+/** Where to begin on a sheet: at the input that its plots mark, otherwise at its first named input with a range. */
 export function startOf(sheet: Sheet | undefined): Selection {
-  const reference = sheet?.plots.find(({ marks }) => marks.length > 0)?.marks[0]?.cell ?? '';
-  const at = parseAddress(sheet?.names.get(reference) ?? reference);
+  if (!sheet) return START;
+  const marked = sheet.plots.flatMap(({ marks }) => marks.map(({ cell }) => sheet.names.get(cell) ?? cell));
+  const start = [...marked, ...sheet.names.values()].find((cell) => sheet.cells.get(cell)?.range);
+  const at = parseAddress(start ?? '');
   return at ? { anchor: at, focus: at } : START;
 }
 

@@ -220,7 +220,7 @@ export class SheetRail extends LitElement {
         <span class="tally">
           ${(['fail', 'caution', 'good'] as const)
             .filter((status) => sheet.counts[status] > 0)
-            .slice(0, 2)
+            .slice(0, 1)
             .map(
               (status) =>
                 html`<span class=${status} title=${`${String(sheet.counts[status])} ${status}`}
