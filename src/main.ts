@@ -3,6 +3,7 @@ import { decodeDocument } from './exchange/decode.ts';
 import { encodeDocument } from './exchange/encode.ts';
 import { BrowserStorage } from './storage/browser-storage.ts';
 import { openTabs } from './storage/tabs.ts';
+import { restoreColours } from './app/colours.ts';
 import { registerOffline } from './app/offline.ts';
 import { Session } from './app/session.ts';
 import { themeSheet } from './components/theme.ts';
@@ -11,8 +12,7 @@ import './app/octavo-app.ts';
 /** Puts the parts together: the only file that knows them all. */
 async function start(): Promise<void> {
   document.adoptedStyleSheets.push(themeSheet());
-  const theme = localStorage.getItem('octavo-theme');
-  if (theme) document.documentElement.dataset['theme'] = theme;
+  restoreColours();
 
   const codec = {
     encode: (each: Parameters<typeof encodeDocument>[0]) => encodeDocument(each, { ids: true }),

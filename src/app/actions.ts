@@ -1,6 +1,7 @@
 import { newDocument } from '../document/create.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { parseAddress } from '../formula/address.ts';
+import { switchColours } from './colours.ts';
 import { openFromFile, saveToFile } from './files.ts';
 import { keyBindings } from './key-bindings.ts';
 import type { AppHost } from './app-host.ts';
@@ -24,10 +25,7 @@ const actions: Readonly<Record<string, Action>> = {
     await app.acts.do({ kind: 'system', system });
   },
   theme: (app) => {
-    const root = document.documentElement;
-    const chosen = root.dataset['theme'] ?? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
-    root.dataset['theme'] = chosen === 'dark' ? 'light' : 'dark';
-    localStorage.setItem('octavo-theme', root.dataset['theme']);
+    switchColours();
     app.requestUpdate();
   },
   drawer: (app) => {

@@ -4,7 +4,6 @@ import '../components/dialog/ask-dialog.ts';
 import type { AskDialog } from '../components/dialog/ask-dialog.ts';
 import '../components/grid/sheet-grid.ts';
 import type { SheetGrid } from '../components/grid/sheet-grid.ts';
-import { icon } from '../components/icons.ts';
 import '../components/menu/pop-menu.ts';
 import type { PopMenu } from '../components/menu/pop-menu.ts';
 import type { Sheet } from '../document/types.ts';
@@ -12,6 +11,7 @@ import type { Workbook, WorkbookChange } from '../document/workbook.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { runAction } from './actions.ts';
 import { clock } from './clock.ts';
+import { isDark } from './colours.ts';
 import { noticeBar } from './notice-bar.ts';
 import { appStyles } from './app-styles.ts';
 import type { AppHost } from './app-host.ts';
@@ -24,6 +24,7 @@ import type { Session } from './session.ts';
 import { sheetCommand } from './sheet-acts.ts';
 import './sheet-head.ts';
 import { SheetModel } from './sheet-model.ts';
+import { sheetTitle } from './sheet-title.ts';
 import './sheet-rail.ts';
 import { countVerdicts } from './tally.ts';
 import type { RailEntry } from './sheet-rail.ts';
@@ -134,17 +135,7 @@ export class OctavoApp extends LitElement implements AppHost {
         @forget=${(event: CustomEvent<{ id: string }>) => void runAction('forget', this, event.detail.id)}
       ></sheet-rail>
       <main>
-        <div class="title">
-          <div>
-            <h2>${sheet.name}</h2>
-            <p>${sheet.summary}</p>
-          </div>
-          <p class="tally" role="status" aria-label="Verdicts of this sheet">
-            ${(['fail', 'caution', 'good'] as const).map(
-              (status) => html`<span class=${status}>${icon(status)}<b>${counts[status]}</b>${status}</span>`,
-            )}
-          </p>
-        </div>
+        ${sheetTitle(sheet, counts)}
         <sheet-head
           .workbook=${workbook}
           .sheet=${sheet}
@@ -306,11 +297,6 @@ export class OctavoApp extends LitElement implements AppHost {
 
 /** Where the selection goes after an edit. */
 export type Move = 'down' | 'up' | 'right' | 'left' | 'stay';
-
-const isDark = (): boolean => {
-  const chosen = document.documentElement.dataset['theme'];
-  return chosen ? chosen === 'dark' : matchMedia('(prefers-color-scheme: dark)').matches;
-};
 
 declare global {
   interface HTMLElementTagNameMap {

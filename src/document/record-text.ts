@@ -38,7 +38,7 @@ export function keyFigures(record: CellRecord, system: UnitSystem): string {
 /** All that a record holds in one line, for copying out. */
 export function recordText(record: CellRecord, system: UnitSystem): string {
   const title = titleOf(record);
-  const lines = summarise(record).filter(({ value }) => value !== title);
+  const lines = summarise(record).filter(({ name, value }) => value !== title && name !== 'quantity');
   return `${title}: ${lines.map((line) => written(line, system)).join('; ')}`;
 }
 

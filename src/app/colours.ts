@@ -1,0 +1,20 @@
+const KEY = 'octavo-colours';
+
+/** Whether the page is dark now: as the reader chose, otherwise as the system is. */
+export function isDark(): boolean {
+  const chosen = document.documentElement.dataset['theme'];
+  return chosen ? chosen === 'dark' : matchMedia('(prefers-color-scheme: dark)').matches;
+}
+
+/** Takes the other colours, and remembers them on this device. */
+export function switchColours(): void {
+  const chosen = isDark() ? 'light' : 'dark';
+  document.documentElement.dataset['theme'] = chosen;
+  localStorage.setItem(KEY, chosen);
+}
+
+/** The colours chosen last time; the system's where none were. */
+export function restoreColours(): void {
+  const chosen = localStorage.getItem(KEY);
+  if (chosen) document.documentElement.dataset['theme'] = chosen;
+}

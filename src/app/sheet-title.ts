@@ -1,0 +1,19 @@
+import { html, type TemplateResult } from 'lit';
+import { icon } from '../components/icons.ts';
+import type { Sheet } from '../document/types.ts';
+import type { Counts } from './sheet-rail.ts';
+
+/** The name of the sheet over its head, with its verdicts counted, worst first. */
+export const sheetTitle = (sheet: Sheet, counts: Counts): TemplateResult => html`
+  <div class="title">
+    <div>
+      <h2>${sheet.name}</h2>
+      <p>${sheet.summary}</p>
+    </div>
+    <p class="tally" role="status" aria-label="Verdicts of this sheet">
+      ${(['fail', 'caution', 'good'] as const).map(
+        (status) => html`<span class=${status}>${icon(status)}<b>${counts[status]}</b>${status}</span>`,
+      )}
+    </p>
+  </div>
+`;
