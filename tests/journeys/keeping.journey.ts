@@ -1,0 +1,98 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openSession } from '../../.config/browser-session.mjs';
+import { typedDriver } from '../references/demo-drivers.ts';
+import { octaves, Person } from './person.ts';
+
+let session: Awaited<ReturnType<typeof openSession>>;
+let person: Person;
+
+beforeAll(async () => {
+  session = await openSession();
+  person = new Person(session.page);
+  await person.settled();
+});
+
+afterAll(async () => {
+  expect(session.problems).toEqual([]);
+  await session.close();
+});
+
+const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds));
+
+/** Texts of elements inside one component of the page or of its dock. */
+const textsIn = (host: string, selector: string): Promise<string[]> =>
+  session.page.evaluate(
+    (component, wanted) => {
+      const app = document.querySelector('octavo-app')?.shadowRoot;
+      const dock = app?.querySelector('plot-dock')?.shadowRoot;
+      return [...(app?.querySelectorAll(component) ?? []), ...(dock?.querySelectorAll(component) ?? [])].flatMap(
+        (each) => [...(each.shadowRoot?.querySelectorAll(wanted) ?? [])].map((found) => found.textContent.trim()),
+      );
+    },
+    host,
+    selector,
+  );
+
+test('what was typed a second ago is there when the page opens again', async () => {
+  await person.type('D22', '104 dB');
+  await person.type('C4', 'My tweeter');
+  await pause(1000);
+  await session.page.reload({ waitUntil: 'load' });
+  await person.settled();
+  await person.expectText('D22', /^104 dB$/);
+  await person.expectText('C4', /^My tweeter$/);
+});
+
+test('undo and redo lead back and forth', async () => {
+  await person.type('D22', '100');
+  await person.expectText('D22', /^100 dB$/);
+  await person.type('D22', '97');
+  await person.expectText('D22', /^97 dB$/);
+  await person.press('Control+z');
+  await person.expectText('D22', /^100 dB$/);
+  await person.press('Control+y');
+  await person.expectText('D22', /^97 dB$/);
+  await person.press('Control+z');
+  await person.expectText('D22', /^100 dB$/);
+});
+
+test('another tweeter in a copy of the sheet leaves the original alone', async () => {
+  await person.type('C4', ...typedDriver('T-25 A'));
+  await person.expectNumber('D43', 0.18, octaves);
+  await person.chooseForSheet('Two drivers', 'Duplicate');
+  await expect.poll(() => textsIn('sheet-rail', 'nav[aria-label^=Sheets] .name')).toHaveLength(2);
+  await expect.poll(() => textsIn('sheet-rail', 'li.current .name')).not.toContain('Two drivers');
+  await person.type('C4', ...typedDriver('T-28 B'));
+  await person.expectNumber('D43', 0.83, octaves);
+  await person.expectText('C33', /^1\s080 Hz$/);
+  await person.showSheet('Two drivers');
+  await person.expectNumber('D43', 0.18, octaves);
+  await person.expectText('C33', /^1\s700 Hz$/);
+});
+
+test('a pinned baseline stays as a ghost while the hand-over is moved, and the list says what changed', async () => {
+  await person.goTo('D24');
+  await person.press('Control+b');
+  await expect.poll(() => textsIn('top-bar', 'button[aria-pressed=true] b')).toHaveLength(1);
+  expect(await textsIn('curve-plot', 'path.ghost')).toEqual([]);
+  await person.focusRuler();
+  for (let step = 0; step < 3; step++) await person.press('Shift+ArrowRight');
+  await person.press('Tab');
+  await person.expectText('D24', /^2\s\d\d\d Hz$/);
+  await expect.poll(async () => (await textsIn('curve-plot', 'path.ghost')).length).toBeGreaterThan(0);
+  await expect.poll(() => textsIn('consequence-list', '.label')).toContain('Hand-over frequency');
+  expect((await textsIn('consequence-list', '.since'))[0]).toMatch(/^since/);
+  await person.press('Control+b');
+  await expect.poll(async () => (await textsIn('curve-plot', 'path.ghost')).length).toBe(0);
+});
+
+test('imperial units change what is shown and not what was typed', async () => {
+  await person.expectText('D27', /^220 mm$/);
+  await person.pressButton('Metric');
+  await person.expectText('D27', /^8\.66\d* in$/);
+  await person.press('F2');
+  expect(await person.beingTyped()).toBe('220 mm');
+  await person.press('Escape');
+  await person.pressButton('Imperial');
+  await person.expectText('D27', /^220 mm$/);
+});

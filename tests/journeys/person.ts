@@ -1,0 +1,156 @@
+import type { Page } from 'puppeteer-core';
+import { expect } from 'vitest';
+
+/** What a person does at the page: goes to a cell, types, reads what is shown. Nothing here touches the document behind it. */
+export class Person {
+  readonly page: Page;
+
+  constructor(page: Page) {
+    this.page = page;
+  }
+
+  /** Waits until the page is whole: the starter sheets are listed and the numbers are there. */
+  async settled(): Promise<void> {
+    await this.seen('>>> nav[aria-label="Starter sheets"] li');
+    await this.page.waitForFunction(() => {
+      const grid = document.querySelector('octavo-app')?.shadowRoot?.querySelector('sheet-grid')?.shadowRoot;
+      return grid?.querySelector('.cell.number') && !grid.querySelector('.cell.waiting');
+    });
+  }
+
+  /** Waits until something is seen, and gives it. Asked anew each frame: what happens inside components is no change of the page. */
+  seen(selector: string): ReturnType<Page['waitForSelector']> {
+    return this.page.waitForSelector(selector, { visible: true, timeout: 10_000 });
+  }
+
+  async press(keys: string): Promise<void> {
+    const parts = keys.split('+');
+    const held = parts.slice(0, -1) as ('Control' | 'Shift' | 'Alt')[];
+    for (const key of held) await this.page.keyboard.down(key);
+    await this.page.keyboard.press(parts.at(-1) as 'Enter');
+    for (const key of held.toReversed()) await this.page.keyboard.up(key);
+  }
+
+  /** Opens a starter sheet from the rail as a new document. */
+  async openTemplate(title: string): Promise<void> {
+    const entry = `>>> nav[aria-label="Starter sheets"] ::-p-text(${title})`;
+    await (await this.seen(entry))?.click();
+    await this.page.waitForFunction(
+      (wanted) => document.querySelector('octavo-app')?.shadowRoot?.querySelector('top-bar')?.title === wanted,
+      {},
+      title,
+    );
+    await this.settled();
+  }
+
+  /** Opens the rail where it is drawn over the sheet. */
+  async openDrawer(): Promise<void> {
+    await (await this.seen('>>> button[aria-label="Sheets and documents"]'))?.click();
+    await this.seen('octavo-app[drawer]');
+  }
+
+  /** Shows a sheet of the document from the rail. */
+  async showSheet(name: string): Promise<void> {
+    await (await this.seen(`>>> .name[title="${name}"]`))?.click();
+    await this.seen(`>>> [role=grid][aria-label="${name}"]`);
+  }
+
+  /** Chooses from the menu of a sheet in the rail. */
+  async chooseForSheet(name: string, words: string): Promise<void> {
+    await (await this.seen(`>>> button[aria-label="More for ${name}"]`))?.click();
+    await (await this.seen(`>>> [role=menu][aria-label="More for ${name}"] ::-p-text(${words})`))?.click();
+  }
+
+  /** Presses a button of the bar that carries these words. */
+  async pressButton(words: string): Promise<void> {
+    await (await this.seen(`>>> ::-p-aria([name="${words}"][role="button"])`))?.click();
+  }
+
+  async focusRuler(): Promise<void> {
+    await (await this.seen('>>> .rule[role=slider]'))?.focus();
+  }
+
+  /** The text in the input over the cell that is being edited. */
+  beingTyped(): Promise<string | undefined> {
+    return this.page.evaluate(() => {
+      const grid = document.querySelector('octavo-app')?.shadowRoot?.querySelector('sheet-grid')?.shadowRoot;
+      return grid?.querySelector<HTMLInputElement>('input.inline')?.value;
+    });
+  }
+
+  /** Goes to a cell by the keyboard, by its address or name. */
+  async goTo(cell: string): Promise<void> {
+    await this.press('Control+k');
+    await this.seen('>>> dialog[open] input');
+    await this.page.keyboard.type(cell);
+    await this.page.keyboard.press('Enter');
+    await this.page.waitForFunction(() => {
+      const app = document.querySelector('octavo-app')?.shadowRoot;
+      const grid = app?.querySelector('sheet-grid');
+      const isClosed = !app?.querySelector('ask-dialog')?.shadowRoot?.querySelector('dialog[open]');
+      return isClosed && grid?.shadowRoot?.activeElement?.getAttribute('role') === 'grid';
+    });
+    if (/^[A-Z]+\d+$/.test(cell)) await this.seen(`>>> [aria-activedescendant="cell-${cell}"]`);
+  }
+
+  /** Types into cells one after the other downwards, as Enter leads. */
+  async type(cell: string, ...texts: readonly string[]): Promise<void> {
+    await this.goTo(cell);
+    for (const text of texts) {
+      await this.page.keyboard.type(text);
+      await this.page.keyboard.press('Enter');
+    }
+  }
+
+  /** What a cell shows, after going there. */
+  async textOf(cell: string): Promise<string> {
+    await this.goTo(cell);
+    return this.shownIn(cell);
+  }
+
+  /** What a cell in view shows. */
+  shownIn(cell: string): Promise<string> {
+    return this.page.evaluate((id) => {
+      const grid = document.querySelector('octavo-app')?.shadowRoot?.querySelector('sheet-grid')?.shadowRoot;
+      const shown = grid?.getElementById(id);
+      const parts = [...(shown?.querySelectorAll('.value, .unit, .chip, .reason, .words') ?? [])];
+      return parts
+        .map(({ textContent }) => textContent.trim())
+        .join(' ')
+        .trim();
+    }, `cell-${cell}`);
+  }
+
+  /** The number in a text as shown; kHz counts as thousands. */
+  static numberIn(text: string): number {
+    const number = /[-−]?[\d\s]*\.?\d+/u.exec(text)?.[0] ?? 'NaN';
+    const value = Number(number.replace('−', '-').replaceAll(/\s/gu, ''));
+    return text.includes('kHz') ? value * 1000 : value;
+  }
+
+  /** Expects a cell to come to show a number within the tolerance, in the unit that it shows. */
+  async expectNumber(cell: string, expected: number, tolerance: number): Promise<void> {
+    await this.goTo(cell);
+    const isThere = async (): Promise<boolean> =>
+      Math.abs(Person.numberIn(await this.shownIn(cell)) - expected) <= tolerance;
+    for (const until = Date.now() + 2500; Date.now() < until && !(await isThere());)
+      await new Promise((resolve) => setTimeout(resolve, 40));
+    const shown = await this.shownIn(cell);
+    expect(Math.abs(Person.numberIn(shown) - expected), `${cell} shows ${shown}, not ${expected}`).toBeLessThanOrEqual(
+      tolerance,
+    );
+  }
+
+  /** Expects a cell to come to show this. */
+  async expectText(cell: string, wanted: RegExp): Promise<void> {
+    await this.goTo(cell);
+    await expect.poll(() => this.shownIn(cell), { timeout: 3000 }).toMatch(wanted);
+  }
+}
+
+/** The tolerances of the scenarios: hertz, litres and millimetres in per cent. */
+export const twoPercent = (of: number): number => Math.abs(of) * 0.02;
+export const decibels = 0.2;
+export const octaves = 0.03;
+/** The scenarios give no tolerance for Q: one in the last digit that they print. */
+export const lastDigit = 0.001;

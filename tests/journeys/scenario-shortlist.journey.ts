@@ -1,0 +1,75 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openSession } from '../../.config/browser-session.mjs';
+import { typedDriver } from '../references/demo-drivers.ts';
+import { octaves, Person, twoPercent } from './person.ts';
+
+let session: Awaited<ReturnType<typeof openSession>>;
+let person: Person;
+
+beforeAll(async () => {
+  session = await openSession();
+  person = new Person(session.page);
+  await person.settled();
+});
+
+afterAll(async () => {
+  expect(session.problems).toEqual([]);
+  await session.close();
+});
+
+const woofer = (id: string): Promise<void> => person.type('B4', ...typedDriver(id));
+const tweeter = (id: string): Promise<void> => person.type('C4', ...typedDriver(id));
+
+describe.each([
+  ['W-130 A', 'T-19 C', -0.46, 'Stretch'],
+  ['W-130 A', 'T-25 A', 0.495, 'Tight'],
+  ['W-130 A', 'T-28 B', 1.15, 'Comfortable'],
+  ['W-165 A', 'T-19 C', -0.78, 'Stretch'],
+  ['W-165 A', 'T-25 A', 0.18, 'Tight'],
+  ['W-165 A', 'T-28 B', 0.83, 'Comfortable'],
+  ['W-220 A', 'T-19 C', -1.15, 'No shared band'],
+  ['W-220 A', 'T-25 A', -0.2, 'Stretch'],
+  ['W-220 A', 'T-28 B', 0.46, 'Tight'],
+] as const)('%s with %s', (low, high, width, word) => {
+  test(`share ${width} octaves: ${word}`, async () => {
+    await woofer(low);
+    await tweeter(high);
+    await person.expectNumber('D43', width, octaves);
+    await person.expectText('E41', new RegExp(`^${word}`));
+    expect(await person.shownIn('E41')).toMatch(/resonance|travel/i);
+    expect(await person.shownIn('E41')).toMatch(/narrowing|break-up|spacing/i);
+  });
+});
+
+describe('another target', () => {
+  test('at 109 dB the travel of the tweeter binds, and the reason says so', async () => {
+    await woofer('W-165 A');
+    await tweeter('T-25 A');
+    await person.expectNumber('C42', 1700, twoPercent(1700));
+    await person.expectText('E41', /resonance/i);
+    await person.type('D22', '109');
+    await person.expectNumber('C42', 1753, twoPercent(1753));
+    await person.expectNumber('D43', 0.13, octaves);
+    await person.expectText('E41', /travel/i);
+    await tweeter('T-28 B');
+    await person.expectNumber('C42', 1208, twoPercent(1208));
+  });
+
+  test('at 103 dB and second order the limit by travel is √2 times that of fourth order', async () => {
+    await person.type('D22', '103 dB', 'LR2');
+    await person.expectNumber('C34', 1209, twoPercent(1209));
+    await tweeter('T-25 A');
+    await person.expectNumber('C34', 1755, twoPercent(1755));
+  });
+
+  test('at 30° off axis the spacing binds instead of the narrowing', async () => {
+    await person.type('D22', '100 dB', 'LR4');
+    await person.type('D25', '30');
+    await person.expectNumber('C36', 2719, twoPercent(2719));
+    await person.expectNumber('C37', 2600, twoPercent(2600));
+    await person.expectNumber('C38', 2469, twoPercent(2469));
+    await person.expectNumber('D42', 2469, twoPercent(2469));
+    await person.expectNumber('D43', 0.54, octaves);
+    await person.expectText('E41', /^Comfortable.*spacing/i);
+  });
+});
