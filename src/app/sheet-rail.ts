@@ -144,17 +144,17 @@ export class SheetRail extends LitElement {
     button.small:focus-visible {
       outline: 2px solid var(--accent);
     }
-    footer {
-      margin-top: auto;
+    .kept {
+      margin: auto 0 0;
       border-top: 1px solid var(--line2);
       padding: 12px 8px 0;
       font-size: 12.5px;
       line-height: 18px;
     }
-    footer b {
+    .kept b {
       font-weight: 600;
     }
-    footer.failed {
+    .kept.failed {
       color: var(--fail);
     }
     svg {
@@ -204,7 +204,7 @@ export class SheetRail extends LitElement {
             </nav>`
           : nothing
       }
-      <footer class=${this.saving.status} role="status"><b>Kept on this device</b><br />${this.saving.text}</footer>
+      <p class="kept ${this.saving.status}" role="status"><b>Kept on this device</b><br />${this.saving.text}</p>
     `;
   }
 

@@ -129,6 +129,11 @@ export class TopBar extends LitElement {
   @property() system: UnitSystem = 'metric';
   @property({ type: Boolean }) dark = false;
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.role = 'banner';
+  }
+
   protected override render(): TemplateResult {
     return html`
       <button class="drawer" aria-label="Sheets and documents" @click=${() => this.#act('drawer')}>
