@@ -11,10 +11,13 @@ export class Person {
 
   /** Waits until the page is whole: the starter sheets are listed and the numbers are there. */
   async settled(): Promise<void> {
-    await this.seen('>>> nav[aria-label="Starter sheets"] li');
     await this.page.waitForFunction(() => {
-      const grid = document.querySelector('octavo-app')?.shadowRoot?.querySelector('sheet-grid')?.shadowRoot;
-      return grid?.querySelector('.cell.number') && !grid.querySelector('.cell.waiting');
+      const app = document.querySelector('octavo-app')?.shadowRoot;
+      const grid = app?.querySelector('sheet-grid')?.shadowRoot;
+      const starters = app
+        ?.querySelector('sheet-rail')
+        ?.shadowRoot?.querySelector('nav[aria-label="Starter sheets"] li');
+      return starters && grid?.querySelector('.cell.number') && !grid.querySelector('.cell.waiting');
     });
   }
 
