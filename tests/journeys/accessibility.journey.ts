@@ -47,3 +47,63 @@ describe.each([
     }
   });
 });
+
+/** Opens the page, does something, and gives what the checker objects to then. */
+async function violationsAfter(act: (person: Person) => Promise<void>, dark = false): Promise<string[]> {
+  const session = await openSession({ width: 1440, height: 900, dark });
+  try {
+    const person = new Person(session.page);
+    await person.settled();
+    await session.page.evaluate(axe);
+    await act(person);
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    return await violations(person);
+  } finally {
+    await session.close();
+  }
+}
+
+const moved = async (person: Person): Promise<void> => {
+  await person.goTo('D24');
+  await person.press('Control+b');
+  await person.type('D24', '4000');
+};
+const asked = async (person: Person): Promise<void> => {
+  await person.press('Control+k');
+  await person.seen('>>> dialog[open]');
+};
+
+describe.each([
+  ['light', false],
+  ['dark', true],
+] as const)('the checker, %s, has no objection', (_, dark) => {
+  test('to a baseline, verdicts that fail and what changed', async () => {
+    expect(await violationsAfter(moved, dark)).toEqual([]);
+  });
+
+  test('to a question', async () => {
+    expect(await violationsAfter(asked, dark)).toEqual([]);
+  });
+
+  test('to a wrong unit and its fix', async () => {
+    expect(await violationsAfter((person) => person.type('D27', '3 kg'), dark)).toEqual([]);
+  });
+});
+
+// The input over a cell stands among the rows of the grid, where only rows are allowed.
+test.fails('the checker has no objection to a cell being typed into', async () => {
+  const found = await violationsAfter(async (person) => {
+    await person.goTo('B4');
+    await person.press('F2');
+  });
+  expect(found).toEqual([]);
+});
+
+// The menu of the cells is in no landmark of the page.
+test.fails('the checker has no objection to the menu of the cells', async () => {
+  const found = await violationsAfter(async (person) => {
+    await person.goTo('B4');
+    await person.press('Shift+F10');
+  });
+  expect(found).toEqual([]);
+});

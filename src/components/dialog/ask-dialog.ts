@@ -51,7 +51,7 @@ export class AskDialog extends LitElement {
       border-radius: 5px;
       padding: 6px 10px;
     }
-    footer {
+    .answers {
       display: flex;
       justify-content: flex-end;
       gap: 8px;
@@ -108,10 +108,10 @@ export class AskDialog extends LitElement {
                   ? nothing
                   : html`<label>${question.label ?? ''}<input .value=${question.value} autocomplete="off" /></label>`
               }
-              <footer>
+              <div class="answers">
                 <button type="button" @click=${() => this.dialog.close()}>${question.cancel ?? 'Cancel'}</button>
                 <button class="main" type="submit">${question.confirm}</button>
-              </footer>
+              </div>
             </form>`
           : nothing
       }
