@@ -1,0 +1,44 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import { sendKeys } from '@web/test-runner-commands';
+import { catalogue } from '../../functions/index.ts';
+import '../../src/components/function-guide/function-guide.ts';
+import type { FunctionGuide } from '../../src/components/function-guide/function-guide.ts';
+import { paint } from './paint.ts';
+
+const guide = (name = ''): Promise<FunctionGuide> =>
+  fixture<FunctionGuide>(html`<function-guide function=${name} style="height: 600px"></function-guide>`);
+const names = (element: FunctionGuide): string[] =>
+  [...element.shadowRoot!.querySelectorAll('li')].map((each) => each.textContent.trim());
+
+before(paint);
+
+describe('the function guide', () => {
+  it('is accessible and lists every function', async () => {
+    const element = await guide();
+    expect(names(element).toSorted()).to.deep.equal(catalogue.map(({ name }) => name).toSorted());
+    await expect(element).to.be.accessible();
+  });
+
+  it('opens at a function with what it takes, gives, and where it comes from', async () => {
+    const page = (await guide('closed.qtc')).shadowRoot!.querySelector('article')!;
+    const { parameters, summary, example } = catalogue.find(({ name }) => name === 'CLOSED.QTC')!;
+    for (const each of Object.values(parameters)) expect(page.textContent).to.contain(each.summary);
+    expect(page.textContent).to.contain(summary);
+    expect(page.textContent).to.contain(example.formula);
+  });
+
+  it('finds by words, and hands over an example', async () => {
+    const element = await guide();
+    element.shadowRoot!.querySelector('input')!.focus();
+    await sendKeys({ type: 'port length' });
+    await element.updateComplete;
+    expect(names(element)).to.contain('PORT.LENGTH');
+    expect(names(element)).not.to.contain('CLOSED.QTC');
+    let formula = '';
+    element.addEventListener('use-example', (event) => {
+      formula = (event as CustomEvent<{ formula: string }>).detail.formula;
+    });
+    element.shadowRoot!.querySelector<HTMLButtonElement>('.use')!.click();
+    expect(formula).to.match(/^=[A-Z0-9.]+\(/);
+  });
+});
