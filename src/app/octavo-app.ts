@@ -18,8 +18,9 @@ import type { AppHost } from './app-host.ts';
 import { GridActs } from './grid-acts.ts';
 import { gridMenu, runGridMenu } from './grid-menu.ts';
 import { actionOf } from './key-bindings.ts';
+import { stepped } from '../components/grid/keys.ts';
 import type { CellAt, Selection } from '../components/grid/model.ts';
-import { START, startOf } from './selection.ts';
+import { cellsOf, START, startOf } from './selection.ts';
 import type { Session } from './session.ts';
 import { sheetCommand } from './sheet-acts.ts';
 import './sheet-head.ts';
@@ -247,13 +248,12 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   #afterEdit(move: Move): void {
-    const { row, column } = this.selection.focus;
-    const at = {
-      row: Math.max(0, row + (move === 'down' ? 1 : move === 'up' ? -1 : 0)),
-      column: Math.max(0, column + (move === 'right' ? 1 : move === 'left' ? -1 : 0)),
-    };
-    this.selection = { anchor: at, focus: at };
-    this.grid.focus();
+    if (move !== 'stay' && this.#model) {
+      const at = stepped(this.selection.focus, move, this.#model, 1);
+      this.selection = { anchor: at, focus: at };
+    }
+    this.grid.selection = this.selection;
+    void this.updateComplete.then(() => this.grid.focus());
   }
 
   async #fetchRest(): Promise<void> {
@@ -263,7 +263,7 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   readonly #selected = (event: CustomEvent<Selection>): void => {
-    this.selection = event.detail;
+    if (!this.renderRoot.querySelector('sheet-head')?.point(cellsOf(event.detail))) this.selection = event.detail;
   };
 
   readonly #key = (event: KeyboardEvent): void => {

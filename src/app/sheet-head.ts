@@ -1,9 +1,10 @@
-import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { LitElement, css, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { FormulaEditor } from '../components/formula-editor/formula-editor.ts';
 import type { RulerDetail, RulerPass } from '../components/ruler/value-ruler.ts';
 import { isRefusal } from '../document/command.ts';
 import { labelOf } from '../document/labels.ts';
+import type { ShownCell } from '../document/shown.ts';
 import type { Cell, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { parseQuantity } from '../units/parse.ts';
@@ -101,6 +102,23 @@ export class SheetHead extends LitElement {
     else ruler?.nudge(direction, coarse);
   }
 
+  /** Takes a cell that is pointed at into the formula being edited; says whether there is one. */
+  point(cells: string): boolean {
+    const editor = this.renderRoot.querySelector<FormulaEditor>('formula-editor');
+    if (!editor?.isPointing) return false;
+    editor.insertReference(cells);
+    return true;
+  }
+
+  /** What was typed stays with the cell for which it was typed, wherever the reader goes. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const sheet = changed.get('sheet')?.id ?? this.sheet.id;
+    const cell = changed.get('cell') ?? this.cell;
+    if (!this.hasUpdated || (sheet === this.sheet.id && cell === this.cell)) return;
+    const draft = this.renderRoot.querySelector<FormulaEditor>('formula-editor')?.takeDraft();
+    if (draft !== undefined) void this.#write(sheet, cell, draft);
+  }
+
   protected override updated(): void {
     void this.#scan();
   }
@@ -154,12 +172,8 @@ export class SheetHead extends LitElement {
         @cancel=${() => void workbook.cancel()}
       ></value-ruler>`;
     }
-    return html`<cell-head
-      address=${cell}
-      label=${label}
-      name=${this.#name}
-      .shown=${workbook.shown(sheet.id, cell) ?? { kind: 'waiting', text: held?.text ?? '' }}
-    ></cell-head>`;
+    const shown: ShownCell = workbook.shown(sheet.id, cell) ?? { kind: 'waiting', text: held?.text ?? '' };
+    return html`<cell-head address=${cell} label=${label} name=${this.#name} .shown=${shown}></cell-head>`;
   }
 
   #entry(held: Cell | undefined): TemplateResult {
@@ -185,14 +199,18 @@ export class SheetHead extends LitElement {
       .scope=${this.workbook.scope(this.sheet.id)}
       .sheets=${this.workbook.document.sheets}
       @commit=${(event: CustomEvent<{ text: string; move: string }>) => void this.#commit(event.detail.text, event.detail.move)}
+      @cancel=${() => this.#fire('committed', { move: 'stay' })}
     ></formula-editor>`;
   }
 
   async #commit(text: string, move: string): Promise<void> {
-    const texts = new Map([[this.cell, text]]);
-    const done = this.workbook.do({ kind: 'write', sheet: this.sheet.id, texts });
-    this.#fire('committed', { move });
-    const refusal = await done;
+    const done = this.#write(this.sheet.id, this.cell, text);
+    if (move !== 'leave') this.#fire('committed', { move });
+    await done;
+  }
+
+  async #write(sheet: string, cell: string, text: string): Promise<void> {
+    const refusal = await this.workbook.do({ kind: 'write', sheet, texts: new Map([[cell, text]]) });
     if (refusal && isRefusal(refusal)) this.#fire('refused', { message: refusal.refused });
   }
 

@@ -32,6 +32,7 @@ export class FormulaEditor extends LitElement {
   @query('.field') private field!: HTMLElement;
   #view: EditorView | undefined;
   #word: { readonly from: number; readonly to: number } | undefined;
+  #pointed = false;
   #told = '';
 
   override focus(): void {
@@ -66,6 +67,12 @@ export class FormulaEditor extends LitElement {
     const { from, to } = this.#word ?? { from: this.position, to: this.position };
     putWord(this.#view, from, to, cells);
     this.#word = { from, to: from + cells.length };
+    // The press that pointed takes the focus to the sheet after this; it comes back at once.
+    this.#pointed = true;
+    setTimeout(() => {
+      this.#pointed = false;
+      this.#view?.focus();
+    });
   }
 
   override disconnectedCallback(): void {
@@ -186,6 +193,10 @@ export class FormulaEditor extends LitElement {
   }
 
   readonly #left = (event: FocusEvent): void => {
+    if (this.#pointed) {
+      this.#view?.focus();
+      return;
+    }
     if (event.relatedTarget instanceof Node && this.renderRoot.contains(event.relatedTarget)) return;
     if (this.draft !== undefined && this.draft !== this.text && !this.isPointing) this.#commit('leave');
   };
