@@ -215,7 +215,7 @@ export class OctavoApp extends LitElement implements AppHost {
               at=${this.guide.at}
               @use-example=${(event: CustomEvent<{ formula: string }>) => {
                 this.guide = { open: false, at: '' };
-                this.#editFormula(event.detail.formula);
+                void this.updateComplete.then(() => this.#editFormula(event.detail.formula));
               }}
               @close=${() => (this.guide = { open: false, at: '' })}
             ></guide-dialog>`

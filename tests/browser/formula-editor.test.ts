@@ -49,7 +49,7 @@ describe('the formula editor', () => {
     element.begin('');
     await sendKeys({ type: '14 L' });
     setTimeout(() => void sendKeys({ press: 'Enter' }));
-    const event = (await oneEvent(element, 'commit')) as CustomEvent<object>;
+    const event = await oneEvent<CustomEvent<object>>(element, 'commit');
     expect(event.detail).to.deep.equal({ text: '14 L', move: 'down' });
     element.begin('');
     await sendKeys({ type: '99' });
@@ -64,7 +64,7 @@ describe('the formula editor', () => {
     element.begin('');
     await sendKeys({ type: '15 L' });
     setTimeout(() => (document.activeElement as HTMLElement).blur());
-    const event = (await oneEvent(element, 'commit')) as CustomEvent<object>;
+    const event = await oneEvent<CustomEvent<object>>(element, 'commit');
     expect(event.detail).to.deep.equal({ text: '15 L', move: 'leave' });
   });
 
