@@ -16,7 +16,9 @@ export const sources = {
   iec60268_5: { title: 'IEC 60268-5, Sound system equipment: Loudspeakers' },
   olson1969: { title: 'H. F. Olson, “Direct Radiator Loudspeaker Enclosures”, J. Audio Eng. Soc. 17, 1969' },
   beranek1954: { title: 'L. L. Beranek, Acoustics, 1954' },
-  levine1948: { title: 'H. Levine, J. Schwinger, “On the Radiation of Sound from an Unflanged Circular Pipe”, Phys. Rev. 73, 1948' },
+  levine1948: {
+    title: 'H. Levine, J. Schwinger, “On the Radiation of Sound from an Unflanged Circular Pipe”, Phys. Rev. 73, 1948',
+  },
 } as const satisfies Record<string, { title: string }>;
 
 export type SourceKey = keyof typeof sources;

@@ -76,7 +76,7 @@ const made = ['node_modules', 'dist', 'coverage'];
 
 /** Written by the grammar generator, which knows no limit of length. */
 const generated = ['src/formula/parser.ts'];
-const longest = 300;
+const longest = 340;
 
 const root = resolve(import.meta.dirname, '..');
 

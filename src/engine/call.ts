@@ -2,7 +2,6 @@ import type { AnyFunction, CellDatum } from '../../functions/define.ts';
 import type { QuantityName } from '../../functions/quantities.ts';
 import { fieldOf } from '../../functions/values/fields.ts';
 import { Problem } from '../../functions/values/problem.ts';
-import type { CellRecord } from '../../functions/values/record.ts';
 import { speak } from '../units/show.ts';
 import { doubtOf, isRecord, readArgument, readMany, Refused, type Evaluated, type Named } from './arguments.ts';
 import type { RecordStore } from './record-store.ts';
@@ -109,7 +108,7 @@ function resolve(value: RawValue | undefined, store: RecordStore): Evaluated | u
 }
 
 const datum = (value: RawDatum, store: RecordStore): CellDatum =>
-  typeof value === 'string' ? ((store.record(value) as CellRecord | undefined) ?? value) : value;
+  typeof value === 'string' ? (store.record(value) ?? value) : value;
 
 const keyOf = (name: string, given: readonly RawArgument[], quantity: QuantityName): string =>
   JSON.stringify([name, quantity, given.map(({ value }) => (value === undefined ? '' : value))]);

@@ -78,7 +78,8 @@ export class SheetGrid extends LitElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     this.#pool ??= new RowPool(this.body);
-    if (changed.has('selection') && this.shadowRoot?.activeElement === this.scroller) this.#reveal(this.selection.focus);
+    if (changed.has('selection') && this.shadowRoot?.activeElement === this.scroller)
+      this.#reveal(this.selection.focus);
     this.#draw();
   }
 

@@ -134,12 +134,12 @@ export class PopMenu extends LitElement {
       >
         <slot></slot>
       </button>
-      <div popover role="menu" aria-label=${this.label || 'Menu'} @keydown=${this.#move}>
+      <div popover="auto" role="menu" aria-label=${this.label || 'Menu'} @keydown=${this.#move}>
         ${this.items.map(
           (item) => html`
             <button
               role=${item.checked === undefined ? 'menuitem' : 'menuitemradio'}
-              aria-checked=${item.checked === undefined ? nothing : String(item.checked)}
+              aria-checked=${item.checked === undefined ? nothing : item.checked ? 'true' : 'false'}
               aria-disabled=${item.disabled ? 'true' : nothing}
               class=${item.separated ? 'separated' : ''}
               tabindex="-1"
