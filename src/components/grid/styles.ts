@@ -10,6 +10,9 @@ export const gridStyles = css`
     font: 14px/20px var(--sans);
     font-variant-numeric: tabular-nums lining-nums;
   }
+  [hidden] {
+    display: none !important;
+  }
   .scroller {
     position: absolute;
     inset: 0;
