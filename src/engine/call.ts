@@ -27,9 +27,6 @@ export function call(
   store: RecordStore,
   doubt: (argument: string, message: string | undefined) => void,
 ): Outcome {
-  const key = 'record' in definition.returns ? keyOf(definition.name, given, quantity) : '';
-  const known = key === '' ? undefined : store.find(key);
-  if (known !== undefined) return known;
   const values: Record<string, unknown> = {};
   const parameters = Object.entries(definition.parameters);
   for (const [index, [name, parameter]] of parameters.entries()) {
@@ -46,6 +43,10 @@ export function call(
     if ('typical' in parameter) doubt(name, doubtOf(read, named));
     values[name] = read;
   }
+  // Only now is a record made before taken: its arguments may be doubtful in this cell too.
+  const key = 'record' in definition.returns ? keyOf(definition.name, given, quantity) : '';
+  const known = key === '' ? undefined : store.find(key);
+  if (known !== undefined) return known;
   return finish(definition, safely(definition, values, quantity), key, store);
 }
 
@@ -110,5 +111,8 @@ function resolve(value: RawValue | undefined, store: RecordStore): Evaluated | u
 const datum = (value: RawDatum, store: RecordStore): CellDatum =>
   typeof value === 'string' ? (store.record(value) ?? value) : value;
 
+/** Stands in a key for an argument left out; no value of a cell is written like it. */
+const LEFT_OUT = { leftOut: true } as const;
+
 const keyOf = (name: string, given: readonly RawArgument[], quantity: QuantityName): string =>
-  JSON.stringify([name, quantity, given.map(({ value }) => (value === undefined ? '' : value))]);
+  JSON.stringify([name, quantity, given.map(({ value }) => (value === undefined ? LEFT_OUT : value))]);
