@@ -1,4 +1,4 @@
-import type { AnyFunction, CellDatum } from '../../functions/define.ts';
+import type { AnyFunction, CellDatum, Parameter } from '../../functions/define.ts';
 import type { QuantityName } from '../../functions/quantities.ts';
 import { fieldOf } from '../../functions/values/fields.ts';
 import { Problem } from '../../functions/values/problem.ts';
@@ -6,48 +6,98 @@ import { speak } from '../units/show.ts';
 import { doubtOf, isRecord, readArgument, readMany, Refused, type Evaluated, type Named } from './arguments.ts';
 import type { RecordStore } from './record-store.ts';
 
-/** An argument as the engine hands it over: records still handles. `cell` is its address where it is one cell. */
-export interface RawArgument {
-  readonly value: RawValue | undefined;
-  readonly cell: string | undefined;
-}
-
 export type RawDatum = number | string | boolean | null;
+/** An argument as the engine hands it over: records still handles. */
 export type RawValue = RawDatum | readonly (readonly RawDatum[])[];
 
 /** What a call gives back to the engine. */
 export type Outcome = number | string | boolean | readonly number[] | Refused;
 
-/** Runs one call of a catalogue function: reads the arguments, computes, interns records. Never throws. `doubt` hears of each
- *  argument whether it is outside what is plausible. */
+/** Where a call stands. */
+export interface Site {
+  /** The address of an argument that is one cell. */
+  cellOf(index: number): string | undefined;
+  /** Hears what is implausible among the arguments, an empty list where nothing is. */
+  doubt(messages: readonly string[]): void;
+}
+
+/** A parameter, made ready for being read thousands of times. */
+interface Slot {
+  readonly name: string;
+  readonly parameter: Parameter;
+  /** A number between these two needs no further look. */
+  readonly sound: readonly [number, number];
+}
+
+/** A function of the catalogue with what its calls need, found out once. */
+export interface Callable {
+  readonly definition: AnyFunction;
+  /** Whether it takes numbers of any quantity, and so is told which by a hidden last argument. */
+  readonly isGeneric: boolean;
+  readonly slots: readonly Slot[];
+}
+
+export function callable(definition: AnyFunction): Callable {
+  const slots = Object.entries(definition.parameters).map(([name, parameter]) => ({
+    name,
+    parameter,
+    sound: soundRange(parameter),
+  }));
+  return {
+    definition,
+    isGeneric: slots.some(({ parameter }) => 'quantity' in parameter && parameter.quantity === 'any'),
+    slots,
+  };
+}
+
+/** Between these two a number is inside every limit and plausible; nothing is said of those outside. */
+function soundRange(parameter: Parameter): readonly [number, number] {
+  if (!('quantity' in parameter) || parameter.many) return [Infinity, -Infinity];
+  const { above = -Infinity, below = Infinity, min = -Infinity, max = Infinity } = parameter;
+  const [low, high] = parameter.typical ?? [-Infinity, Infinity];
+  return [Math.max(above, min, low), Math.min(below, max, high)];
+}
+
+const NO_DOUBTS: readonly string[] = [];
+
+/** Runs one call of a catalogue function: reads the arguments, computes, interns records. Never throws.
+ *  @param given - The arguments as evaluated; one left out is undefined.
+ *  @param any - The quantity of the arguments that take any. */
 export function call(
-  definition: AnyFunction,
-  given: readonly RawArgument[],
-  quantity: QuantityName,
+  { definition, slots }: Callable,
+  given: readonly (RawValue | undefined)[],
+  any: QuantityName,
   store: RecordStore,
-  doubt: (argument: string, message: string | undefined) => void,
+  site: Site,
 ): Outcome {
   const values: Record<string, unknown> = {};
-  const parameters = Object.entries(definition.parameters);
-  for (const [index, [name, parameter]] of parameters.entries()) {
+  let doubts = NO_DOUBTS;
+  for (let index = 0; index < slots.length; index++) {
+    const { name, parameter, sound } = slots[index] as Slot;
     const raw = given[index];
-    const declared = 'quantity' in parameter && parameter.quantity !== 'any' ? parameter.quantity : quantity;
-    const named: Named = { definition, name, parameter, cell: raw?.cell, quantity: declared };
+    if (typeof raw === 'number' && raw > sound[0] && raw < sound[1]) {
+      values[name] = raw;
+      continue;
+    }
+    const quantity = 'quantity' in parameter && parameter.quantity !== 'any' ? parameter.quantity : any;
+    const named: Named = { definition, name, parameter, cell: site.cellOf(index), quantity };
     const read = parameter.many
       ? readMany(
           given.slice(index).flatMap((each) => present(each, store)),
           named,
         )
-      : readArgument(resolve(raw?.value, store), named);
+      : readArgument(resolve(raw, store), named);
     if (read instanceof Refused) return read;
-    if ('typical' in parameter) doubt(name, doubtOf(read, named));
+    const doubtful = doubtOf(read, named);
+    if (doubtful !== undefined) doubts = [...doubts, doubtful];
     values[name] = read;
   }
+  site.doubt(doubts);
   // Only now is a record made before taken: its arguments may be doubtful in this cell too.
-  const key = 'record' in definition.returns ? keyOf(definition.name, given, quantity) : '';
+  const key = 'record' in definition.returns ? keyOf(definition.name, given, any) : '';
   const known = key === '' ? undefined : store.find(key);
   if (known !== undefined) return known;
-  return finish(definition, safely(definition, values, quantity), key, store);
+  return finish(definition, safely(definition, values, any), key, store);
 }
 
 function safely(definition: AnyFunction, values: Readonly<Record<string, unknown>>, quantity: QuantityName): unknown {
@@ -65,13 +115,18 @@ function finish(definition: AnyFunction, result: unknown, key: string, store: Re
   if (result instanceof Problem) return new Refused(problemText(definition, result));
   if (typeof result === 'number') return finite(definition, result);
   if (typeof result === 'string' || typeof result === 'boolean') return result;
-  if (Array.isArray(result)) return result as number[];
+  if (Array.isArray(result)) return finiteColumn(definition, result as number[]);
   if (isRecord(result)) return store.keep(key, result);
   return new Refused(`${definition.name} gave nothing. That is a mistake of the program, not yours.`);
 }
 
 const finite = (definition: AnyFunction, value: number): number | Refused =>
   Number.isFinite(value) ? value : new Refused(`${definition.name} has no finite result for these arguments.`);
+
+const finiteColumn = (definition: AnyFunction, values: readonly number[]): readonly number[] | Refused =>
+  values.every((value) => Number.isFinite(value))
+    ? values
+    : new Refused(`${definition.name} has no finite result for some of these rows.`);
 
 function problemText(definition: AnyFunction, problem: Problem): string {
   const { parameter } = problem;
@@ -96,8 +151,8 @@ export function readField(record: RawDatum, name: RawDatum, store: RecordStore):
   );
 }
 
-function present(raw: RawArgument, store: RecordStore): Evaluated[] {
-  const value = resolve(raw.value, store);
+function present(raw: RawValue | undefined, store: RecordStore): Evaluated[] {
+  const value = resolve(raw, store);
   return value === undefined ? [] : [value];
 }
 
@@ -114,5 +169,5 @@ const datum = (value: RawDatum, store: RecordStore): CellDatum =>
 /** Stands in a key for an argument left out; no value of a cell is written like it. */
 const LEFT_OUT = { leftOut: true } as const;
 
-const keyOf = (name: string, given: readonly RawArgument[], quantity: QuantityName): string =>
-  JSON.stringify([name, quantity, given.map(({ value }) => (value === undefined ? LEFT_OUT : value))]);
+const keyOf = (name: string, given: readonly (RawValue | undefined)[], any: QuantityName): string =>
+  JSON.stringify([name, any, given.map((value) => (value === undefined ? LEFT_OUT : value))]);

@@ -1,3 +1,4 @@
+import type { AnyFunction } from '../../functions/define.ts';
 import { compile } from '../formula/compile.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { readContent, type Content } from '../formula/content.ts';
@@ -30,8 +31,10 @@ interface Area {
 }
 
 const EMPTY: CellType = { kind: 'empty' };
-/** A chain of types that has not settled after this many rounds goes round in a circle. */
-const MOST_ROUNDS = 50;
+/** A formula whose type is still another after being compiled so often goes round in a circle. */
+const MOST_TIMES = 50;
+/** So many formulas are compiled inside one another; a longer chain is taken up from its far end, or the stack overflows. */
+const DEEPEST = 60;
 
 /** What was typed in all cells, compiled, with who refers to whom. Types are found through formulas, in any order. */
 export class CellIndex {
@@ -40,9 +43,19 @@ export class CellIndex {
   readonly #areaUsers = new Map<string, Map<string, readonly Area[]>>();
   readonly #compiling = new Set<string>();
   readonly #waiting = new Set<string>();
+  #circular: ReadonlySet<string> = new Set();
+  /** The formulas that wait for one further down their chain of types. */
+  readonly #chain = new Set<string>();
+  /** A formula too far down the chain to be compiled within the one that asks. */
+  #tooDeep: string | undefined;
+  readonly #definitions: readonly AnyFunction[] | undefined;
   #sheets: readonly SheetContent[] = [];
   #idByName = new Map<string, string>();
   #names = new Map<string, Map<string, string>>();
+
+  constructor(definitions?: readonly AnyFunction[]) {
+    this.#definitions = definitions;
+  }
 
   /** Tells which sheets there are and what is called what; formulas must be compiled anew after that. */
   frame(sheets: readonly SheetContent[]): void {
@@ -84,7 +97,7 @@ export class CellIndex {
         if (before && before.type.kind !== 'empty') this.#enqueueUsers(key);
         continue;
       }
-      const type = content.kind === 'formula' ? (before?.type ?? UNKNOWN) : typeOfContent(content);
+      const type = content.kind === 'formula' ? (before?.type ?? EMPTY) : typeOfContent(content);
       this.#entries.set(key, { place: { sheet, cell }, text, content, compiled: undefined, type });
       if (content.kind === 'formula') formulas.push(key);
       else if (!before || !sameType(before.type, type)) this.#enqueueUsers(key);
@@ -95,13 +108,39 @@ export class CellIndex {
     return touched;
   }
 
+  /** Tells which formulas stand in a loop: what they give is not known. Gives the cells that mean something else now. */
+  circle(keys: ReadonlySet<string>): Set<string> {
+    for (const key of keys) if (!this.#circular.has(key)) this.#waiting.add(key);
+    for (const key of this.#circular) if (!keys.has(key)) this.#waiting.add(key);
+    this.#circular = new Set(keys);
+    const touched = new Set<string>();
+    this.#settle(touched);
+    return touched;
+  }
+
   /** Compiles what waits until no type changes any more. */
   #settle(touched: Set<string>): void {
-    for (let round = 0; this.#waiting.size > 0 && round < MOST_ROUNDS; round++) {
-      const now = [...this.#waiting];
-      for (const key of now) if (this.#waiting.has(key)) this.#compile(key, touched);
+    const times = new Map<string, number>();
+    // The set grows while it is gone through: what waits anew comes round again.
+    for (const key of this.#waiting) {
+      const time = (times.get(key) ?? 0) + 1;
+      times.set(key, time);
+      if (time > MOST_TIMES) this.#waiting.delete(key);
+      else this.#compileChain(key, touched);
     }
-    this.#waiting.clear();
+  }
+
+  /** Compiles a formula after those whose types it asks for, however many stand one behind another. */
+  #compileChain(key: string, touched: Set<string>): void {
+    const chain = [key];
+    this.#chain.add(key);
+    for (let next = chain.at(-1); next !== undefined; next = chain.at(-1)) {
+      this.#tooDeep = undefined;
+      this.#compile(next, touched);
+      if (this.#tooDeep === undefined) this.#chain.delete(chain.pop() ?? '');
+      else chain.push(this.#tooDeep);
+      if (this.#tooDeep !== undefined) this.#chain.add(this.#tooDeep);
+    }
   }
 
   #compile(key: string, touched: Set<string>): void {
@@ -109,10 +148,14 @@ export class CellIndex {
     const entry = this.#entries.get(key);
     if (entry?.content.kind !== 'formula' || this.#compiling.has(key)) return;
     this.#compiling.add(key);
-    const compiled = compile(entry.content.text, this.scope(entry.place.sheet, touched));
+    const compiled = compile(entry.content.text, this.scope(entry.place.sheet, touched), this.#definitions);
     this.#compiling.delete(key);
+    if (this.#tooDeep !== undefined) {
+      this.#waiting.add(key);
+      return;
+    }
     const isSound = !compiled.findings.some(({ level }) => level === 'error');
-    const type = isSound ? compiled.type : UNKNOWN;
+    const type = isSound && !this.#circular.has(key) ? compiled.type : UNKNOWN;
     this.#forget(key, entry);
     this.#remember(key, compiled);
     this.#entries.set(key, { ...entry, compiled, type });
@@ -134,10 +177,15 @@ export class CellIndex {
       namesOf: (id) => [...(this.#sheets.find((each) => each.id === id)?.names.keys() ?? [])],
       typeOf: (id, cell) => {
         const key = `${id}!${cell}`;
-        if (this.#waiting.has(key)) this.#compile(key, touched);
+        if (this.#waiting.has(key) && !this.#chain.has(key)) this.#compileWithin(key, touched);
         return this.#entries.get(key)?.type ?? EMPTY;
       },
     };
+  }
+
+  #compileWithin(key: string, touched: Set<string>): void {
+    if (this.#compiling.size < DEEPEST) this.#compile(key, touched);
+    else this.#tooDeep ??= key;
   }
 
   /** The formulas that refer to a cell directly. */
@@ -154,20 +202,26 @@ export class CellIndex {
     return users;
   }
 
-  /** The loop in which a cell stands, itself first and last; nothing where it stands in none. */
+  /** The cells themselves and all that follow from them, directly or not. */
+  followers(keys: Iterable<string>): Set<string> {
+    const all = new Set(keys);
+    for (const key of all) for (const user of this.users(key)) all.add(user);
+    return all;
+  }
+
+  /** The shortest loop in which a cell stands, itself first and last; nothing where it stands in none. */
   loopOf(key: string): readonly string[] | undefined {
-    const seen = new Set<string>();
-    const walk = (at: string, path: readonly string[]): readonly string[] | undefined => {
-      for (const next of this.#used(at)) {
-        if (next === key) return [...path, key];
-        if (seen.has(next)) continue;
-        seen.add(next);
-        const found = walk(next, [...path, next]);
-        if (found) return found;
+    const before = new Map<string, string>();
+    for (const queue = [key], at = queue.values(); ;) {
+      const { value: from, done } = at.next();
+      if (done) return undefined;
+      for (const next of this.#used(from)) {
+        if (next === key) return [...walkBack(before, from), key];
+        if (before.has(next)) continue;
+        before.set(next, from);
+        queue.push(next);
       }
-      return undefined;
-    };
-    return walk(key, [key]);
+    }
   }
 
   *#used(key: string): Generator<string> {
@@ -222,6 +276,13 @@ function areaOf(key: string, cells: string): Area | undefined {
     bottom: Math.max(a.row, b.row),
     right: Math.max(a.column, b.column),
   };
+}
+
+/** From the beginning, which nothing comes before, to a cell. */
+function walkBack(before: ReadonlyMap<string, string>, end: string): string[] {
+  const path = [end];
+  for (let at = before.get(end); at !== undefined; at = before.get(at)) path.push(at);
+  return path.toReversed();
 }
 
 const sameFindings = (a: Compiled | undefined, b: Compiled): boolean =>

@@ -1,46 +1,73 @@
 import {
   DetailedCellError,
+  ErrorType,
   ExportedCellChange,
   HyperFormula,
   type CellValue as EngineValue,
-  type RawCellContent,
 } from 'hyperformula';
 import { catalogue } from '../../functions/index.ts';
-import type { CellRecord } from '../../functions/values/record.ts';
-import { columnLetters, formatAddress, parseAddress } from '../formula/address.ts';
+import type { AnyFunction } from '../../functions/define.ts';
+import { columnLetters, parseAddress } from '../formula/address.ts';
 import { compile } from '../formula/compile.ts';
 import { UNKNOWN } from '../formula/type-of.ts';
-import type { CellType, Compiled, Finding } from '../formula/types.ts';
-import { speak } from '../units/show.ts';
-import { CellIndex, keyOf, placeOf, type Entry } from './cell-index.ts';
+import type { CellType } from '../formula/types.ts';
+import { CellIndex, keyOf, placeOf } from './cell-index.ts';
+import { EMPTY, emptyAt, findingsOf, isNothing, ownDoubts, problem, titleOf, withDoubts } from './cell-state.ts';
+import { Doubts } from './doubts.ts';
 import { language } from './language.ts';
+import { Loops } from './loops.ts';
 import { loopText, originOf, problemText } from './problem-text.ts';
 import { pluginFor, type EngineContext } from './plugin.ts';
+import { rawOf, unsound } from './raw-content.ts';
 import { RecordStore } from './record-store.ts';
+import { sameFrame } from './same-frame.ts';
+import { sameState } from './same-state.ts';
+import { columnRuns, Spots, type Spot } from './spots.ts';
 import type { CellState, CellValue, Changes, Place, SheetContent, SheetEngine, Writing } from './types.ts';
 
-const EMPTY: CellType = { kind: 'empty' };
-const NOTHING: readonly Finding[] = [];
+const NO_WORDS: readonly string[] = [];
+
+/** What is learnt from one calculation leads to another, so often at most. */
+const MOST_ROUNDS = 5;
+
+/** What the engine did: the cells whose meaning may have changed, and those whose values did. */
+interface Outcome {
+  readonly spots: readonly Spot[];
+  readonly changes: readonly unknown[];
+}
 
 /** The engine on HyperFormula: this file and the plugin are all that know it. Sheets go by their ids there. */
 export class HyperFormulaEngine implements SheetEngine {
-  readonly #store = new RecordStore();
-  readonly #doubts = new Map<string, Map<string, string>>();
-  readonly #handles = new Map<string, string>();
-  readonly #index = new CellIndex();
+  readonly #store: RecordStore;
+  readonly #definitions: readonly AnyFunction[] | undefined;
+  readonly #index: CellIndex;
+  readonly #spots = new Spots();
+  /** Cells that the engine could not calculate, and did not get; tried again with every edit. */
+  readonly #failed = new Set<string>();
+  /** Formulas that stand in a loop. */
+  #circular: ReadonlySet<string> = new Set();
+  /** Formulas whose columns have no room. */
+  readonly #crowded = new Set<string>();
+  readonly #doubts = new Doubts(this.#spots);
+  readonly #loops: Loops;
   #sheets: readonly SheetContent[] = [];
   readonly #hf: HyperFormula;
 
-  constructor() {
+  /** @param definitions - Functions in place of the catalogue's. */
+  constructor(store = new RecordStore(), definitions?: readonly AnyFunction[]) {
+    this.#definitions = definitions;
+    this.#store = store;
+    this.#index = new CellIndex(definitions);
+    this.#loops = new Loops(this.#index);
     const context: EngineContext = {
       store: this.#store,
-      doubt: ({ sheet, row, col }, topic, message) =>
-        this.#doubt(sheet, formatAddress({ row, column: col }), topic, message),
+      doubt: (at, messages) => this.#doubts.hear(at, messages),
+      nameOf: (sheet) => this.#nameOf(this.#hf.getSheetName(sheet) ?? ''),
     };
     this.#hf = HyperFormula.buildEmpty({
       licenseKey: 'gpl-v3',
-      language: language(catalogue),
-      functionPlugins: [...HyperFormula.getAllFunctionPlugins(), pluginFor(catalogue)],
+      language: language(definitions ?? catalogue),
+      functionPlugins: [...HyperFormula.getAllFunctionPlugins(), pluginFor(definitions ?? catalogue)],
       context,
       dateFormats: [],
       timeFormats: [],
@@ -56,31 +83,31 @@ export class HyperFormulaEngine implements SheetEngine {
     const isFramed = sameFrame(this.#sheets, sheets);
     const writings = [...this.#index.differences(sheets)];
     this.#sheets = sheets;
-    this.#adopt(sheets);
+    const gone = this.#adopt(sheets);
     this.#index.frame(sheets);
-    const touched = this.#index.write(writings, !isFramed);
-    const compiled = performance.now();
-    return this.#changes(this.#set(touched), compiled - started, performance.now() - compiled);
+    const { cells, timing } = this.#calculate(writings, !isFramed, started);
+    return { cells: [...gone, ...cells], timing };
   }
 
   async write(writings: readonly Writing[]): Promise<Changes> {
-    const started = performance.now();
-    const touched = this.#index.write(writings);
-    const compiled = performance.now();
-    return this.#changes(this.#set(touched), compiled - started, performance.now() - compiled);
+    return this.#calculate(writings, false, performance.now());
   }
 
   async evaluate(sheet: string, text: string): Promise<CellState> {
     const place = { sheet, cell: '' };
     const typed = text.startsWith('=') ? text : `=${text}`;
-    const compiled = compile(typed, this.#index.scope(sheet));
-    const id = this.#hf.getSheetId(sheet);
-    const error = compiled.findings.find(({ level }) => level === 'error');
+    const { text: formula, type, findings } = compile(typed, this.#index.scope(sheet), this.#definitions);
+    const id = this.#spots.numberOf(sheet);
+    const error = findings.find(({ level }) => level === 'error');
     if (error || id === undefined)
-      return stateOf(place, problem(error?.message ?? 'There is no such sheet.'), compiled);
-    const value = this.#hf.calculateFormula(compiled.text, id);
-    const first = Array.isArray(value) ? (value[0]?.[0] ?? null) : value;
-    return stateOf(place, this.#read(first, place), compiled);
+      return { ...place, value: problem(error?.message ?? 'There is no such sheet.'), type, findings };
+    try {
+      const { result, doubts } = this.#doubts.tryOut(() => this.#hf.calculateFormula(formula, id));
+      const read = this.#read(Array.isArray(result) ? (result[0]?.[0] ?? null) : result, place);
+      return { ...place, value: read, type, findings: withDoubts(findings, [...doubts, ...ownDoubts(read)], typed) };
+    } catch (failure) {
+      return { ...place, value: problem(failedText(failure)), type, findings };
+    }
   }
 
   async dependents(place: Place): Promise<readonly Place[]> {
@@ -91,87 +118,166 @@ export class HyperFormulaEngine implements SheetEngine {
     this.#hf.destroy();
   }
 
-  /** Makes the engine's sheets those of the document. */
-  #adopt(sheets: readonly SheetContent[]): void {
+  /** Makes the engine's sheets those of the document; gives the cells that go with a sheet, empty. */
+  #adopt(sheets: readonly SheetContent[]): CellState[] {
     const wanted = new Set(sheets.map(({ id }) => id));
-    for (const name of this.#hf.getSheetNames()) {
-      const id = this.#hf.getSheetId(name);
-      if (!wanted.has(name) && id !== undefined) this.#hf.removeSheet(id);
+    const gone: CellState[] = [];
+    for (const id of this.#spots.sheets) {
+      if (wanted.has(id)) continue;
+      this.#hf.removeSheet(this.#spots.numberOf(id) ?? -1);
+      for (const { place, told } of this.#spots.dropSheet(id)) if (told) gone.push(emptyAt(place));
     }
-    for (const id of wanted) if (!this.#hf.doesSheetExist(id)) this.#hf.addSheet(id);
-    for (const key of this.#handles.keys()) if (!wanted.has(placeOf(key).sheet)) this.#handles.delete(key);
+    for (const id of wanted) {
+      if (this.#spots.numberOf(id) !== undefined) continue;
+      this.#hf.addSheet(id);
+      this.#spots.addSheet(this.#hf.getSheetId(id) ?? -1, id);
+    }
+    return gone;
   }
 
-  /** Hands what is compiled to the engine; gives every cell whose value or meaning changed. */
-  #set(touched: ReadonlySet<string>): Set<string> {
-    const changed = new Set(touched);
-    const set = (): void => {
-      for (const key of touched) this.#setCell(key);
+  #calculate(writings: readonly Writing[], isFrameNew: boolean, started: number): Changes {
+    this.#doubts.beginCalculation();
+    this.#loops.forget();
+    const keys = this.#index.write(writings, isFrameNew);
+    for (const key of this.#failed) keys.add(key);
+    this.#failed.clear();
+    const compiled = performance.now();
+    const cells = this.#changes(this.#settle(this.#set(keys)));
+    if (this.#store.isWorthSweeping) this.#store.sweep(this.#spots.handles());
+    return { cells, timing: { compile: compiled - started, evaluate: performance.now() - compiled } };
+  }
+
+  /** What the engine has found out may give formulas another meaning, and room for columns that had none. */
+  #settle(first: Outcome): Outcome {
+    let outcome = first;
+    let last = first;
+    for (let round = 0; round < MOST_ROUNDS; round++) {
+      const keys = this.#learn(last);
+      if (keys.size === 0) break;
+      last = this.#set(keys);
+      outcome = { spots: [...outcome.spots, ...last.spots], changes: [...outcome.changes, ...last.changes] };
+    }
+    return outcome;
+  }
+
+  /** Notes which formulas stand in loops, and which columns have no room; gives the cells to be set anew. */
+  #learn({ spots, changes }: Outcome): ReadonlySet<string> {
+    const anew = new Set<string>();
+    const isFreed = spots.some(({ key }) => !this.#index.get(key));
+    if (isFreed) for (const key of this.#crowded) anew.add(key);
+    const circular = new Set(this.#circular);
+    const isWatching = circular.size > 0 || this.#crowded.size > 0;
+    const note = (spot: Spot | undefined, value: unknown): void => {
+      if (!spot) return;
+      const error = value instanceof DetailedCellError ? value : undefined;
+      mark(this.#crowded, spot.key, error?.type === ErrorType.SPILL && isAt(error, spot.place));
+      mark(circular, spot.key, error?.type === ErrorType.CYCLE && isAt(error, spot.place));
     };
-    try {
-      for (const change of this.#hf.batch(set)) {
-        if (change instanceof ExportedCellChange) {
-          const { sheet, row, col } = change.address;
-          changed.add(`${this.#hf.getSheetName(sheet) ?? ''}!${formatAddress({ row, column: col })}`);
-        }
-      }
-    } catch (error) {
-      this.#recover(touched, error);
+    for (const spot of spots) note(spot, this.#hf.getCellValue(spot.address));
+    for (const change of changes) {
+      if (!(change instanceof ExportedCellChange)) continue;
+      if (isWatching || change.newValue instanceof DetailedCellError)
+        note(this.#spots.at(change.address), change.newValue);
     }
-    return changed;
+    if (circular.size === 0 && this.#circular.size === 0) return anew;
+    this.#circular = circular;
+    for (const key of this.#index.circle(circular)) anew.add(key);
+    return anew;
   }
 
-  #setCell(key: string): void {
-    const { sheet, cell } = placeOf(key);
-    const id = this.#hf.getSheetId(sheet);
-    const at = parseAddress(cell);
-    if (id === undefined || !at) return;
-    this.#doubts.delete(key);
-    this.#hf.setCellContents({ sheet: id, row: at.row, col: at.column }, [[rawOf(this.#index.get(key))]]);
+  /** Hands what is compiled to the engine; gives every cell whose value or meaning may have changed. */
+  #set(keys: ReadonlySet<string>): Outcome {
+    const spots = this.#spotsOf(keys);
+    try {
+      return { spots, changes: this.#hf.batch(() => this.#setCells(spots)) };
+    } catch (failure) {
+      return this.#recover(spots, failure);
+    }
   }
 
-  /** The engine failed inside: the written cells say so, everything else is as before. */
-  #recover(touched: ReadonlySet<string>, error: unknown): void {
-    if (this.#hf.isThereSomethingToUndo()) this.#hf.undo();
-    const message = `The calculation engine failed here (${String(error)}). Undo the edit, or write the formula in another way.`;
-    this.#hf.batch(() => {
-      for (const key of touched) {
-        const { sheet, cell } = placeOf(key);
-        const id = this.#hf.getSheetId(sheet);
-        const at = parseAddress(cell);
-        if (id !== undefined && at && this.#index.get(key)?.content.kind === 'formula') {
-          this.#hf.setCellContents({ sheet: id, row: at.row, col: at.column }, [[unsound(message)]]);
-        }
+  #setCells(spots: readonly Spot[], refused?: ReadonlySet<Spot>, message = ''): void {
+    for (const run of columnRuns(spots)) {
+      const contents = run.map((spot) => {
+        this.#doubts.clear(spot);
+        return [refused?.has(spot) ? unsound(message) : rawOf(this.#index.get(spot.key))];
+      });
+      const [first] = run;
+      if (first) this.#hf.setCellContents(first.address, contents);
+    }
+  }
+
+  /** The engine failed inside, and what it has not got round to is old. That is taken back, and done again without the
+   *  formulas that may be at fault: first those written, then all that follow from what was written. */
+  #recover(spots: readonly Spot[], failure: unknown): Outcome {
+    const message = failedText(failure);
+    const formulas = (among: readonly Spot[]): Set<Spot> =>
+      new Set(among.filter(({ key }) => this.#index.get(key)?.content.kind === 'formula'));
+    const all = this.#spotsOf(this.#index.followers(spots.map(({ key }) => key)));
+    for (const tried of [spots, all]) {
+      if (this.#hf.isThereSomethingToUndo()) this.#hf.undo();
+      const refused = formulas(tried);
+      try {
+        const changes = this.#hf.batch(() => this.#setCells(tried, refused, message));
+        for (const { key } of refused) this.#failed.add(key);
+        // Whatever the failed attempt computed may be anywhere below.
+        return { spots: all, changes };
+      } catch {
+        continue;
       }
-    });
+    }
+    throw failure;
   }
 
-  #changes(changed: Iterable<string>, compileTime: number, evaluateTime: number): Changes {
+  #spotsOf(keys: Iterable<string>): Spot[] {
+    const spots: Spot[] = [];
+    for (const key of keys) {
+      const spot = this.#spots.of(placeOf(key));
+      if (spot) spots.push(spot);
+    }
+    return spots;
+  }
+
+  /** The states that are others than those last told. */
+  #changes({ spots, changes }: Outcome): CellState[] {
     const cells: CellState[] = [];
-    for (const key of new Set(changed)) cells.push(this.#stateAt(key));
-    if (this.#store.isWorthSweeping) this.#store.sweep(new Set(this.#handles.values()));
-    return { cells, timing: { compile: compileTime, evaluate: evaluateTime } };
+    const rest = new Set([...spots, ...this.#doubts.takeChanged()]);
+    for (const change of changes) {
+      if (!(change instanceof ExportedCellChange)) continue;
+      const spot = this.#spots.at(change.address);
+      if (!spot) continue;
+      if (rest.size > 0) rest.delete(spot);
+      this.#doubts.calculated(spot);
+      this.#tell(spot, change.newValue, cells);
+    }
+    for (const spot of rest) this.#tell(spot, this.#hf.getCellValue(spot.address), cells);
+    return cells;
   }
 
-  #stateAt(key: string): CellState {
-    const place = placeOf(key);
-    const id = this.#hf.getSheetId(place.sheet);
-    const at = parseAddress(place.cell);
+  #tell(spot: Spot, raw: EngineValue, cells: CellState[]): void {
+    const state = this.#stateAt(spot, raw);
+    if (spot.told ? sameState(spot.told, state) : isNothing(state)) return;
+    spot.told = isNothing(state) ? undefined : state;
+    cells.push(state);
+  }
+
+  #stateAt(spot: Spot, raw: EngineValue): CellState {
+    const { place, key } = spot;
     const entry = this.#index.get(key);
-    const raw = id === undefined || !at ? null : this.#hf.getCellValue({ sheet: id, row: at.row, col: at.column });
-    if (RecordStore.isHandle(raw)) this.#handles.set(key, raw);
-    else this.#handles.delete(key);
+    if (typeof raw === 'string') spot.handles = RecordStore.handlesIn(raw);
+    else if (spot.handles.length > 0) spot.handles = NO_WORDS;
     const value = this.#read(raw, place);
-    const findings = this.#findings(key, entry, value);
     const type = entry?.type ?? this.#typeOfSpilled(place, value);
+    const findings = findingsOf(entry, spot, value);
     const unit = entry?.content.kind === 'quantity' ? entry.content.unit : undefined;
-    return { ...place, value, type, findings, ...(unit !== undefined && { unit }) };
+    return unit === undefined
+      ? { sheet: place.sheet, cell: place.cell, value, type, findings }
+      : { sheet: place.sheet, cell: place.cell, value, type, findings, unit };
   }
 
   #read(value: EngineValue, place: Place): CellValue {
+    if (typeof value === 'number') return { kind: 'number', value };
     if (value === null || value === undefined) return { kind: 'empty' };
     if (value instanceof DetailedCellError) return this.#problem(value, place);
-    if (typeof value === 'number') return { kind: 'number', value };
     if (typeof value === 'boolean') return { kind: 'truth', truth: value };
     const record = RecordStore.isHandle(value) ? this.#store.record(value) : undefined;
     if (record) return { kind: 'record', record };
@@ -180,30 +286,16 @@ export class HyperFormulaEngine implements SheetEngine {
 
   #problem(error: DetailedCellError, place: Place): CellValue {
     const { type, message, address } = error;
-    if (String(type) === 'CYCLE') {
-      const loop = this.#index.loopOf(keyOf(place));
-      const nameOf = (id: string): string => this.#sheets.find((sheet) => sheet.id === id)?.name ?? id;
-      return problem(
-        loop
-          ? loopText(loop.map(placeOf), place.sheet, nameOf)
-          : 'A cell that this formula needs depends on itself: look for the loop there.',
-      );
-    }
-    const origin = originOf({ type, message, address });
-    const isElsewhere = origin && keyOf(origin) !== keyOf(place);
-    return { ...problem(problemText({ type, message })), ...(isElsewhere && { origin }) };
+    const at = originOf({ type, message, address });
+    const origin = at && keyOf(at) !== keyOf(place) ? { origin: at } : {};
+    if (String(type) !== 'CYCLE') return { ...problem(problemText({ type, message })), ...origin };
+    const loop = this.#loops.of(keyOf(at ?? place)).map(placeOf);
+    const text = loopText(loop, place.sheet, 'origin' in origin, (id) => this.#nameOf(id));
+    return { ...problem(text), ...origin };
   }
 
-  #findings(key: string, entry: Entry | undefined, value: CellValue): readonly Finding[] {
-    const compiled = entry?.compiled?.findings ?? NOTHING;
-    const doubts = [...(this.#doubts.get(key)?.values() ?? [])];
-    const own =
-      value.kind === 'record' && value.record.kind === 'driver'
-        ? value.record.doubts.map((doubt) => speak(doubt, 'metric'))
-        : [];
-    if (doubts.length === 0 && own.length === 0) return compiled;
-    const to = entry?.text.length ?? 0;
-    return [...compiled, ...[...doubts, ...own].map((message) => ({ level: 'doubt' as const, message, from: 0, to }))];
+  #nameOf(id: string): string {
+    return this.#sheets.find((sheet) => sheet.id === id)?.name ?? id;
   }
 
   /** A cell into which a column spills has the type of the formula above. */
@@ -216,55 +308,18 @@ export class HyperFormulaEngine implements SheetEngine {
     }
     return UNKNOWN;
   }
-
-  #doubt(sheet: number, cell: string, topic: string, message: string | undefined): void {
-    const key = `${this.#hf.getSheetName(sheet) ?? ''}!${cell}`;
-    const held = this.#doubts.get(key);
-    if (message === undefined) held?.delete(topic);
-    else this.#doubts.set(key, (held ?? new Map<string, string>()).set(topic, message));
-  }
 }
 
-/** What the engine is told of a cell. A leading apostrophe keeps a text a text. */
-function rawOf(entry: Entry | undefined): RawCellContent {
-  switch (entry?.content.kind) {
-    case undefined:
-    case 'empty':
-      return null;
-    case 'number':
-    case 'quantity':
-      return entry.content.value;
-    case 'truth':
-      return entry.content.truth;
-    case 'text':
-      return `'${entry.content.text}`;
-    case 'formula': {
-      const error = entry.compiled?.findings.find(({ level }) => level === 'error');
-      return error ? unsound(error.message) : (entry.compiled?.text ?? null);
-    }
-  }
+const failedText = (failure: unknown): string =>
+  `The calculation engine failed here (${String(failure)}). Undo the edit, or write the formula in another way.`;
+
+function mark(set: Set<string>, key: string, isIn: boolean): void {
+  if (isIn) set.add(key);
+  else if (set.size > 0) set.delete(key);
 }
 
-const unsound = (message: string): string => `=UNSOUND("${message.replaceAll('"', '""')}")`;
-
-const problem = (message: string): CellValue & { kind: 'problem' } => ({ kind: 'problem', message });
-
-const stateOf = (place: Place, value: CellValue, { type, findings }: Compiled): CellState => ({
-  ...place,
-  value,
-  type,
-  findings,
-});
-
-const titleOf = (record: CellRecord): string =>
-  'name' in record ? record.name : 'title' in record ? record.title : record.kind;
-
-const sameFrame = (a: readonly SheetContent[], b: readonly SheetContent[]): boolean =>
-  a.length === b.length &&
-  a.every((sheet, index) => {
-    const other = b[index];
-    return other?.id === sheet.id && other.name === sheet.name && sameNames(sheet.names, other.names);
-  });
-
-const sameNames = (a: ReadonlyMap<string, string>, b: ReadonlyMap<string, string>): boolean =>
-  a === b || (a.size === b.size && [...a].every(([name, cells]) => b.get(name) === cells));
+/** Whether an error arose in a cell itself. */
+function isAt({ type, message, address }: DetailedCellError, place: Place): boolean {
+  const at = originOf({ type, message, address });
+  return at === undefined || keyOf(at) === keyOf(place);
+}

@@ -11,18 +11,27 @@ import type { AnyFunction } from '../../functions/define.ts';
 import type { QuantityName } from '../../functions/quantities.ts';
 import { formatAddress } from '../formula/address.ts';
 import { Refused } from './arguments.ts';
-import { call, readField, type Outcome, type RawArgument, type RawDatum, type RawValue } from './call.ts';
+import {
+  call,
+  callable,
+  readField,
+  type Callable,
+  type Outcome,
+  type RawDatum,
+  type RawValue,
+  type Site,
+} from './call.ts';
+import { fromLiteral, ownMessage } from './problem-text.ts';
 import type { RecordStore } from './record-store.ts';
+import type { EngineAddress } from './spots.ts';
 
 /** What the plugin needs of its engine; one object for the engine's whole life. */
 export interface EngineContext {
   readonly store: RecordStore;
-  /** Hears whether an argument is implausible; `cell` is the formula's place, `sheet` the engine's own number. */
-  doubt(
-    at: { readonly sheet: number; readonly row: number; readonly col: number },
-    topic: string,
-    message: string | undefined,
-  ): void;
+  /** Hears what is implausible in a call that stands in a formula, an empty list where nothing is. */
+  doubt(at: EngineAddress, messages: readonly string[]): void;
+  /** What a reader calls a sheet. */
+  nameOf(sheet: number): string;
 }
 
 type Node = Parameters<FunctionPlugin['evaluateAst' & keyof FunctionPlugin]>[0];
@@ -31,17 +40,12 @@ interface CallNode {
 }
 interface ArgumentNode {
   readonly type: string;
-  readonly reference?: { toSimpleCellAddress(base: Address): Address };
-  readonly start?: { readonly row: number };
-  readonly end?: { readonly row: number };
-}
-interface Address {
-  readonly sheet: number;
-  readonly row: number;
-  readonly col: number;
+  readonly reference?: { toSimpleCellAddress(base: EngineAddress): EngineAddress };
+  readonly start?: { readonly row: number; readonly col: number };
+  readonly end?: { readonly row: number; readonly col: number };
 }
 interface State {
-  readonly formulaAddress: Address;
+  readonly formulaAddress: EngineAddress;
 }
 
 /** The names of the functions that are no part of the catalogue: parts of records, and formulas that cannot be right. */
@@ -50,29 +54,37 @@ export const ownNames = ['FIELD', 'UNSOUND'] as const;
 /** Makes the engine know every function of the catalogue. Arguments are evaluated here and read by their declaration, so
  *  that a message can name argument, limit and value. */
 export function pluginFor(definitions: readonly AnyFunction[]): typeof FunctionPlugin {
-  class CataloguePlugin extends FunctionPlugin {
+  class CataloguePlugin extends FunctionPlugin implements Site {
     static override implementedFunctions = {
       ...Object.fromEntries(definitions.map((definition) => [definition.name, metadata(definition)])),
       FIELD: { method: 'field', parameters: any(2) },
-      UNSOUND: { method: 'unsound', parameters: any(1) },
+      UNSOUND: { method: 'unsound', parameters: any(2), repeatLastArgs: 1 },
     };
 
-    run(definition: AnyFunction, node: CallNode, state: State): unknown {
-      const { store, doubt } = this.config.context as EngineContext;
-      const given: RawArgument[] = [];
+    /** The call that is being run. Its arguments are evaluated before, so that no other comes between. */
+    #node: CallNode = { args: [] };
+    #state: State | undefined;
+
+    run(called: Callable, node: CallNode, state: State): unknown {
+      const { store } = this.config.context as EngineContext;
+      const given: (RawValue | undefined)[] = [];
       for (const argument of node.args) {
         const value = this.#value(argument, state);
         if (value instanceof CellError) return value;
-        given.push({ value, cell: cellOf(argument, state) });
+        given.push(value);
       }
-      const isGeneric = Object.values(definition.parameters).some(
-        (each) => 'quantity' in each && each.quantity === 'any',
-      );
-      const quantity = isGeneric ? (given.pop()?.value as QuantityName) : 'ratio';
-      const outcome = call(definition, given, quantity, store, (name, message) =>
-        doubt(state.formulaAddress, `${definition.name}.${name}`, message),
-      );
-      return toEngine(outcome);
+      this.#node = node;
+      this.#state = state;
+      return toEngine(call(called, given, called.isGeneric ? (given.pop() as QuantityName) : 'ratio', store, this));
+    }
+
+    cellOf(index: number): string | undefined {
+      const { nameOf } = this.config.context as EngineContext;
+      return this.#state && cellOf(this.#node.args[index], this.#state, nameOf);
+    }
+
+    doubt(messages: readonly string[]): void {
+      if (this.#state) (this.config.context as EngineContext).doubt(this.#state.formulaAddress, messages);
     }
 
     field(node: CallNode, state: State): unknown {
@@ -83,13 +95,16 @@ export function pluginFor(definitions: readonly AnyFunction[]): typeof FunctionP
     }
 
     unsound(node: CallNode, state: State): unknown {
-      const [message] = node.args.map((argument) => this.#value(argument, state));
-      return new CellError(ErrorType.VALUE, String(message));
+      const [message] = node.args.slice(0, 1).map((argument) => this.#value(argument, state));
+      return new CellError(ErrorType.VALUE, ownMessage(fromLiteral(String(message))));
     }
 
+    /** As many rows as the range has cells: the engine must know before it computes, and more would break it. */
     column(node: CallNode): ArraySize {
       const range = node.args.find(({ type }) => type === 'CELL_RANGE');
-      return new ArraySize(1, Math.abs((range?.end?.row ?? 0) - (range?.start?.row ?? 0)) + 1);
+      const across = (way: 'row' | 'col'): number =>
+        Math.abs((range?.end?.[way] ?? 0) - (range?.start?.[way] ?? 0)) + 1;
+      return new ArraySize(1, across('row') * across('col'));
     }
 
     /** An argument's value; an error anywhere in it is the value. */
@@ -106,9 +121,10 @@ export function pluginFor(definitions: readonly AnyFunction[]): typeof FunctionP
   }
 
   for (const definition of definitions) {
+    const called = callable(definition);
     Object.defineProperty(CataloguePlugin.prototype, methodOf(definition), {
       value(this: CataloguePlugin, node: CallNode, state: State): unknown {
-        return this.run(definition, node, state);
+        return this.run(called, node, state);
       },
     });
   }
@@ -147,13 +163,19 @@ const scalar = (value: RawValue | CellError | undefined): RawDatum =>
   typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean' ? value : null;
 
 function toEngine(outcome: Outcome): unknown {
-  if (outcome instanceof Refused) return new CellError(ErrorType.VALUE, outcome.message);
+  if (outcome instanceof Refused) return new CellError(ErrorType.VALUE, ownMessage(outcome.message));
   if (Array.isArray(outcome)) return SimpleRangeValue.onlyNumbers(outcome.map((value: number) => [value]));
   return outcome;
 }
 
-function cellOf(argument: ArgumentNode, state: State): string | undefined {
-  if (argument.type !== 'CELL_REFERENCE' || !argument.reference) return undefined;
-  const { row, col } = argument.reference.toSimpleCellAddress(state.formulaAddress);
-  return formatAddress({ row, column: col });
+/** The address of an argument that is one cell; a cell of another sheet says which. */
+function cellOf(
+  argument: ArgumentNode | undefined,
+  { formulaAddress }: State,
+  nameOf: (sheet: number) => string,
+): string | undefined {
+  if (argument?.type !== 'CELL_REFERENCE' || !argument.reference) return undefined;
+  const { sheet, row, col } = argument.reference.toSimpleCellAddress(formulaAddress);
+  const cell = formatAddress({ row, column: col });
+  return sheet === formulaAddress.sheet ? cell : `${nameOf(sheet)}!${cell}`;
 }

@@ -8,6 +8,23 @@ export interface EngineError {
   readonly address?: string | undefined;
 }
 
+/** Opens every message of our own; the engine has none that begins so. */
+const OWN = '\uE002';
+
+/** A message of our own, to travel through the engine. */
+export const ownMessage = (message: string): string => OWN + message;
+
+/** A text literal of the engine has no way to hold these two signs. */
+const QUOTE = '\uE003';
+const BACKSLASH = '\uE004';
+
+export const toLiteral = (text: string): string => `"${text.replaceAll('"', QUOTE).replaceAll('\\', BACKSLASH)}"`;
+
+export const fromLiteral = (text: string): string => text.replaceAll(QUOTE, '"').replaceAll(BACKSLASH, '\\');
+
+/** What no typed text may hold, for it means something in here. */
+export const withoutMarks = (text: string): string => text.replaceAll(/[\uE000-\uE004]/g, '');
+
 const sentences: Readonly<Record<string, string>> = {
   DIV_BY_ZERO: 'Something is divided by zero: look at the cell below the division sign, it is zero or empty.',
   NAME: 'A word in the formula is neither a name nor a function here.',
@@ -22,17 +39,21 @@ const sentences: Readonly<Record<string, string>> = {
 
 /** What the engine says itself, in words that a reader can act on. */
 const better: readonly (readonly [RegExp, string])[] = [
-  [/NaN or infinite/i, 'NUM'],
-  [/Wrong number of arguments/i, 'NA'],
-  [/Cell range not allowed/i, 'VALUE'],
+  [/NaN or infinite/i, sentences['NUM'] ?? ''],
+  [/Wrong number of arguments/i, 'A function has too few or too many arguments: the guide shows which it takes.'],
+  [/Cell range not allowed/i, 'A range stands where one value is wanted: refer to a single cell.'],
+  [
+    /^Index|^Selector/,
+    'A position in the formula lies outside its range or list: give one between 1 and the number of entries.',
+  ],
+  [/^Value too (small|large)/, 'An argument lies outside what the function allows: the guide shows its limits.'],
 ];
 
 /** A whole sentence for an error of the engine. Messages of our own pass through. */
 export function problemText({ type, message }: EngineError): string {
-  const kind = better.find(([pattern]) => pattern.test(message))?.[1];
-  if (kind) return sentences[kind] ?? message;
-  const isOwn = type === 'VALUE' && message.includes(' ') && /[.?!]$/.test(message);
-  return isOwn ? message : (sentences[type] ?? `The formula has no result (${type}).`);
+  if (message.startsWith(OWN)) return message.slice(OWN.length);
+  const sentence = better.find(([pattern]) => pattern.test(message))?.[1];
+  return sentence ?? sentences[type] ?? `The formula has no result (${type}).`;
 }
 
 export function originOf({ address }: EngineError): Place | undefined {
@@ -40,8 +61,19 @@ export function originOf({ address }: EngineError): Place | undefined {
   return match ? { sheet: match[1] ?? '', cell: match[2] ?? '' } : undefined;
 }
 
+/** So many cells of a loop are named; a longer one is known by its beginning. */
+const MOST_NAMED = 12;
+
 /** `B4 → C5 → B4`. Cells of other sheets say so. */
-export const loopText = (places: readonly Place[], own: string, nameOf: (sheet: string) => string): string =>
-  `The formula depends on itself: ${places
-    .map(({ sheet, cell }) => (sheet === own ? cell : `${nameOf(sheet)}!${cell}`))
-    .join(' → ')}. Break the loop by typing a number into one of these cells.`;
+export function loopText(
+  loop: readonly Place[],
+  own: string,
+  isElsewhere: boolean,
+  nameOf: (sheet: string) => string,
+): string {
+  const all = loop.map(({ sheet, cell }) => (sheet === own ? cell : `${nameOf(sheet)}!${cell}`));
+  const last = all.at(-1) ?? '';
+  const named = all.length > MOST_NAMED ? [...all.slice(0, MOST_NAMED - 1), '…', last] : all;
+  const subject = isElsewhere ? 'A cell that this formula needs depends on itself' : 'The formula depends on itself';
+  return `${subject}: ${named.join(' → ')}. Break the loop by typing a number into one of these cells.`;
+}

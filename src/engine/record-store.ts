@@ -1,7 +1,10 @@
 import type { CellRecord } from '../../functions/values/record.ts';
 
-/** No one can type this, so a text that begins with it is a handle. */
-const MARK = '\uE000';
+/** A handle is a number between these two; a text cut short by a function is none. Typed texts are kept free of them. */
+const START = '\uE000';
+const END = '\uE001';
+const HANDLES = /\uE000\d+\uE001/g;
+const REMAINS = /\uE000\d*\uE001?|\uE001/g;
 
 /** Collecting costs a walk over the store, so it waits until at least this many records could be dropped. */
 const LEAST_GARBAGE = 256;
@@ -22,7 +25,12 @@ export class RecordStore {
   }
 
   static isHandle(value: unknown): value is string {
-    return typeof value === 'string' && value.startsWith(MARK);
+    return typeof value === 'string' && value.startsWith(START);
+  }
+
+  /** All handles in a text; they may stand among other words. */
+  static handlesIn(text: string): readonly string[] {
+    return text.match(HANDLES) ?? [];
   }
 
   /** The handle of a record made earlier in the same way. */
@@ -31,7 +39,7 @@ export class RecordStore {
   }
 
   keep(key: string, record: CellRecord): string {
-    const handle = `${MARK}${String(this.#next++)}`;
+    const handle = `${START}${String(this.#next++)}${END}`;
     this.#byHandle.set(handle, record);
     this.#handleOf.set(key, handle);
     this.#keyOf.set(handle, key);
@@ -44,7 +52,7 @@ export class RecordStore {
 
   /** Puts readable words in the place of handles that ended up inside a text. */
   readable(text: string, titleOf: (record: CellRecord) => string): string {
-    return text.replaceAll(/\uE000\d+/g, (handle) => {
+    return text.replaceAll(REMAINS, (handle) => {
       const record = this.#byHandle.get(handle);
       return record ? titleOf(record) : '';
     });

@@ -1,0 +1,28 @@
+import type { RawCellContent } from 'hyperformula';
+import type { Reference } from '../formula/types.ts';
+import type { Entry } from './cell-index.ts';
+import { toLiteral, withoutMarks } from './problem-text.ts';
+
+/** What the engine is told of a cell. A leading apostrophe keeps a text a text. */
+export function rawOf(entry: Entry | undefined): RawCellContent {
+  switch (entry?.content.kind) {
+    case undefined:
+    case 'empty':
+      return null;
+    case 'number':
+    case 'quantity':
+      return entry.content.value;
+    case 'truth':
+      return entry.content.truth;
+    case 'text':
+      return `'${withoutMarks(entry.content.text)}`;
+    case 'formula': {
+      const error = entry.compiled?.findings.find(({ level }) => level === 'error');
+      return error ? unsound(error.message, entry.compiled?.references) : (entry.compiled?.text ?? null);
+    }
+  }
+}
+
+/** A formula that gives nothing but a problem. It keeps what it refers to, or a loop would be told or not by chance. */
+export const unsound = (message: string, references: readonly Reference[] = []): string =>
+  `=UNSOUND(${[toLiteral(message), ...references.map(({ sheet, cells }) => `'${sheet}'!${cells}`)].join(',')})`;
