@@ -18,7 +18,7 @@ import { language } from './language.ts';
 import { Loops } from './loops.ts';
 import { loopText, originOf, problemText } from './problem-text.ts';
 import { pluginFor, type EngineContext } from './plugin.ts';
-import { rawOf, unsound } from './raw-content.ts';
+import { engineFormula, rawOf, unsound } from './raw-content.ts';
 import { RecordStore } from './record-store.ts';
 import { sameFrame } from './same-frame.ts';
 import { sameState } from './same-state.ts';
@@ -102,7 +102,7 @@ export class HyperFormulaEngine implements SheetEngine {
     if (error || id === undefined)
       return { ...place, value: problem(error?.message ?? 'There is no such sheet.'), type, findings };
     try {
-      const { result, doubts } = this.#doubts.tryOut(() => this.#hf.calculateFormula(formula, id));
+      const { result, doubts } = this.#doubts.tryOut(() => this.#hf.calculateFormula(engineFormula(formula), id));
       const read = this.#read(Array.isArray(result) ? (result[0]?.[0] ?? null) : result, place);
       return { ...place, value: read, type, findings: withDoubts(findings, [...doubts, ...ownDoubts(read)], typed) };
     } catch (failure) {

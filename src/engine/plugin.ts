@@ -21,7 +21,7 @@ import {
   type RawValue,
   type Site,
 } from './call.ts';
-import { fromLiteral, ownMessage } from './problem-text.ts';
+import { ownMessage } from './problem-text.ts';
 import type { RecordStore } from './record-store.ts';
 import type { EngineAddress } from './spots.ts';
 
@@ -96,7 +96,7 @@ export function pluginFor(definitions: readonly AnyFunction[]): typeof FunctionP
 
     unsound(node: CallNode, state: State): unknown {
       const [message] = node.args.slice(0, 1).map((argument) => this.#value(argument, state));
-      return new CellError(ErrorType.VALUE, ownMessage(fromLiteral(String(message))));
+      return new CellError(ErrorType.VALUE, ownMessage(String(message)));
     }
 
     /** As many rows as the range has cells: the engine must know before it computes, and more would break it. */

@@ -14,16 +14,8 @@ const OWN = '\uE002';
 /** A message of our own, to travel through the engine. */
 export const ownMessage = (message: string): string => OWN + message;
 
-/** A text literal of the engine has no way to hold these two signs. */
-const QUOTE = '\uE003';
-const BACKSLASH = '\uE004';
-
-export const toLiteral = (text: string): string => `"${text.replaceAll('"', QUOTE).replaceAll('\\', BACKSLASH)}"`;
-
-export const fromLiteral = (text: string): string => text.replaceAll(QUOTE, '"').replaceAll(BACKSLASH, '\\');
-
 /** What no typed text may hold, for it means something in here. */
-export const withoutMarks = (text: string): string => text.replaceAll(/[\uE000-\uE004]/g, '');
+export const withoutMarks = (text: string): string => text.replaceAll(/[\uE000-\uE002]/g, '');
 
 const sentences: Readonly<Record<string, string>> = {
   DIV_BY_ZERO: 'Something is divided by zero: look at the cell below the division sign, it is zero or empty.',

@@ -1,7 +1,7 @@
 import type { RawCellContent } from 'hyperformula';
 import type { Reference } from '../formula/types.ts';
 import type { Entry } from './cell-index.ts';
-import { toLiteral, withoutMarks } from './problem-text.ts';
+import { withoutMarks } from './problem-text.ts';
 
 /** What the engine is told of a cell. A leading apostrophe keeps a text a text. */
 export function rawOf(entry: Entry | undefined): RawCellContent {
@@ -18,11 +18,19 @@ export function rawOf(entry: Entry | undefined): RawCellContent {
       return `'${withoutMarks(entry.content.text)}`;
     case 'formula': {
       const error = entry.compiled?.findings.find(({ level }) => level === 'error');
-      return error ? unsound(error.message, entry.compiled?.references) : (entry.compiled?.text ?? null);
+      return error ? unsound(error.message, entry.compiled?.references) : engineFormula(entry.compiled?.text ?? '=');
     }
   }
 }
 
+/** The engine's texts hold no quotes, however they are written, and take a backslash for the beginning of something else. */
+export const engineFormula = (text: string): string =>
+  withoutMarks(text).replaceAll(/"((?:[^"]|"")*)"/g, (literal, inner: string) =>
+    /["\\]/.test(inner) ? `("${inner.replaceAll('""', '"&CHAR(34)&"').replaceAll('\\', '"&CHAR(92)&"')}")` : literal,
+  );
+
 /** A formula that gives nothing but a problem. It keeps what it refers to, or a loop would be told or not by chance. */
 export const unsound = (message: string, references: readonly Reference[] = []): string =>
-  `=UNSOUND(${[toLiteral(message), ...references.map(({ sheet, cells }) => `'${sheet}'!${cells}`)].join(',')})`;
+  engineFormula(
+    `=UNSOUND(${[`"${message.replaceAll('"', '""')}"`, ...references.map(({ sheet, cells }) => `'${sheet}'!${cells}`)].join(',')})`,
+  );
