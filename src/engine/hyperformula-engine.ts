@@ -16,7 +16,7 @@ import { EMPTY, emptyAt, findingsOf, isNothing, ownDoubts, problem, titleOf, wit
 import { Doubts } from './doubts.ts';
 import { language } from './language.ts';
 import { Loops } from './loops.ts';
-import { loopText, originOf, problemText } from './problem-text.ts';
+import { failedText, isAt, loopText, originOf, problemText } from './problem-text.ts';
 import { pluginFor, type EngineContext } from './plugin.ts';
 import { engineFormula, rawOf, unsound } from './raw-content.ts';
 import { RecordStore } from './record-store.ts';
@@ -245,11 +245,29 @@ export class HyperFormulaEngine implements SheetEngine {
       if (!(change instanceof ExportedCellChange)) continue;
       const spot = this.#spots.at(change.address);
       if (!spot) continue;
-      if (rest.size > 0) rest.delete(spot);
+      const isSet = rest.size > 0 && rest.delete(spot);
+      const { told, doubts, isTyped } = spot;
+      if (
+        isTyped &&
+        !isSet &&
+        doubts.length === 0 &&
+        told?.value.kind === 'number' &&
+        typeof change.newValue === 'number'
+      ) {
+        // Its formula is the same, so all but the number is: that is most cells of most edits.
+        if (told.value.value === change.newValue) continue;
+        spot.told = { ...told, value: { kind: 'number', value: change.newValue } };
+        cells.push(spot.told);
+        continue;
+      }
       this.#doubts.calculated(spot);
       this.#tell(spot, change.newValue, cells);
     }
     for (const spot of rest) this.#tell(spot, this.#hf.getCellValue(spot.address), cells);
+    // A column may have another type now and the same numbers.
+    for (const set of spots) {
+      for (const spot of this.#spots.spilledBelow(set)) this.#tell(spot, this.#hf.getCellValue(spot.address), cells);
+    }
     return cells;
   }
 
@@ -263,6 +281,7 @@ export class HyperFormulaEngine implements SheetEngine {
   #stateAt(spot: Spot, raw: EngineValue): CellState {
     const { place, key } = spot;
     const entry = this.#index.get(key);
+    spot.isTyped = entry !== undefined;
     if (typeof raw === 'string') spot.handles = RecordStore.handlesIn(raw);
     else if (spot.handles.length > 0) spot.handles = NO_WORDS;
     const value = this.#read(raw, place);
@@ -310,16 +329,7 @@ export class HyperFormulaEngine implements SheetEngine {
   }
 }
 
-const failedText = (failure: unknown): string =>
-  `The calculation engine failed here (${String(failure)}). Undo the edit, or write the formula in another way.`;
-
 function mark(set: Set<string>, key: string, isIn: boolean): void {
   if (isIn) set.add(key);
   else if (set.size > 0) set.delete(key);
-}
-
-/** Whether an error arose in a cell itself. */
-function isAt({ type, message, address }: DetailedCellError, place: Place): boolean {
-  const at = originOf({ type, message, address });
-  return at === undefined || keyOf(at) === keyOf(place);
 }

@@ -69,3 +69,13 @@ export function loopText(
   const subject = isElsewhere ? 'A cell that this formula needs depends on itself' : 'The formula depends on itself';
   return `${subject}: ${named.join(' → ')}. Break the loop by typing a number into one of these cells.`;
 }
+
+/** Whether an error arose in a cell itself. */
+export function isAt(error: EngineError, { sheet, cell }: Place): boolean {
+  const at = originOf(error);
+  return at === undefined || (at.sheet === sheet && at.cell === cell);
+}
+
+/** What a cell says that the engine could not calculate. */
+export const failedText = (failure: unknown): string =>
+  `The calculation engine failed here (${String(failure)}). Undo the edit, or write the formula in another way.`;

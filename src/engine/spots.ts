@@ -16,6 +16,8 @@ export interface Spot {
   readonly address: EngineAddress;
   /** The last state that was reported. */
   told: CellState | undefined;
+  /** Whether something was typed there; a column may also spill into a cell. */
+  isTyped: boolean;
   /** The records that the cell holds, by their handles. */
   handles: readonly string[];
   /** What is implausible in its formula. */
@@ -62,9 +64,28 @@ export class Spots {
     const known = sheet.spots.get(number);
     if (known) return known;
     const place = { sheet: sheet.id, cell: formatAddress({ row: address.row, column: address.col }) };
-    const spot = { key: keyOf(place), place, address, told: undefined, handles: NONE, doubts: NONE, doubtedIn: 0 };
+    const spot: Spot = {
+      key: keyOf(place),
+      place,
+      address,
+      told: undefined,
+      isTyped: false,
+      handles: NONE,
+      doubts: NONE,
+      doubtedIn: 0,
+    };
     sheet.spots.set(number, spot);
     return spot;
+  }
+
+  /** The cells below one into which its column spills. */
+  *spilledBelow({ address: { sheet, row, col } }: Spot): Generator<Spot> {
+    const spots = this.#sheets.get(sheet)?.spots;
+    for (let below = row + 1; ; below++) {
+      const spot = spots?.get(below * MOST_COLUMNS + col);
+      if (!spot?.told || spot.isTyped) return;
+      yield spot;
+    }
   }
 
   of({ sheet, cell }: Place): Spot | undefined {

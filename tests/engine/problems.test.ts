@@ -38,7 +38,8 @@ describe('an argument that cannot be taken', () => {
   });
 
   test('lists the words of a choice', async () => {
-    expect(await messageOf('=CHECK.AT_LEAST(3, 2, "1", B1)', { B1: '' })).not.toBe('');
+    const message = await messageOf('=CURVE.READ(1 kHz, 90 dB, B1)', { B1: '="noi"&"se"' });
+    expect(message).toMatch(/B1 is “noise”; choose one of level, /);
   });
 });
 
@@ -85,6 +86,16 @@ describe('what the engine itself refuses', () => {
     expect([all.number('C1'), all.number('C2')]).toEqual([90, 90]);
     expect(all.state('C2')?.type).toEqual(all.state('C1')?.type);
   });
+});
+
+test('a column of another kind says so in each of its cells', async () => {
+  const engine = createEngine();
+  const box = 'CLOSED.BOX(DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 Ω", "132 cm²", "5.5 mm"), "12 L")';
+  const cells = { A1: `=BOX.RESPONSE(${box})`, A2: `=BOX.IMPEDANCE(${box})`, B1: '500 Hz', B2: '1 kHz' };
+  const all = await told(engine, sheetWith({ ...cells, C1: '=CURVE.COLUMN(A1, B1:B2)' }));
+  expect(all.state('C2')?.type).toMatchObject({ quantity: 'level' });
+  all.take(await engine.write([typed('C1', '=CURVE.COLUMN(A2, B1:B2)')]));
+  expect(all.state('C2')?.type).toMatchObject({ quantity: 'resistance' });
 });
 
 describe('doubts', () => {
