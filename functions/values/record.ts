@@ -2,11 +2,15 @@ import type { QuantityName } from '../quantities.ts';
 import type { Box } from './box.ts';
 import type { Curve } from './curve.ts';
 import type { Driver } from './driver.ts';
+import type { Network } from './network.ts';
+import type { Sample } from './sample.ts';
+import type { TableRecord } from './table.ts';
 import type { Verdict } from './verdict.ts';
+import type { Way } from './way.ts';
 import type { Window } from './window.ts';
 
 /** Everything but plain numbers, texts and truths that a cell can hold. */
-export type CellRecord = Driver | Box | Curve | Verdict | Window;
+export type CellRecord = Driver | Box | Curve | Verdict | Window | Network | Way | TableRecord | Sample;
 
 export type RecordKind = CellRecord['kind'];
 

@@ -11,7 +11,12 @@ export function titleOf(record: CellRecord): string {
     case 'box':
       return `${record.style === 'closed' ? 'Closed' : 'Vented'} box, ${record.driver.name}`;
     case 'curve':
+    case 'table':
+    case 'sample':
       return record.title;
+    case 'network':
+    case 'way':
+      return record.name;
     case 'window':
       return record.octaves < 0 ? 'No shared band' : 'Shared band';
     case 'verdict':
@@ -26,6 +31,10 @@ const keyLabels: Readonly<Record<CellRecord['kind'], readonly string[]>> = {
   curve: ['Lowest', 'Highest'],
   window: ['Low', 'High', 'Width'],
   verdict: [],
+  network: ['Coils', 'Capacitors', 'Resistors'],
+  way: ['Driver', 'Filter', 'Polarity'],
+  table: ['Rows', 'Columns'],
+  sample: ['5 %', 'Median', '95 %'],
 };
 
 /** Its key figures in one line. */

@@ -6,6 +6,7 @@ import type { UnitSystem } from '../../document/types.ts';
 import { speak } from '../../units/show.ts';
 import { axisUnit, spell, spellFrequency } from '../plot/unit.ts';
 import type { CardState } from './content.ts';
+import { tableIn, tableText } from './table-view.ts';
 import { summarise } from '../../../functions/values/fields.ts';
 
 /** A field of a record as a line of its card. */
@@ -52,6 +53,8 @@ export function textOf({ value, type, unit }: CardState, system: UnitSystem): st
 
 function linesOfRecord(record: CellRecord, system: UnitSystem): string {
   if (record.kind === 'curve') return curveText(record, system);
+  const table = tableIn(record);
+  if (table) return `${headingOf(record)}\n${tableText(table, system)}`;
   const head = [headingOf(record)];
   const fields = linesOf(record, system).map(({ label, text }) => `${label}\t${text}`);
   switch (record.kind) {
@@ -61,11 +64,15 @@ function linesOfRecord(record: CellRecord, system: UnitSystem): string {
       return [...head, ...fields, '', linesOfRecord(record.driver, system)].join('\n');
     case 'verdict':
       return [...head, speak(record.reason, system), ...(record.note ? [speak(record.note, system)] : [])].join('\n');
+    case 'way':
+      return [...head, ...fields, '', linesOfRecord(record.network, system)].join('\n');
     case 'window': {
       const rule = (side: string) => (limit: { name: string; at: number; stretched: number }) =>
         `${limit.name}\t${side} ${spellFrequency(limit.at, system)}\tstretched ${spellFrequency(limit.stretched, system)}`;
       return [...head, ...record.floors.map(rule('from')), ...record.ceilings.map(rule('up to'))].join('\n');
     }
+    default:
+      return [...head, ...fields].join('\n');
   }
 }
 

@@ -1,5 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import type { Curve } from '../../../functions/values/curve.ts';
+import { networkTable } from '../../../functions/values/network-table.ts';
 import type { CellRecord } from '../../../functions/values/record.ts';
 import type { Sentence } from '../../../functions/values/say.ts';
 import type { Status } from '../../../functions/values/verdict.ts';
@@ -12,6 +14,7 @@ import '../plot/window-plot.ts';
 import { linesOf, textOf, headingOf } from './card-text.ts';
 import type { CardFinding, CardState, CardValue } from './content.ts';
 import { cardStyles } from './styles.ts';
+import { tableView } from './table-view.ts';
 
 /** A cell opened in full: every field of a record with its unit, the points of a curve, the reason of a verdict, the
  *  whole message of a problem, and the formula behind it.
@@ -127,21 +130,35 @@ export class RecordCard extends LitElement {
           ${record.note ? html`<p>${speak(record.note, this.system)}</p>` : nothing}
         </div>`;
       case 'curve':
-        return html`<curve-plot
-          .data=${{
-            title: record.title,
-            series: [{ label: this.label === '' ? record.title : this.label, line: this.line, curve: record }],
-            limits: [],
-            marks: [],
-            horizontal: this.horizontal,
-            system: this.system,
-          }}
-        ></curve-plot>`;
+        return this.#curve(record, this.label);
       case 'window':
         return html`<window-plot
           .data=${{ title: 'Shared band', window: record, marks: [], horizontal: this.horizontal, system: this.system }}
         ></window-plot>`;
+      case 'way':
+        return html`${this.#fields(record, [])} ${this.#curve(record.pressure, '')} ${this.#curve(record.impedance, '')}
+          <h3>Filter: ${headingOf(record.network)}</h3>
+          ${this.#record(record.network)}`;
+      case 'table':
+        return tableView(record, this.system);
+      case 'network':
+        return tableView(networkTable(record), this.system);
+      case 'sample':
+        return this.#fields(record, []);
     }
+  }
+
+  #curve(curve: Curve, label: string): TemplateResult {
+    return html`<curve-plot
+      .data=${{
+        title: curve.title,
+        series: [{ label: label === '' ? curve.title : label, line: this.line, curve }],
+        limits: [],
+        marks: [],
+        horizontal: this.horizontal,
+        system: this.system,
+      }}
+    ></curve-plot>`;
   }
 
   #fields(record: CellRecord, derived: readonly string[]): TemplateResult {

@@ -179,4 +179,29 @@ export const cardStyles = css`
       border: 1px solid CanvasText;
     }
   }
+  .table {
+    overflow-x: auto;
+  }
+  .table table {
+    border-collapse: collapse;
+    font-size: 13px;
+    line-height: 18px;
+    overflow-wrap: normal;
+  }
+  .table th,
+  .table td {
+    padding: 3px 12px 3px 0;
+    border-bottom: 1px solid var(--line);
+    text-align: start;
+    vertical-align: top;
+  }
+  .table th {
+    color: var(--ink2);
+    font-size: 12px;
+    font-weight: 600;
+  }
+  .table .number {
+    text-align: end;
+    white-space: nowrap;
+  }
 `;

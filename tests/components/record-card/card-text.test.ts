@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Driver } from '../../../functions/values/driver.ts';
 import { measured, say } from '../../../functions/values/say.ts';
+import type { Network } from '../../../functions/values/network.ts';
 import type { Window } from '../../../functions/values/window.ts';
 import type { CardState, CardValue } from '../../../src/components/record-card/content.ts';
 import { linesOf, textOf } from '../../../src/components/record-card/card-text.ts';
@@ -86,4 +87,23 @@ describe('the text of a card', () => {
     }
     expect(rows.length).toBe(96);
   });
+});
+
+test('a table comes out tab-separated under its head, a network as the table of its legs', () => {
+  const network: Network = {
+    kind: 'network',
+    name: 'Low-pass',
+    legs: [
+      { place: 'series', form: 'chain', inductance: 0.001, coilResistance: 0.4, label: 'low-pass coil' },
+      { place: 'shunt', form: 'chain', capacitance: 6.8e-6, resistance: 2.2 },
+    ],
+  };
+  expect(textOf(stateOf({ kind: 'record', record: network }), 'metric').replaceAll('\u00a0', ' ')).toBe(
+    [
+      'Low-pass',
+      'Leg\tWhere\tResistor\tCoil\tCoil resistance\tCapacitor',
+      'low-pass coil\tin series\t\t1 mH\t0.4 Ω\t',
+      '2\tacross, parts in series\t2.2 Ω\t\t\t6.8 µF',
+    ].join('\n'),
+  );
 });
