@@ -21,7 +21,7 @@ export const notOhms = (curve: Curve, parameter: string): Problem | undefined =>
     : new Problem(say`“${curve.title}” is not an impedance; give a curve in ohms.`, parameter);
 
 /** Refuses a curve that is not a whole impedance. */
-const notWhole = (curve: Curve, parameter: string): Problem | undefined => {
+export const notWhole = (curve: Curve, parameter: string): Problem | undefined => {
   const wrong = notOhms(curve, parameter);
   if (wrong) return wrong;
   if (!curve.phase)
