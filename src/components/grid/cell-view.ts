@@ -1,6 +1,5 @@
-import type { Cell } from '../../document/types.ts';
 import type { ShownCell } from '../../document/shown.ts';
-import type { Line } from '../../document/types.ts';
+import type { Cell, Line } from '../../document/types.ts';
 import { sparkPath } from '../spark-line/spark-path.ts';
 import type { Tally } from './model.ts';
 
@@ -50,21 +49,43 @@ let nextNumber = 0;
 
 export function lookKey({ cell, shown, before, finding, tally, line }: CellLook): string {
   if (shown.kind === 'empty' && !cell && before === undefined) return '';
-  let shownKey: string;
-  if (shown.kind === 'curve') {
-    if (!curveNumbers.has(shown.curve)) curveNumbers.set(shown.curve, nextNumber++);
-    shownKey = `curve${String(curveNumbers.get(shown.curve))}`;
-  } else shownKey = JSON.stringify(shown);
-  const isFormula = cell?.text.startsWith('=') ? 'f' : 't';
+  const isTyped = cell !== undefined && cell.text !== '' && !cell.text.startsWith('=');
+  const counts = tally ? `${String(tally.good)}/${String(tally.caution)}/${String(tally.fail)}` : '';
   return [
-    shownKey,
-    before ?? '',
+    shownKey(shown),
+    // A change to nothing is another look than no change.
+    before === undefined ? '' : `was ${before}`,
     finding ?? '',
     cell?.look ?? '',
-    isFormula,
+    isTyped ? 'typed' : '',
     line ?? '',
-    tally ? JSON.stringify(tally) : '',
-  ].join('|');
+    counts,
+  ].join(SEPARATOR);
+}
+
+/** Stands in no text that can be typed or shown. */
+const SEPARATOR = '\0';
+
+function shownKey(shown: ShownCell): string {
+  switch (shown.kind) {
+    case 'empty':
+      return shown.kind;
+    case 'number':
+      return shown.kind + SEPARATOR + shown.number + SEPARATOR + shown.unit;
+    case 'text':
+    case 'waiting':
+      return shown.kind + SEPARATOR + shown.text;
+    case 'verdict':
+      return [shown.kind, shown.status, shown.word, shown.reason, shown.note].join(SEPARATOR);
+    case 'record':
+      return shown.kind + SEPARATOR + shown.title + SEPARATOR + shown.text;
+    case 'problem':
+      return shown.kind + SEPARATOR + shown.message;
+    case 'curve': {
+      if (!curveNumbers.has(shown.curve)) curveNumbers.set(shown.curve, nextNumber++);
+      return `curve${String(curveNumbers.get(shown.curve))}${SEPARATOR}${shown.text}`;
+    }
+  }
 }
 
 /** Fills a pooled element with what the cell looks like. */
@@ -81,7 +102,12 @@ export function drawCell(target: HTMLElement, look: CellLook): void {
   if (shown.kind === 'problem') kinds.push('problem');
   target.className = kinds.join(' ');
   target.title = titleOf(shown);
-  target.replaceChildren(...content(look, before), ...(tally ? [tallyOf(tally)] : []));
+  target.replaceChildren(
+    ...content(look, before),
+    ...(tally ? [tallyOf(tally)] : []),
+    // The corner that marks a finding is told to those who cannot see it.
+    ...(finding ? [element('span', 'hidden', finding === 'error' ? 'error in the formula' : 'in doubt')] : []),
+  );
 }
 
 function content({ shown, line }: CellLook, before: string | undefined): Node[] {
@@ -90,7 +116,7 @@ function content({ shown, line }: CellLook, before: string | undefined): Node[] 
     case 'empty':
       return was;
     case 'number':
-      return [...was, element('span', 'value', shown.number), element('span', 'unit', shown.unit)];
+      return [...was, element('span', 'value', shown.number), element('span', unitKind(shown.unit), shown.unit)];
     case 'verdict':
       return [
         element('span', `chip ${shown.status}`, mark(shown.status), shown.word),
@@ -111,6 +137,10 @@ function content({ shown, line }: CellLook, before: string | undefined): Node[] 
       return [element('span', 'words value', shown.text)];
   }
 }
+
+/** Units that are wider than their slot push the number to the left rather than out of the cell. */
+const unitKind = (unit: string): string => (unit.length > LONGEST_IN_SLOT ? 'unit long' : 'unit');
+const LONGEST_IN_SLOT = 6;
 
 function tallyOf(tally: Tally): HTMLElement {
   const parts = (['fail', 'caution', 'good'] as const)

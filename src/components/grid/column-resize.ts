@@ -1,6 +1,9 @@
 const NARROWEST = 48;
 const WIDEST = 900;
 
+/** A width that a column can have, nearest to the one wished for. */
+export const columnWidth = (wished: number): number => Math.round(Math.min(WIDEST, Math.max(NARROWEST, wished)));
+
 /** Dragging the right edge of a column's head. */
 export class ColumnResize {
   readonly #resized: (column: number, width: number) => void;
@@ -20,21 +23,20 @@ export class ColumnResize {
     const start = event.clientX;
     const width = this.#widthOf(column);
     const head = target.parentElement;
-    const at = (move: PointerEvent): number =>
-      Math.round(Math.min(WIDEST, Math.max(NARROWEST, width + move.clientX - start)));
+    const at = (move: PointerEvent): number => columnWidth(width + move.clientX - start);
     const move = (next: PointerEvent): void => {
       if (head) head.style.width = `${String(at(next))}px`;
     };
     target.setPointerCapture(event.pointerId);
     target.addEventListener('pointermove', move);
-    target.addEventListener(
-      'pointerup',
-      (last) => {
-        target.removeEventListener('pointermove', move);
-        this.#resized(column, at(last));
-      },
-      { once: true },
-    );
+    const end = (last: PointerEvent): void => {
+      for (const name of ['pointerup', 'pointercancel'] as const) target.removeEventListener(name, end);
+      target.removeEventListener('pointermove', move);
+      const wished = last.type === 'pointerup' ? at(last) : width;
+      if (head) head.style.width = `${String(wished)}px`;
+      if (wished !== width) this.#resized(column, wished);
+    };
+    for (const name of ['pointerup', 'pointercancel'] as const) target.addEventListener(name, end);
     return true;
   }
 }

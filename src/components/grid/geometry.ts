@@ -52,9 +52,14 @@ export class Geometry {
   }
 
   rowAt(y: number): number {
-    let row = Math.min(this.rows - 1, Math.max(0, Math.floor(y / this.rowHeight)));
-    while (row > 0 && this.top(row) > y) row--;
-    return row;
+    let low = 0;
+    let high = Math.max(0, this.rows - 1);
+    while (low < high) {
+      const middle = Math.ceil((low + high) / 2);
+      if (this.top(middle) <= y) low = middle;
+      else high = middle - 1;
+    }
+    return low;
   }
 
   columnAt(x: number): number {

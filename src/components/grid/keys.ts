@@ -21,8 +21,11 @@ export interface GridKey {
   readonly key: string;
   readonly control?: true;
   readonly alt?: true;
+  /** Only with Shift; left out, Shift may be held or not. */
+  readonly shift?: true;
   readonly step?: Step;
-  readonly act?: 'edit' | 'clear' | 'all' | 'fill-down' | 'fill-right' | 'menu' | 'nudge-up' | 'nudge-down';
+  readonly act?:
+    'edit' | 'clear' | 'all' | 'fill-down' | 'fill-right' | 'menu' | 'nudge-up' | 'nudge-down' | 'narrower' | 'wider';
   readonly words: string;
 }
 
@@ -48,10 +51,12 @@ export const gridKeys: readonly GridKey[] = [
   { key: 'a', control: true, act: 'all', words: 'Select everything' },
   { key: 'd', control: true, act: 'fill-down', words: 'Fill down' },
   { key: 'r', control: true, act: 'fill-right', words: 'Fill right' },
-  { key: 'F10', act: 'menu', words: 'With Shift: what can be done with the cells' },
+  { key: 'F10', shift: true, act: 'menu', words: 'What can be done with the cells' },
   { key: 'ContextMenu', act: 'menu', words: 'What can be done with the cells' },
   { key: 'ArrowUp', alt: true, act: 'nudge-up', words: 'A step up in the number, or the next choice' },
   { key: 'ArrowDown', alt: true, act: 'nudge-down', words: 'A step down in the number, or the choice before' },
+  { key: 'ArrowLeft', alt: true, shift: true, act: 'narrower', words: 'A narrower column' },
+  { key: 'ArrowRight', alt: true, shift: true, act: 'wider', words: 'A wider column' },
 ];
 
 export const keyFor = (event: KeyboardEvent): GridKey | undefined =>
@@ -60,7 +65,7 @@ export const keyFor = (event: KeyboardEvent): GridKey | undefined =>
       each.key.toLowerCase() === event.key.toLowerCase() &&
       Boolean(each.control) === (event.ctrlKey || event.metaKey) &&
       Boolean(each.alt) === event.altKey &&
-      (each.key !== 'F10' || event.shiftKey),
+      (!each.shift || event.shiftKey),
   );
 
 /** Where a step leads. `page` is how many rows are seen at once. */

@@ -1,192 +1,85 @@
-import { columnLetters } from '../../formula/address.ts';
-import { drawCell, lookKey, type CellLook } from './cell-view.ts';
-import { HEAD_WIDTH, type Geometry } from './geometry.ts';
+import type { Geometry } from './geometry.ts';
 import type { CellAt, GridModel, Selection } from './model.ts';
+import { cellId, drawRow, hide, newRow, type PooledRow, type Sight, type Visible } from './pooled-row.ts';
 
-interface PooledCell {
-  readonly element: HTMLElement;
-  key: string;
-  at: string;
-}
-
-interface PooledRow {
-  readonly element: HTMLElement;
-  readonly head: HTMLElement;
-  readonly cells: PooledCell[];
-  row: number;
-}
-
-/** The rectangle of cells that is in view, a margin included. */
-export interface Visible {
-  readonly top: number;
-  readonly bottom: number;
-  readonly left: number;
-  readonly right: number;
-}
+/** A pool a little larger than asked for is not built anew for the row or column more that scrolling brings into view. */
+const SPARE_ROWS = 2;
+const SPARE_COLUMNS = 2;
 
 /** The elements that show the visible cells, used again as the sheet scrolls: row r has slot r modulo the size of the pool.
- *  The row of the active cell is kept even out of view, so that it can always be announced. */
+ *  The active cell is kept even out of view, so that it can always be announced. */
 export class RowPool {
   readonly #body: HTMLElement;
   #rows: PooledRow[] = [];
-  #size = 0;
   #columns = 0;
   #pinned: PooledRow | undefined;
+  #generation = 0;
 
   constructor(body: HTMLElement) {
     this.#body = body;
   }
 
-  draw(visible: Visible, model: GridModel, geometry: Geometry, selection: Selection): void {
+  /** Draws what is in view. After mere scrolling (`isFresh` false) cells that are drawn already are left alone. */
+  draw(visible: Visible, model: GridModel, geometry: Geometry, selection: Selection, isFresh: boolean): void {
+    if (isFresh) this.#generation++;
     const size = visible.bottom - visible.top + 1;
     const columns = visible.right - visible.left + 1;
-    if (size > this.#size || columns > this.#columns)
-      this.#grow(Math.max(size, this.#size), Math.max(columns, this.#columns));
-    const last = Math.min(visible.top + this.#size - 1, model.rows - 1);
+    if (size > this.#rows.length || columns > this.#columns) this.#grow(size, columns);
+    const sight: Sight = { ...visible, model, geometry, selection, generation: this.#generation };
+    const last = Math.min(visible.top + this.#rows.length - 1, model.rows - 1);
     for (let row = visible.top; row <= last; row++) {
-      const pooled = this.#rows[row % this.#size];
-      if (pooled) this.#drawRow(pooled, row, visible, model, geometry, selection);
+      const pooled = this.#rows[row % this.#rows.length];
+      if (pooled) drawRow(pooled, row, sight);
     }
     for (const pooled of this.#rows) if (pooled.row < visible.top || pooled.row > last) hide(pooled);
-    this.#pin(selection.focus, visible, last, model, geometry, selection);
+    this.#pin(selection.focus, last, sight);
+  }
+
+  /** Puts the rows in the order in which they are read; scrolling leaves them in the order of their slots. */
+  order(): void {
+    const shown = this.#rows.filter(({ row }) => row >= 0).sort((a, b) => a.row - b.row);
+    const isOrdered = shown.every(({ element }, index) => {
+      const next = shown[index + 1]?.element;
+      return !next || element.compareDocumentPosition(next) === Node.DOCUMENT_POSITION_FOLLOWING;
+    });
+    if (!isOrdered) this.#body.prepend(...shown.map(({ element }) => element));
   }
 
   /** The id of the active cell's element, for aria-activedescendant. */
-  static idOf = ({ row, column }: CellAt): string => `cell-${columnLetters(column)}${String(row + 1)}`;
+  static idOf = (at: CellAt): string => cellId(at.row, at.column);
 
-  #pin(
-    active: CellAt,
-    visible: Visible,
-    last: number,
-    model: GridModel,
-    geometry: Geometry,
-    selection: Selection,
-  ): void {
-    const isSeen = active.row >= visible.top && active.row <= last;
-    const isColumnSeen = active.column >= visible.left && active.column <= visible.right;
-    if (isSeen && isColumnSeen) {
+  #pin(active: CellAt, last: number, sight: Sight): void {
+    const isRowSeen = active.row >= sight.top && active.row <= last;
+    const isColumnSeen = active.column >= sight.left && active.column <= sight.right;
+    if (isRowSeen && isColumnSeen) {
       if (this.#pinned) hide(this.#pinned);
       return;
     }
-    this.#pinned ??= this.#newRow(1);
+    this.#pinned ??= this.#newPinned();
     if (!this.#pinned.element.isConnected) this.#body.prepend(this.#pinned.element);
-    const only = { top: active.row, bottom: active.row, left: active.column, right: active.column };
-    this.#drawRow(this.#pinned, active.row, only, model, geometry, selection);
+    drawRow(this.#pinned, active.row, {
+      ...sight,
+      top: active.row,
+      bottom: active.row,
+      left: active.column,
+      right: active.column,
+    });
+    // Where the row itself is in view it has its head already.
+    this.#pinned.head.hidden = isRowSeen;
   }
 
-  #drawRow(
-    pooled: PooledRow,
-    row: number,
-    visible: Visible,
-    model: GridModel,
-    geometry: Geometry,
-    selection: Selection,
-  ): void {
-    const isHeading = model.cell(row, 0)?.look === 'section';
-    if (pooled.row !== row) {
-      pooled.row = row;
-      pooled.element.hidden = false;
-      pooled.element.setAttribute('aria-rowindex', String(row + 2));
-      pooled.head.textContent = String(row + 1);
-    }
-    const { style } = pooled.element;
-    setStyle(style, 'top', `${String(geometry.top(row))}px`);
-    setStyle(style, 'height', `${String(geometry.heightOf(row))}px`);
-    setStyle(style, 'width', `${String(HEAD_WIDTH + geometry.width)}px`);
-    pooled.element.className = isHeading ? 'row section' : 'row';
-    pooled.head.className = row === selection.focus.row ? 'rowhead active' : 'rowhead';
-    const count = pooled.cells.length;
-    for (let column = visible.left; column < visible.left + count; column++) {
-      const cell = pooled.cells[column % count];
-      if (!cell) continue;
-      if (column > visible.right || column >= model.columns.length) {
-        cell.element.hidden = true;
-        cell.at = '';
-      } else drawInto(cell, row, column, isHeading, model, geometry, selection);
-    }
+  #newPinned(): PooledRow {
+    const pinned = newRow(1);
+    // Its own row may be in view, and must be reached below it.
+    pinned.element.dataset['pinned'] = '';
+    return pinned;
   }
 
   #grow(size: number, columns: number): void {
-    this.#size = size;
-    this.#columns = columns;
-    this.#rows = Array.from({ length: size }, () => this.#newRow(columns));
-    this.#body.replaceChildren(
-      ...this.#rows.map(({ element }) => element),
-      ...[...this.#body.children].filter((each) => !each.classList.contains('row')),
-    );
-  }
-
-  #newRow(columns: number): PooledRow {
-    const element = document.createElement('div');
-    element.className = 'row';
-    element.setAttribute('role', 'row');
-    const head = document.createElement('div');
-    head.className = 'rowhead';
-    head.setAttribute('role', 'rowheader');
-    head.setAttribute('aria-colindex', '1');
-    const cells = Array.from({ length: columns }, (): PooledCell => {
-      const cell = document.createElement('div');
-      cell.className = 'cell';
-      cell.setAttribute('role', 'gridcell');
-      return { element: cell, key: '\0', at: '' };
-    });
-    element.append(head, ...cells.map((cell) => cell.element));
-    return { element, head, cells, row: -1 };
+    this.#columns = Math.max(columns + SPARE_COLUMNS, this.#columns);
+    for (const { element } of this.#rows) element.remove();
+    const rows = Math.max(size + SPARE_ROWS, this.#rows.length);
+    this.#rows = Array.from({ length: rows }, () => newRow(this.#columns));
+    this.#body.prepend(...this.#rows.map(({ element }) => element));
   }
 }
-
-function drawInto(
-  pooled: PooledCell,
-  row: number,
-  column: number,
-  isHeading: boolean,
-  model: GridModel,
-  geometry: Geometry,
-  selection: Selection,
-): void {
-  const { element } = pooled;
-  const id = RowPool.idOf({ row, column });
-  if (pooled.at !== id) {
-    pooled.at = id;
-    element.id = id;
-    element.hidden = false;
-    element.setAttribute('aria-colindex', String(column + 2));
-  }
-  setStyle(element.style, 'left', `${String(HEAD_WIDTH + geometry.left(column))}px`);
-  setStyle(element.style, 'width', `${String(geometry.widthOf(column))}px`);
-  const look: CellLook = {
-    cell: model.cell(row, column),
-    shown: model.shown(row, column),
-    before: model.before?.(row, column),
-    finding: model.finding?.(row, column),
-    tally: isHeading && column === 0 ? model.tally?.(row) : undefined,
-    line: model.columns[column]?.line,
-  };
-  const key = lookKey(look);
-  if (pooled.key !== key) {
-    pooled.key = key;
-    drawCell(element, look);
-  }
-  const isSelected = String(within(row, column, selection));
-  if (element.getAttribute('aria-selected') !== isSelected) element.setAttribute('aria-selected', isSelected);
-}
-
-function hide(pooled: PooledRow): void {
-  if (pooled.row === -1) return;
-  pooled.row = -1;
-  pooled.element.hidden = true;
-  for (const cell of pooled.cells) {
-    cell.element.removeAttribute('id');
-    cell.at = '';
-  }
-}
-
-function setStyle(style: CSSStyleDeclaration, name: 'left' | 'top' | 'width' | 'height', value: string): void {
-  if (style[name] !== value) style[name] = value;
-}
-
-const within = (row: number, column: number, { anchor, focus }: Selection): boolean =>
-  row >= Math.min(anchor.row, focus.row) &&
-  row <= Math.max(anchor.row, focus.row) &&
-  column >= Math.min(anchor.column, focus.column) &&
-  column <= Math.max(anchor.column, focus.column);

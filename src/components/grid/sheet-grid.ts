@@ -1,16 +1,20 @@
 import { LitElement, html, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { columnLetters } from '../../formula/address.ts';
 import { Geometry, HEAD_HEIGHT, HEAD_WIDTH } from './geometry.ts';
+import { heads } from './heads.ts';
 import { extended, keyFor, stepped, type GridKey } from './keys.ts';
 import type { CellAt, GridModel, Outline, Selection } from './model.ts';
-import { InlineInput } from './inline-input.ts';
+import { InlineInput, type InlineOutcome } from './inline-input.ts';
 import { drawOverlays } from './overlays.ts';
-import { ColumnResize } from './column-resize.ts';
+import { cellUnder, isWithin, partOf, pointed, type Part } from './pointed.ts';
+import { ColumnResize, columnWidth } from './column-resize.ts';
 import { RowPool } from './row-pool.ts';
+import { cellStyles } from './cell-styles.ts';
 import { gridStyles } from './styles.ts';
 
 const MARGIN_ROWS = 3;
+/** What a key press adds to the width of a column, CSS pixels. */
+const WIDTH_STEP = 8;
 
 /** The sheet: a virtual grid of cells with keyboard, pointer and clipboard, after the WAI-ARIA grid pattern.
  *  @fires selection-change - `detail` is the new Selection.
@@ -20,7 +24,7 @@ const MARGIN_ROWS = 3;
  *  @fires column-resize - `detail.column`, `detail.width` - @fires menu - `detail.x`, `detail.y` */
 @customElement('sheet-grid')
 export class SheetGrid extends LitElement {
-  static override styles = gridStyles;
+  static override styles = [gridStyles, cellStyles];
 
   @property({ attribute: false }) model!: GridModel;
   @property({ attribute: false }) selection: Selection = {
@@ -36,13 +40,15 @@ export class SheetGrid extends LitElement {
   #pool: RowPool | undefined;
   #geometry: Geometry | undefined;
   #frame = 0;
-  readonly #inline = new InlineInput((at, text, step) => this.#committed(at, text, step));
+  readonly #inline = new InlineInput((outcome) => this.#typed(outcome));
   readonly #resize = new ColumnResize(
     (column, width) => this.#emit('column-resize', { column, width }),
     (column) => this.#geometry?.widthOf(column) ?? 0,
   );
-  #size = new ResizeObserver(() => this.#draw());
-  #dragging = false;
+  #size = new ResizeObserver(() => this.#draw(false));
+  #dragging: Part | undefined;
+  /** The next selection is seen where it is, or need not be seen as a whole. */
+  #isStill = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -73,13 +79,14 @@ export class SheetGrid extends LitElement {
     if (!changed.has('model')) return;
     this.isTouch = matchMedia('(pointer: coarse)').matches;
     this.#geometry = new Geometry(this.model, this.isTouch);
-    this.#inline.close();
+    this.#inline.follow(this.model, this.#geometry);
   }
 
   protected override updated(changed: PropertyValues<this>): void {
     this.#pool ??= new RowPool(this.body);
-    if (changed.has('selection') && this.shadowRoot?.activeElement === this.scroller)
+    if (changed.has('selection') && this.shadowRoot?.activeElement === this.scroller && !this.#isStill)
       this.#reveal(this.selection.focus);
+    this.#isStill = false;
     this.#draw();
   }
 
@@ -97,30 +104,16 @@ export class SheetGrid extends LitElement {
       aria-colcount=${model.columns.length + 1}
       aria-activedescendant=${RowPool.idOf(selection.focus)}
       @scroll=${this.#scrolled}
+      @scrollend=${this.#rested}
       @keydown=${this.#key}
       @pointerdown=${this.#press}
       @pointermove=${this.#drag}
       @pointerup=${this.#release}
+      @pointercancel=${this.#release}
       @dblclick=${this.#double}
       @contextmenu=${this.#context}
     >
-      <div class="heads" role="row" aria-rowindex="1" .style=${`width:${String(HEAD_WIDTH + geometry.width)}px`}>
-        <div class="corner" role="columnheader" aria-colindex="1"><span class="hidden">Row</span></div>
-        ${model.columns.map(
-          ({ title, line }, column) =>
-            html`<div
-              class=${column === selection.focus.column ? 'head active' : 'head'}
-              role="columnheader"
-              aria-colindex=${column + 2}
-              data-column=${column}
-              .style=${`left:${String(HEAD_WIDTH + geometry.left(column))}px;width:${String(geometry.widthOf(column))}px`}
-            >
-              <small>${columnLetters(column)}</small>
-              ${line && line !== 'other' ? html`<span class="swatch ${line}" aria-hidden="true"></span>` : ''}${title ?? ''}
-              <span class="grip" data-grip=${column}></span>
-            </div>`,
-        )}
-      </div>
+      ${heads(model, geometry, selection.focus.column)}
       <div
         class="body"
         role="rowgroup"
@@ -129,7 +122,7 @@ export class SheetGrid extends LitElement {
     </div>`;
   }
 
-  #draw(): void {
+  #draw(isFresh = true): void {
     const geometry = this.#geometry;
     if (!geometry || !this.#pool || !this.isConnected) return;
     const { scrollTop, scrollLeft, clientHeight, clientWidth } = this.scroller;
@@ -139,11 +132,12 @@ export class SheetGrid extends LitElement {
       left: geometry.columnAt(scrollLeft),
       right: geometry.columnAt(scrollLeft + clientWidth),
     };
-    this.#pool.draw(visible, this.model, geometry, this.selection);
-    drawOverlays(this.body, geometry, this.selection, this.references);
+    this.#pool.draw(visible, this.model, geometry, this.selection, isFresh);
+    if (isFresh) drawOverlays(this.body, geometry, this.selection, this.references);
   }
 
-  readonly #scrolled = (): void => this.#draw();
+  readonly #scrolled = (): void => this.#draw(false);
+  readonly #rested = (): void => this.#pool?.order();
 
   /** Scrolls just so far that a cell is seen. */
   #reveal({ row, column }: CellAt): void {
@@ -162,10 +156,12 @@ export class SheetGrid extends LitElement {
     else if (right > scroller.scrollLeft + width) scroller.scrollLeft = Math.min(left, right - width);
   }
 
-  #select(selection: Selection): void {
+  /** Selects, and brings the active cell into view unless the grid is to stand still. */
+  #select(selection: Selection, isStill = false): void {
     const { focus, anchor } = this.selection;
     if (same(focus, selection.focus) && same(anchor, selection.anchor)) return;
     this.selection = selection;
+    this.#isStill = isStill;
     this.#emit('selection-change', selection);
   }
 
@@ -207,10 +203,7 @@ export class SheetGrid extends LitElement {
         this.#emit('clear', {});
         break;
       case 'all':
-        this.#select({
-          anchor: { row: 0, column: 0 },
-          focus: { row: model.rows - 1, column: model.columns.length - 1 },
-        });
+        this.#select(pointed('all', selection.focus, model, selection, false), true);
         break;
       case 'fill-down':
       case 'fill-right':
@@ -220,6 +213,14 @@ export class SheetGrid extends LitElement {
       case 'nudge-down':
         this.#emit('nudge', { direction: act === 'nudge-up' ? 1 : -1, coarse: isShift });
         break;
+      case 'narrower':
+      case 'wider': {
+        const { column } = selection.focus;
+        const width = this.#geometry?.widthOf(column) ?? 0;
+        const wished = columnWidth(width + (act === 'wider' ? WIDTH_STEP : -WIDTH_STEP));
+        if (wished !== width) this.#emit('column-resize', { column, width: wished });
+        break;
+      }
       case 'menu': {
         const box = this.shadowRoot?.getElementById(RowPool.idOf(selection.focus))?.getBoundingClientRect();
         this.#emit('menu', { x: box?.left ?? 0, y: box?.bottom ?? 0 });
@@ -236,53 +237,44 @@ export class SheetGrid extends LitElement {
     if (typed === undefined && text.startsWith('=')) this.#emit('formula-start', {});
     else if (this.#geometry) {
       this.#reveal(focus);
-      this.#inline.open(this.body, focus, this.#geometry, typed ?? text, typed === undefined);
+      this.#inline.open(this.body, focus, this.#geometry, text, typed);
     }
   }
 
-  #committed(at: CellAt, text: string | undefined, step: 'up' | 'down' | 'left' | 'right' | undefined): void {
+  #typed({ at, text, step, isByKey }: InlineOutcome): void {
     if (text !== undefined) this.#emit('cell-commit', { ...at, text });
     if (step) this.#select(extended(this.selection, stepped(at, step, this.model, 1), false));
-    if (step || text === undefined) this.focus();
-  }
-
-  #at(event: PointerEvent | MouseEvent): CellAt | undefined {
-    const geometry = this.#geometry;
-    if (!geometry) return undefined;
-    const box = this.scroller.getBoundingClientRect();
-    const y = event.clientY - box.top - HEAD_HEIGHT + this.scroller.scrollTop;
-    const x = event.clientX - box.left - HEAD_WIDTH + this.scroller.scrollLeft;
-    return { row: geometry.rowAt(y), column: geometry.columnAt(x) };
+    if (isByKey) this.focus();
   }
 
   readonly #press = (event: PointerEvent): void => {
     const target = event.composedPath()[0] as HTMLElement;
-    if (event.button !== 0 || target instanceof HTMLInputElement) return;
+    if (!this.#geometry || event.button !== 0 || target instanceof HTMLInputElement) return;
     if (this.#resize.begin(event, target)) return;
-    const at = this.#at(event);
-    if (!at || target === this.scroller) return;
+    // The scroller itself is under its own scroll bars and beside the last cell.
+    if (target === this.scroller) return;
     this.#inline.settle();
-    const head = target.closest<HTMLElement>('.head');
-    const { rows, columns } = this.model;
-    if (head) {
-      const column = Number(head.dataset['column']);
-      this.#select({ anchor: { row: rows - 1, column }, focus: { row: 0, column } });
-    } else if (target.closest('.rowhead')) {
-      this.#select({ anchor: { row: at.row, column: columns.length - 1 }, focus: { row: at.row, column: 0 } });
-    } else {
-      this.#dragging = true;
-      this.#select(extended(this.selection, at, event.shiftKey));
-    }
+    this.#dragging = partOf(target);
+    this.#point(this.#dragging, event, event.shiftKey);
   };
 
   readonly #drag = (event: PointerEvent): void => {
     if (!this.#dragging || event.buttons === 0) return;
-    const at = this.#at(event);
-    if (at) this.#select(extended(this.selection, at, true));
+    const before = this.selection;
+    this.#point(this.#dragging, event, true);
+    // Caught once it selects more: a click that is caught would no longer be one on the cell.
+    if (this.selection !== before && event.pointerType === 'mouse') this.scroller.setPointerCapture(event.pointerId);
   };
 
+  /** Whole columns and rows are selected where they are, without a jump to their first cell. */
+  #point(part: Part, event: PointerEvent, isExtending: boolean): void {
+    if (!this.#geometry) return;
+    const at = cellUnder(event, this.scroller, this.#geometry);
+    this.#select(pointed(part, at, this.model, this.selection, isExtending), part !== 'cell');
+  }
+
   readonly #release = (): void => {
-    this.#dragging = false;
+    this.#dragging = undefined;
   };
 
   readonly #double = (event: MouseEvent): void => {
@@ -291,16 +283,14 @@ export class SheetGrid extends LitElement {
   };
 
   readonly #context = (event: MouseEvent): void => {
+    const target = event.composedPath()[0] as HTMLElement;
+    // The input over a cell keeps the browser's own menu.
+    if (!this.#geometry || target instanceof HTMLInputElement) return;
     event.preventDefault();
-    const at = this.#at(event);
-    const { anchor, focus } = this.selection;
-    const isInside =
-      at !== undefined &&
-      at.row >= Math.min(anchor.row, focus.row) &&
-      at.row <= Math.max(anchor.row, focus.row) &&
-      at.column >= Math.min(anchor.column, focus.column) &&
-      at.column <= Math.max(anchor.column, focus.column);
-    if (at && !isInside) this.#select(extended(this.selection, at, false));
+    const part = partOf(target);
+    const at = cellUnder(event, this.scroller, this.#geometry);
+    if (part !== 'cell' || !isWithin(at, this.selection))
+      this.#select(pointed(part, at, this.model, this.selection, false), part !== 'cell');
     this.#emit('menu', { x: event.clientX, y: event.clientY });
   };
 

@@ -1,6 +1,6 @@
 import { css } from 'lit';
 
-/** Cells are placed by left and top alone: no transform and no containment of their own, which would double a repaint. */
+/** The frame of the grid: heads, rows, rings and the input over a cell. */
 export const gridStyles = css`
   :host {
     display: block;
@@ -93,6 +93,11 @@ export const gridStyles = css`
     box-sizing: border-box;
     border-bottom: 1px solid var(--line);
   }
+  .row[data-pinned] {
+    width: 0 !important;
+    border: 0;
+    pointer-events: none;
+  }
   .row.section {
     border-bottom-color: var(--line2);
   }
@@ -116,177 +121,9 @@ export const gridStyles = css`
     color: var(--accent);
     font-weight: 600;
   }
-  .cell {
-    position: absolute;
-    top: 0;
-    bottom: 0;
-    box-sizing: border-box;
-    border-right: 1px solid var(--line);
-    padding: 0 10px;
-    display: flex;
-    align-items: center;
-    gap: 6px;
-    white-space: nowrap;
-    overflow: clip;
-    cursor: cell;
-  }
-  .section .cell {
-    border-right-color: transparent;
-  }
-  .cell.heading {
-    font-size: 15px;
-    font-weight: 600;
-    overflow: visible;
-    align-items: end;
-    padding-bottom: 5px;
-    z-index: 1;
-  }
-  .cell.heading .tally {
-    display: inline-flex;
-    gap: 6px;
-    margin-left: 14px;
-    font-size: 12.5px;
-    font-weight: 400;
-  }
-  .tally span {
-    display: inline-flex;
-    gap: 2px;
-    align-items: center;
-  }
-  .cell.label {
-    color: var(--ink2);
-    font-size: 12.5px;
-  }
-  .cell.note {
-    color: var(--ink2);
-    overflow: visible;
-    border-right-color: transparent;
-    font-size: 12.5px;
-  }
-  .cell.number {
-    justify-content: flex-end;
-    padding-right: 4px;
-    gap: 4px;
-  }
-  .unit {
-    flex: none;
-    width: 38px;
-    color: var(--ink2);
-    font-size: 12.5px;
-    font-stretch: 90%;
-    overflow: visible;
-  }
-  .typed .value {
-    border-bottom: 1px dotted var(--ink3);
-    line-height: 18px;
-  }
-  .changed {
-    border-left: 2px solid var(--accent);
-    padding-left: 8px;
-  }
-  .changed .value {
-    font-weight: 600;
-  }
-  .was {
-    color: var(--ink3);
-    font-size: 12.5px;
-    overflow: clip;
-    text-overflow: ellipsis;
-    flex: 0 1 auto;
-    min-width: 0;
-  }
-  .words {
-    overflow: clip;
-    text-overflow: ellipsis;
-    min-width: 0;
-  }
-  .reason {
-    color: var(--ink2);
-    font-size: 12.5px;
-    overflow: clip;
-    text-overflow: ellipsis;
-    min-width: 0;
-  }
-  .chip {
-    display: inline-flex;
-    align-items: center;
-    gap: 4px;
-    flex: none;
-    border: 1px solid;
-    border-radius: 10px;
-    padding: 0 8px 0 5px;
-    font-weight: 600;
-    font-size: 12.5px;
-    line-height: 18px;
-  }
-  .good {
-    color: var(--good);
-  }
-  .caution {
-    color: var(--caution);
-  }
-  .fail {
-    color: var(--fail);
-  }
-  .chip.good {
-    background: var(--good-bg);
-    border-color: var(--good-line);
-  }
-  .chip.caution {
-    background: var(--caution-bg);
-    border-color: var(--caution-line);
-  }
-  .chip.fail {
-    background: var(--fail-bg);
-    border-color: var(--fail-line);
-  }
-  .cell.waiting {
-    color: var(--ink3);
-  }
-  .cell.problem {
-    color: var(--fail);
-    font-size: 12.5px;
-  }
-  .cell.doubt::after,
-  .cell.error::after {
-    content: '';
-    position: absolute;
-    right: 0;
-    top: 0;
-    border: 4px solid transparent;
-    border-top-color: var(--caution);
-    border-right-color: var(--caution);
-  }
-  .cell.error::after {
-    border-top-color: var(--fail);
-    border-right-color: var(--fail);
-  }
-  .icon {
-    width: 14px;
-    height: 14px;
-    flex: none;
-    fill: none;
-    stroke: currentColor;
-    stroke-width: 1.4;
-    stroke-linecap: round;
-    stroke-linejoin: round;
-  }
-  .spark {
-    width: 100%;
-    height: 20px;
-    fill: none;
-    stroke: currentColor;
-    stroke-width: 1.4;
-  }
-  .spark.woofer {
-    color: var(--woofer);
-  }
-  .spark.tweeter {
-    color: var(--tweeter);
-  }
-  .selection,
-  .active,
-  .outline {
+  .body > .selection,
+  .body > .active,
+  .body > .outline {
     position: absolute;
     box-sizing: border-box;
     pointer-events: none;
@@ -304,17 +141,24 @@ export const gridStyles = css`
   .scroller:focus-visible .body > .active {
     box-shadow: 0 0 0 2px color-mix(in srgb, var(--accent) 30%, transparent);
   }
-  input.inline {
+  .editing {
     position: absolute;
     z-index: 2;
+    min-width: 120px;
+  }
+  .editing > div {
+    height: 100%;
+  }
+  input.inline {
     box-sizing: border-box;
+    width: 100%;
+    height: 100%;
     border: 2px solid var(--accent);
     background: var(--paper);
     color: var(--ink);
     font: inherit;
     padding: 0 8px;
-    outline: none;
-    min-width: 120px;
+    outline: 2px solid color-mix(in srgb, var(--accent) 30%, transparent);
   }
   .hidden {
     position: absolute;

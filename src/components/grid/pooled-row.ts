@@ -1,0 +1,147 @@
+import { columnLetters } from '../../formula/address.ts';
+import { drawCell, lookKey, type CellLook } from './cell-view.ts';
+import { HEAD_WIDTH, type Geometry } from './geometry.ts';
+import type { GridModel, Selection } from './model.ts';
+import { isWithin } from './pointed.ts';
+
+/** The rectangle of cells that is in view, a margin included. */
+export interface Visible {
+  readonly top: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+}
+
+interface PooledCell {
+  readonly element: HTMLElement;
+  /** How it looks, see lookKey. */
+  key: string;
+  row: number;
+  column: number;
+  generation: number;
+}
+
+/** The elements of a row, free to show any row. */
+export interface PooledRow {
+  readonly element: HTMLElement;
+  readonly head: HTMLElement;
+  readonly cells: readonly PooledCell[];
+  /** The row that it shows, -1 while it is hidden. */
+  row: number;
+  /** What was drawn into it last. */
+  drawn: Sight | undefined;
+}
+
+/** All that decides what the cells in view show. The generation rises whenever something other than the view may have
+ *  changed. */
+export interface Sight extends Visible {
+  readonly model: GridModel;
+  readonly geometry: Geometry;
+  readonly selection: Selection;
+  readonly generation: number;
+}
+
+export const cellId = (row: number, column: number): string => `cell-${columnLetters(column)}${String(row + 1)}`;
+
+export function newRow(columns: number): PooledRow {
+  const element = document.createElement('div');
+  element.className = 'row';
+  element.setAttribute('role', 'row');
+  const head = document.createElement('div');
+  head.className = 'rowhead';
+  head.setAttribute('role', 'rowheader');
+  head.setAttribute('aria-colindex', '1');
+  const cells = Array.from({ length: columns }, (): PooledCell => {
+    const cell = document.createElement('div');
+    cell.className = 'cell';
+    cell.setAttribute('role', 'gridcell');
+    return { element: cell, key: '\0', row: -1, column: -1, generation: -1 };
+  });
+  element.append(head, ...cells.map((cell) => cell.element));
+  return { element, head, cells, row: -1, drawn: undefined };
+}
+
+export function drawRow(pooled: PooledRow, row: number, sight: Sight): void {
+  const { drawn } = pooled;
+  const isDrawn = pooled.row === row && drawn?.generation === sight.generation;
+  if (isDrawn && drawn.left === sight.left && drawn.right === sight.right) return;
+  pooled.drawn = sight;
+  const { model, geometry, selection } = sight;
+  const isHeading = model.cell(row, 0)?.look === 'section';
+  if (pooled.row !== row) {
+    pooled.row = row;
+    pooled.element.hidden = false;
+    pooled.element.setAttribute('aria-rowindex', String(row + 2));
+    pooled.head.textContent = String(row + 1);
+  }
+  if (!isDrawn) {
+    const { style } = pooled.element;
+    setPixels(style, 'top', geometry.top(row));
+    setPixels(style, 'height', geometry.heightOf(row));
+    setPixels(style, 'width', HEAD_WIDTH + geometry.width);
+    setClass(pooled.element, isHeading ? 'row section' : 'row');
+    setClass(pooled.head, row === selection.focus.row ? 'rowhead active' : 'rowhead');
+  }
+  const count = pooled.cells.length;
+  for (let column = sight.left; column < sight.left + count; column++) {
+    const cell = pooled.cells[column % count];
+    if (!cell) continue;
+    if (column > sight.right || column >= model.columns.length) hideCell(cell);
+    else if (cell.row !== row || cell.column !== column || cell.generation !== sight.generation)
+      drawInto(cell, row, column, isHeading, sight);
+  }
+}
+
+export function hide(pooled: PooledRow): void {
+  if (pooled.row === -1) return;
+  pooled.row = -1;
+  pooled.element.hidden = true;
+  // An id must not stay behind on an element that is out of use: another one may show that cell.
+  for (const cell of pooled.cells) hideCell(cell);
+}
+
+function hideCell(cell: PooledCell): void {
+  if (cell.row === -1 && cell.element.hidden) return;
+  cell.row = cell.column = -1;
+  cell.element.hidden = true;
+  cell.element.removeAttribute('id');
+}
+
+function drawInto(pooled: PooledCell, row: number, column: number, isHeading: boolean, sight: Sight): void {
+  const { model, geometry, selection } = sight;
+  const { element } = pooled;
+  if (pooled.row !== row || pooled.column !== column) {
+    if (pooled.row === -1) element.hidden = false;
+    if (pooled.column !== column) element.setAttribute('aria-colindex', String(column + 2));
+    pooled.row = row;
+    pooled.column = column;
+    element.id = cellId(row, column);
+  }
+  pooled.generation = sight.generation;
+  setPixels(element.style, 'left', HEAD_WIDTH + geometry.left(column));
+  setPixels(element.style, 'width', geometry.widthOf(column));
+  const look: CellLook = {
+    cell: model.cell(row, column),
+    shown: model.shown(row, column),
+    before: model.before?.(row, column),
+    finding: model.finding?.(row, column),
+    tally: isHeading && column === 0 ? model.tally?.(row) : undefined,
+    line: model.columns[column]?.line,
+  };
+  const key = lookKey(look);
+  if (pooled.key !== key) {
+    pooled.key = key;
+    drawCell(element, look);
+  }
+  const isSelected = String(isWithin({ row, column }, selection));
+  if (element.getAttribute('aria-selected') !== isSelected) element.setAttribute('aria-selected', isSelected);
+}
+
+function setPixels(style: CSSStyleDeclaration, name: 'left' | 'top' | 'width' | 'height', pixels: number): void {
+  const value = `${String(pixels)}px`;
+  if (style[name] !== value) style[name] = value;
+}
+
+function setClass(element: HTMLElement, kind: string): void {
+  if (element.className !== kind) element.className = kind;
+}
