@@ -1,5 +1,7 @@
 import type { AnyFunction } from './define.ts';
+import { cabinetFunctions } from './cabinet/index.ts';
 import { checkFunctions } from './check/index.ts';
+import { crossoverFunctions } from './crossover/index.ts';
 import { curveFunctions } from './curve/index.ts';
 import { driverFunctions } from './driver/index.ts';
 import { electricalFunctions } from './electrical/index.ts';
@@ -14,8 +16,10 @@ export const catalogue: readonly AnyFunction[] = [
   ...enclosureFunctions,
   ...radiationFunctions,
   ...electricalFunctions,
+  ...crossoverFunctions,
   ...levelFunctions,
   ...pairingFunctions,
+  ...cabinetFunctions,
   ...checkFunctions,
   ...curveFunctions,
 ];

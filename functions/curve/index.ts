@@ -1,6 +1,5 @@
 import type { AnyFunction } from '../define.ts';
 import { curveAdd, curveDifference, curveLimit, curveShift, curveSum } from './combine.ts';
-import { filterSlope } from './filter.ts';
 import {
   curveAt,
   curveCrosses,
@@ -29,5 +28,4 @@ export const curveFunctions: readonly AnyFunction[] = [
   curveDifference,
   curveShift,
   curveLimit,
-  filterSlope,
 ];

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { curveAdd, curveDifference, curveLimit, curveShift, curveSum } from '../../../functions/curve/combine.ts';
-import { filterSlope } from '../../../functions/curve/filter.ts';
+import { filterSlope } from '../../../functions/crossover/filter-slope.ts';
 import {
   curveAt,
   curveCrosses,
@@ -15,7 +15,7 @@ import { curveColumn, curveRead } from '../../../functions/curve/tables.ts';
 import type { Curve } from '../../../functions/values/curve.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
 import { Problem } from '../../../functions/values/problem.ts';
-import { agrees, input, references } from '../../references/read.ts';
+import { references } from '../../references/read.ts';
 
 const level = { quantity: 'level' } as const;
 const column = (...cells: readonly (number | string | null)[]) => cells.map((cell) => [cell]);
@@ -29,13 +29,6 @@ const flat = (decibels: number): Curve =>
   ) as Curve;
 
 describe('filters', () => {
-  const known = [...references('crossover-filters', 'Li'), ...references('crossover-filters', 'Bu')];
-  test.each(known)('$id', (each) => {
-    const family = each.id.startsWith('Li') ? 'LR' : 'BW';
-    // The hand-over is put so that the wanted ratio lies on a point of the grid.
-    const curve = filter(`${family}${input(each, 'order')}` as Slope, 'low', frequencies[300]! / input(each, 'f/fc'));
-    agrees(curve.y[300], each);
-  });
   test('LR4 sums flat, LR2 with one reversed, and odd Butterworth pairs either way', () => {
     const reversed = (curve: Curve): Curve => ({ ...curve, phase: curve.phase!.map((angle) => angle + Math.PI) });
     const sums = [

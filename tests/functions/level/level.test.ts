@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { levelFromRatio, levelPowerOf, levelRatio } from '../../../functions/level/ratio.ts';
 import { trebleFloor, trebleTravel, trebleTravelAt } from '../../../functions/level/treble.ts';
-import { filterSlope } from '../../../functions/curve/filter.ts';
+import { filterSlope } from '../../../functions/crossover/filter-slope.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
 import type { Curve } from '../../../functions/values/curve.ts';
 import { agrees, references } from '../../references/read.ts';

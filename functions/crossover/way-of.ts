@@ -1,0 +1,75 @@
+import { standardVolts } from '../air.ts';
+import { need } from '../driver/need.ts';
+import { solveImpedance } from '../enclosure/impedance-curve.ts';
+import { boxFields, coilSolutionOf, flatLevel, modelOf } from '../enclosure/model.ts';
+import { travelCurve } from '../enclosure/travel-curve.ts';
+import type { Box, HighPass } from '../values/box.ts';
+import type { Curve } from '../values/curve.ts';
+import type { Driver } from '../values/driver.ts';
+import { frequencies } from '../values/grid.ts';
+import { Problem } from '../values/problem.ts';
+import type { Way } from '../values/way.ts';
+import { slopeCurve } from './slope-curve.ts';
+
+const whole = { from: frequencies[0]!, to: frequencies.at(-1)! } as const;
+
+/** A driver in an endless wall: a closed box of endless volume. */
+const inWall = (driver: Driver): Box => ({
+  kind: 'box',
+  style: 'closed',
+  driver,
+  volume: Infinity,
+  fill: 1,
+  seriesResistance: 0,
+  leakageQ: Infinity,
+  absorptionQ: Infinity,
+  portQ: Infinity,
+});
+
+/** Level with phase for 2.83 V at the driver's terminals, the coil inductance counted. */
+function pressureOf(box: Box): Curve {
+  const { pressureRe, pressureIm } = coilSolutionOf(box);
+  const flat = flatLevel(box) + 20 * Math.log10(standardVolts);
+  const y = pressureRe.map((re, index) => Math.max(-300, flat + 10 * Math.log10(re ** 2 + pressureIm[index]! ** 2)));
+  const phase = pressureRe.map((re, index) => Math.atan2(pressureIm[index]!, re));
+  return { kind: 'curve', title: 'Level at 1 m for 2.83 V', quantity: 'level', y, phase, ...whole };
+}
+
+const highPassCurve = ({ frequency, order }: HighPass): Curve => slopeCurve(`BW${order}`, 'high', frequency);
+
+/** What the drive passes before the amplifier, when the box has such a filter. */
+const activeOf = (box: Box): { readonly active?: Curve } =>
+  box.highPass === undefined ? {} : { active: highPassCurve(box.highPass) };
+
+type Acoustic = Pick<Way, 'pressure' | 'impedance' | 'sd' | 'travel' | 'driver' | 'box' | 'active' | 'basis'>;
+
+/**
+ * The acoustic and electrical side of a way from a model. Curves are those at the driver's own terminals: a series
+ * resistance that the box was sized with is left out, because the coils of the network bring it; a high-pass ahead of
+ * the box becomes the way's active filter.
+ */
+export function acousticOf(source: Driver | Box, parameter: string): Acoustic | Problem {
+  const box = source.kind === 'box' ? source : inWall(source);
+  const driver = need(box.driver, [...boxFields, 'sd'], parameter);
+  if (driver instanceof Problem) return driver;
+  const { highPass: _, ...rest } = box;
+  const bare: Box = { ...rest, seriesResistance: 0 };
+  const travel = travelCurve(bare, standardVolts);
+  if (travel instanceof Problem) return travel;
+  return {
+    pressure: pressureOf(bare),
+    impedance: {
+      kind: 'curve',
+      title: 'Impedance',
+      quantity: 'resistance',
+      ...solveImpedance(modelOf(bare), frequencies, coilSolutionOf(bare)),
+      ...whole,
+    },
+    sd: driver.sd,
+    travel: { kind: 'curve', title: 'Travel', quantity: 'travel', y: travel, ...whole },
+    driver: box.driver,
+    ...(source.kind === 'box' ? { box: bare } : {}),
+    ...activeOf(box),
+    basis: 'model',
+  };
+}
