@@ -19,6 +19,10 @@ export const sources = {
   levine1948: {
     title: 'H. Levine, J. Schwinger, “On the Radiation of Sound from an Unflanged Circular Pipe”, Phys. Rev. 73, 1948',
   },
+  leissa1969: { title: 'A. W. Leissa, Vibration of Plates, NASA SP-160, 1969' },
+  iec62368: {
+    title: 'IEC 62368-1, Audio/video, information and communication technology equipment: Safety requirements',
+  },
 } as const satisfies Record<string, { title: string }>;
 
 export type SourceKey = keyof typeof sources;

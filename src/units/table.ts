@@ -80,6 +80,8 @@ export const units: readonly Unit[] = [
   { symbol: 'kg/m³', also: ['kg/m3'], quantity: 'density', si: 1 },
   { symbol: 'Pa', quantity: 'pressure', si: 1 },
   { symbol: 'kPa', quantity: 'pressure', si: 1e3 },
+  { symbol: 'MPa', quantity: 'pressure', si: 1e6 },
+  { symbol: 'GPa', quantity: 'pressure', si: 1e9 },
   { symbol: 'hPa', also: ['mbar'], quantity: 'pressure', si: 100 },
   { symbol: 's', also: ['sec'], quantity: 'time', si: 1 },
   { symbol: 'ms', quantity: 'time', si: 1e-3 },
