@@ -1,7 +1,9 @@
 import { defineConfig, type Plugin } from 'vite';
 import { resolve } from 'node:path';
+import { leanEngine } from './lean-engine.ts';
 import { licences } from './licences.ts';
 import { offlineCopy } from './offline-copy.ts';
+import { sharedChunks } from './shared-chunks.ts';
 
 /** What a built page may load: its own files and nothing else. A frame-ancestors rule cannot stand in a meta tag. */
 const contentSecurityPolicy = [
@@ -30,17 +32,24 @@ const policy: Plugin = {
   ],
 };
 
-const { collect, emit } = licences();
-
-/** The page must never wait for the formula engine: it belongs to the worker, which is bundled apart from these chunks. */
+/** The page must never wait for the formula engine: nothing that the page fetches may lead to it, only the worker does. */
 const engineStaysInWorker: Plugin = {
   name: 'octavo:engine-stays-in-worker',
   apply: 'build',
   generateBundle(_, bundle) {
-    for (const chunk of Object.values(bundle)) {
-      const engine = chunk.type === 'chunk' && chunk.moduleIds.find((id) => id.includes('/node_modules/hyperformula/'));
-      if (engine) this.error(`${chunk.fileName} contains ${engine}: only the worker may import the engine.`);
+    const fetched = new Set(
+      Object.values(bundle).flatMap((each) =>
+        each.type === 'chunk' && each.facadeModuleId?.endsWith('index.html') ? [each.fileName] : [],
+      ),
+    );
+    for (const name of fetched) {
+      const chunk = bundle[name];
+      if (chunk?.type !== 'chunk') continue;
+      const engine = chunk.moduleIds.find((id) => id.includes('/node_modules/hyperformula/'));
+      if (engine) this.error(`${name} contains ${engine}: only the worker may import the engine.`);
+      for (const next of [...chunk.imports, ...chunk.dynamicImports]) fetched.add(next);
     }
+    if (fetched.size === 0) this.error('The page is not among what was built.');
   },
 };
 
@@ -52,8 +61,7 @@ export default defineConfig(({ command }) => {
     base: './',
     publicDir: false,
     cacheDir: 'node_modules/.cache/vite',
-    plugins: [policy, engineStaysInWorker, collect(), emit, offlineCopy()],
-    worker: { format: 'es', plugins: () => [collect()] },
+    plugins: [policy, leanEngine(), sharedChunks(), engineStaysInWorker, licences(), offlineCopy()],
     build: {
       target: 'es2022',
       manifest: true,
