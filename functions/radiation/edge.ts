@@ -35,7 +35,7 @@ export const edgeStep = define({
   name: 'EDGE.STEP',
   summary: 'The loss of level towards low frequencies as sound wraps round the cabinet.',
   parameters: { width },
-  returns: { record: 'curve', summary: 'level in dB: 0 high up, −6 low down' },
+  returns: { record: 'curve', of: 'level', summary: 'level in dB: 0 high up, −6 low down' },
   source: { source: 'own', at: 'first-order step from half to full pressure, −3.01 dB at EDGE.FREQUENCY' },
   example: { formula: '=EDGE.STEP("220 mm")', gives: { quantity: 'level', title: 'Edge step' } },
   remarks:

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { trebleFloor } from '../../../functions/level/treble.ts';
 import { pairHandoverVerdict, pairVerdict } from '../../../functions/pairing/verdict.ts';
 import { overlapAbove, overlapBelow, pairCentre, pairWindow } from '../../../functions/pairing/window.ts';
-import { pistonNarrowing } from '../../../functions/radiation/piston.ts';
+import { pistonNarrowing } from '../../../functions/radiation/narrowing.ts';
 import { spacingBetween, spacingLimit } from '../../../functions/radiation/spacing.ts';
 import { Problem } from '../../../functions/values/problem.ts';
 import type { Window } from '../../../functions/values/window.ts';

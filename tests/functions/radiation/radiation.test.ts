@@ -6,7 +6,8 @@ import {
   edgeShelfResistance,
   edgeStep,
 } from '../../../functions/radiation/edge.ts';
-import { pistonByDiameter, pistonLoss, pistonNarrowing, pistonOffAxis } from '../../../functions/radiation/piston.ts';
+import { pistonByDiameter, pistonNarrowing } from '../../../functions/radiation/narrowing.ts';
+import { pistonLoss, pistonOffAxis } from '../../../functions/radiation/piston.ts';
 import { spacingBetween, spacingLimit, spacingNull, spacingWavelengths } from '../../../functions/radiation/spacing.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
 import { readAt } from '../../../functions/values/interpolate.ts';
