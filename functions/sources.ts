@@ -8,6 +8,7 @@ export const sources = {
   small1972direct: { title: 'R. H. Small, “Direct-Radiator Loudspeaker System Analysis”, J. Audio Eng. Soc. 20, 1972' },
   small1972closed: { title: 'R. H. Small, “Closed-Box Loudspeaker Systems”, J. Audio Eng. Soc. 20, 1972' },
   small1973vented: { title: 'R. H. Small, “Vented-Box Loudspeaker Systems”, J. Audio Eng. Soc. 21, 1973' },
+  small1974radiator: { title: 'R. H. Small, “Passive-Radiator Loudspeaker Systems”, J. Audio Eng. Soc. 22, 1974' },
   abramowitz1964: { title: 'M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions, 1964' },
   linkwitz1976: {
     title: 'S. H. Linkwitz, “Active Crossover Networks for Noncoincident Drivers”, J. Audio Eng. Soc. 24, 1976',
@@ -23,6 +24,8 @@ export const sources = {
   iec62368: {
     title: 'IEC 62368-1, Audio/video, information and communication technology equipment: Safety requirements',
   },
+  cta2034: { title: 'ANSI/CTA-2034-A, Standard Method of Measurement for In-Home Loudspeakers, 2015' },
+  morse1948: { title: 'P. M. Morse, Vibration and Sound, 2nd edition, 1948' },
 } as const satisfies Record<string, { title: string }>;
 
 export type SourceKey = keyof typeof sources;
