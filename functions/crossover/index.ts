@@ -1,4 +1,58 @@
 import type { AnyFunction } from '../define.ts';
+import { filterCapacitor, filterCoil, filterCorner, filterQ } from './filter-parts.ts';
 import { filterSlope } from './filter-slope.ts';
+import { loadResistor } from './load-resistor.ts';
+import { networkChange, networkRound } from './network-change.ts';
+import { networkCorner, networkQ } from './network-corner.ts';
+import { networkBand, networkHigh, networkLow } from './network-filters.ts';
+import { networkLeg, networkOf } from './network-of.ts';
+import {
+  networkFlatten,
+  networkJoin,
+  networkNotch,
+  networkPad,
+  networkShelf,
+  networkTrap,
+  networkWire,
+} from './network-pieces.ts';
+import {
+  networkCapacitor,
+  networkCoil,
+  networkCoilResistance,
+  networkImpedance,
+  networkLoadEffect,
+  networkResistor,
+  networkResponse,
+} from './network-read.ts';
 
-export const crossoverFunctions: readonly AnyFunction[] = [filterSlope];
+export const crossoverFunctions: readonly AnyFunction[] = [
+  filterSlope,
+  filterCoil,
+  filterCapacitor,
+  filterCorner,
+  filterQ,
+  networkLow,
+  networkHigh,
+  networkBand,
+  networkWire,
+  networkPad,
+  networkFlatten,
+  networkTrap,
+  networkNotch,
+  networkShelf,
+  networkJoin,
+  networkLeg,
+  networkOf,
+  networkCoil,
+  networkCoilResistance,
+  networkCapacitor,
+  networkResistor,
+  networkChange,
+  networkRound,
+  networkCorner,
+  networkQ,
+  networkResponse,
+  networkImpedance,
+  networkLoadEffect,
+  loadResistor,
+];
