@@ -5,6 +5,9 @@ import { frequencies } from '../values/grid.ts';
 /** Width times the frequency at which the step is half done, m/s. */
 const widthTimesFrequency = 115;
 
+/** The frequency at which half of the step of a panel is passed. */
+export const middleOfStep = (width: number): number => widthTimesFrequency / width;
+
 const width = { ...usual.length, summary: 'width of the front panel', typical: [0.08, 1] } as const;
 const makeUp = {
   quantity: 'level',
@@ -28,7 +31,7 @@ export const edgeFrequency = define({
   },
   example: { formula: '=EDGE.FREQUENCY("220 mm")', gives: 523 },
   remarks: 'For a driver well inside a panel taller than wide, far from walls. Ripple from the edges comes on top.',
-  compute: (given) => widthTimesFrequency / given.width,
+  compute: (given) => middleOfStep(given.width),
 });
 
 export const edgeStep = define({
@@ -41,7 +44,7 @@ export const edgeStep = define({
   remarks:
     'Smooth mean of what a real panel does. Near a wall behind, less is lost: make up 3 to 4.5 dB rather than 6.',
   compute(given) {
-    const middle = widthTimesFrequency / given.width;
+    const middle = middleOfStep(given.width);
     const tangents = frequencies.map((frequency) => (Math.SQRT1_2 * frequency) / middle);
     return {
       kind: 'curve' as const,
@@ -77,6 +80,5 @@ export const edgeShelfInductance = define({
   remarks:
     'For a load that is a resistance around the step; a rising impedance moves the shelf. Choose a coil of low resistance.',
   compute: (given) =>
-    (shelfOhms(given.makeUp, given.ohms) * 10 ** (-given.makeUp / 40) * given.width) /
-    (2 * Math.PI * widthTimesFrequency),
+    (shelfOhms(given.makeUp, given.ohms) * 10 ** (-given.makeUp / 40)) / (2 * Math.PI * middleOfStep(given.width)),
 });

@@ -5,6 +5,7 @@ import { edgeFrequency, edgeShelfInductance, edgeShelfResistance, edgeStep } fro
 import { pistonByDiameter, pistonBySize, pistonNarrowing, pistonSize } from './narrowing.ts';
 import { lineLoss, pistonNear } from './near.ts';
 import { pistonLoss, pistonNull, pistonOffAxis, pistonWidth } from './piston.ts';
+import { edgeSphere } from './sphere.ts';
 import { spacingBetween, spacingLimit, spacingNull, spacingWavelengths } from './spacing.ts';
 
 export const radiationFunctions: readonly AnyFunction[] = [
@@ -30,6 +31,7 @@ export const radiationFunctions: readonly AnyFunction[] = [
   spacingWavelengths,
   edgeFrequency,
   edgeStep,
+  edgeSphere,
   edgeShelfResistance,
   edgeShelfInductance,
 ];

@@ -1,0 +1,243 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { soundSpeed } from '../../../functions/air.ts';
+import { pistonFactor } from '../../../functions/numeric/bessel.ts';
+import { sphereField } from '../../../functions/numeric/sphere.ts';
+import { inRoom, shares, stepOfAngles, type Share } from '../../../functions/radiation/angles.ts';
+import { cabinetSize, sumAround, type Around } from '../../../functions/radiation/around.ts';
+import { frequencies } from '../../../functions/values/grid.ts';
+import { readAt } from '../../../functions/values/interpolate.ts';
+import { agrees, input, references } from '../../references/read.ts';
+import { curve, number } from './call.ts';
+import { twoWays, way } from './ways.ts';
+
+const c = soundSpeed;
+
+/** The averages of a pattern that is alike round the axis, over the axis, dB. */
+function averages(squareAt: (angle: number) => number): Record<string, number> {
+  const mean = (of: keyof Share): number =>
+    Object.values(shares)
+      .flatMap((side) => side.map((share, step) => share[of] * squareAt(step * stepOfAngles)))
+      .reduce((sum, each) => sum + each, 0);
+  const decibels = (square: number): number => 10 * Math.log10(square);
+  const [lw, er, sp] = [mean('window'), mean('early'), mean('power')];
+  return {
+    lw: decibels(lw),
+    er: decibels(er),
+    sp: decibels(sp),
+    spdi: decibels(lw / sp),
+    erdi: decibels(lw / er),
+    pir: decibels(inRoom.window * lw + inRoom.early * er + inRoom.power * sp),
+  };
+}
+
+const cardioid = (angle: number): number => ((1 + Math.cos(angle)) / 2) ** 2;
+
+describe('the averages of the standard', () => {
+  test.each(references('directivity-averages', '').filter(({ id }) => /-(cardio|omni)$/.test(id)))(
+    '$id',
+    (reference) => {
+      const [average, pattern] = reference.id.split('-') as [string, string];
+      agrees(averages(pattern === 'omni' ? () => 1 : cardioid)[average], reference);
+    },
+  );
+  test.each(references('directivity-averages', 'w'))('weight, $id', (reference) => {
+    const step = input(reference, 'angle') / 10;
+    // The table sums to 0.99637 over the 70 directions; shares are of that.
+    agrees(shares.right[step]!.power * 0.996373088, reference);
+    agrees(shares.right[18 - step]!.power * 0.996373088, reference);
+    if (step > 0) agrees(shares.down[step]!.power * 0.996373088, reference);
+  });
+  test('nine directions in the window, 70 in the power, and every average counts to 1', () => {
+    const all = Object.values(shares).flat();
+    const [nine] = references('directivity-averages', 'n-lw');
+    agrees(all.filter((share) => share.window > 0).length, nine!);
+    expect(all.filter((share) => share.power > 0)).toHaveLength(70);
+    for (const of of ['window', 'early', 'power'] as const)
+      expect(all.reduce((sum, share) => sum + share[of], 0)).toBeCloseTo(1, 12);
+    expect(inRoom.window + inRoom.early + inRoom.power).toBeCloseTo(1, 12);
+  });
+  test('the weighted power of a cardioid is within a tenth of a decibel of the exact one', () => {
+    const [exact] = references('directivity-averages', 'sp-cardioid-exact');
+    expect(Math.abs(averages(cardioid)['sp']! - (exact!.expected.value as number))).toBeLessThan(0.1);
+  });
+});
+
+describe('a source on a sphere', () => {
+  const overPoint = (ka: number): number => {
+    const { re, im } = sphereField(ka, [1]);
+    return 20 * Math.log10(2 * Math.hypot(re[0]!, im[0]!));
+  };
+  test.each(references('baffle-step', 'sphere-').filter(({ id }) => id !== 'sphere-ka3'))('$id', (reference) => {
+    agrees(overPoint(input(reference, 'ka')), reference);
+  });
+  test('the step has its middle where the series says, and where the panel has it', () => {
+    const [middle] = references('baffle-step', 'sphere-ka3');
+    agrees(cabinetSize(0.2, 115 / 0.2), middle!);
+    expect(overPoint(middle!.expected.value as number)).toBeCloseTo(10 * Math.log10(2), 6);
+  });
+  test('low down it sends alike everywhere, high up as in a wall to the front and nothing behind', () => {
+    const low = sphereField(0.003, [1, 0, -1]);
+    for (const [index, re] of low.re.entries()) expect(Math.hypot(re, low.im[index]!)).toBeCloseTo(0.5, 2);
+    const size = ({ re, im }: ReturnType<typeof sphereField>): number[] =>
+      re.map((x, index) => Math.hypot(x, im[index]!));
+    const high = size(sphereField(300, [1, 0.8, -0.5]));
+    expect(high[0]).toBeCloseTo(1, 3);
+    expect(high[1]).toBeCloseTo(1, 3);
+    expect(high[2]).toBeLessThan(size(sphereField(30, [-0.5]))[0]! / 3);
+  });
+  test('EDGE.SPHERE shows it as a curve, 0 dB in a wall', () => {
+    const diameter = 0.2;
+    const { y } = curve('EDGE.SPHERE', { diameter, angle: 0 });
+    for (const index of [100, 300]) {
+      const ka = (Math.PI * frequencies[index]! * diameter) / c;
+      expect(y[index]! + 20 * Math.log10(2)).toBeCloseTo(overPoint(ka), 9);
+    }
+  });
+  // Fock's function of diffraction by a smooth convex body: 1.399 on the shadow line, against 2 in full light; from memory.
+  test('on the shadow line it comes to the value of a smooth body that is large', () => {
+    const { re, im } = sphereField(1000, [0]);
+    expect(Math.abs(Math.hypot(re[0]!, im[0]!) - 1.399 / 2)).toBeLessThan(0.003);
+  });
+  test('what goes out at all angles is the power of its harmonics, one by one', () => {
+    for (const ka of [0.4, 2, 9]) {
+      const nodes = 4000;
+      let power = 0;
+      for (let node = 0; node < nodes; node += 1) {
+        const { re, im } = sphereField(ka, [-1 + (2 * (node + 0.5)) / nodes]);
+        power += (re[0]! ** 2 + im[0]! ** 2) / nodes;
+      }
+      // Mean of |Σ aₙPₙ|² is Σ |aₙ|²/(2n+1); aₙ is read back by projecting the pressure on Pₙ.
+      const projected = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16].reduce((sum, order) => {
+        let re = 0;
+        let im = 0;
+        for (let node = 0; node < nodes; node += 1) {
+          const x = -1 + (2 * (node + 0.5)) / nodes;
+          const field = sphereField(ka, [x]);
+          // Turned to the centre of the sphere, where the series lives.
+          const cosine = Math.cos(ka * x);
+          const sine = Math.sin(ka * x);
+          const legendre = legendreOf(order, x) / nodes;
+          re += (field.re[0]! * cosine - field.im[0]! * sine) * legendre;
+          im += (field.re[0]! * sine + field.im[0]! * cosine) * legendre;
+        }
+        return sum + (2 * order + 1) * (re ** 2 + im ** 2);
+      }, 0);
+      expect(projected / power).toBeCloseTo(1, 4);
+    }
+  });
+});
+
+function legendreOf(order: number, x: number): number {
+  let before = 1;
+  let here = order === 0 ? 1 : x;
+  for (let n = 1; n < order; n += 1) [before, here] = [here, ((2 * n + 1) * x * here - n * before) / (n + 1)];
+  return here;
+}
+
+const at = (curve: Float64Array, frequency: number): number => readAt(curve, frequency);
+const names = ['axis', 'window', 'early', 'power', 'room'] as const satisfies readonly (keyof Around)[];
+
+describe('one driver', () => {
+  test('a point in a wide wall sends 90 dB to the front everywhere and nothing behind', () => {
+    const { axis, window, power } = sumAround([way()], undefined);
+    expect(at(axis, 1000)).toBeCloseTo(90, 9);
+    expect(at(window, 1000)).toBeCloseTo(90, 9);
+    expect(at(power, 1000)).toBeCloseTo(90 - 3.01, 2);
+  });
+  test.each([0.2, 1, 2, 3, 6])('a piston of ka %d in a wide wall has the averages of its pattern', (ka) => {
+    const sd = Math.PI * 0.06 ** 2;
+    const frequency = (ka * c) / (2 * Math.PI * 0.06);
+    const wanted = averages((angle) => {
+      const inFront = angle < 1.57 ? 1 : angle < 1.58 ? 0.5 : 0;
+      return inFront * pistonFactor(ka * Math.sin(angle)) ** 2;
+    });
+    const around = sumAround([way({ sd })], undefined);
+    const over = (of: keyof Around): number => at(around[of], frequency) - at(around.axis, frequency);
+    expect(over('window')).toBeCloseTo(wanted['lw']!, 3);
+    expect(over('early')).toBeCloseTo(wanted['er']!, 3);
+    expect(over('power')).toBeCloseTo(wanted['sp']!, 3);
+    expect(over('room')).toBeCloseTo(wanted['pir']!, 3);
+    // The weights of the standard give the directions near the axis up to 1.25 times their area: 1 dB for a narrow beam.
+    const index = 10 * Math.log10(ka ** 2 / number('PISTON.RESISTANCE', { sd, frequency }));
+    expect(over('power') + index).toBeGreaterThan(-0.01);
+    expect(over('power') + index).toBeLessThan(1);
+  });
+  test('in a cabinet it loses the step: 6 dB on every average low down, little on the axis high up', () => {
+    const { axis, power, room } = sumAround([way()], 0.22);
+    for (const each of [axis, power, room]) expect(at(each, 10)).toBeCloseTo(90 - 6.02, 1);
+    expect(at(axis, 115 / 0.22)).toBeCloseTo(90 - 3.01, 2);
+    expect(at(axis, 30_000)).toBeCloseTo(90, 1);
+  });
+  test('a curve measured in the cabinet has the step already', () => {
+    const { axis, power } = sumAround([way({ basis: 'measured' })], 0.22);
+    const model = sumAround([way()], 0.22);
+    expect(at(axis, 100)).toBeCloseTo(90, 9);
+    expect(at(power, 1000) - at(axis, 1000)).toBeCloseTo(at(model.power, 1000) - at(model.axis, 1000), 9);
+  });
+});
+
+describe('several ways', () => {
+  test('two equal drivers in the same place are 6 dB louder in every average', () => {
+    const one = sumAround([way({ sd: 0.01 })], 0.2);
+    const two = sumAround([way({ sd: 0.01 }), way({ sd: 0.01 })], 0.2);
+    for (const name of names)
+      for (const frequency of [50, 700, 3000])
+        expect(at(two[name], frequency) - at(one[name], frequency)).toBeCloseTo(6.0206, 3);
+  });
+  test('two points far apart low down add, high up their power adds by itself', () => {
+    const pair = [way({ position: { x: 0, y: 0.1, z: 0 } }), way({ position: { x: 0, y: -0.1, z: 0 } })];
+    const { power } = sumAround(pair, undefined);
+    const one = sumAround([way()], undefined).power;
+    expect(at(power, 20) - at(one, 20)).toBeCloseTo(6.02, 1);
+    // Of the two circles only the vertical one sees the interference; the other has them in step.
+    expect(at(power, 6000) - at(one, 6000)).toBeLessThan(6.02 - 1);
+    expect(at(power, 6000) - at(one, 6000)).toBeGreaterThan(3);
+  });
+  test('mirrored to the other side nothing changes, turned about the axis the averages but of floor and ceiling do not', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -0.3, max: 0.3, noNaN: true }),
+        fc.double({ min: -0.3, max: 0.3, noNaN: true }),
+        (x, y) => {
+          const first = way({ sd: 0.01, position: { x, y, z: 0.02 } });
+          const second = way({ sd: 7e-4, position: { x: -x / 2, y: 0.1, z: 0 } });
+          const there = sumAround([first, second], 0.25);
+          const mirrored = sumAround(
+            [first, second].map((each) => ({ ...each, position: { ...each.position, x: -each.position.x } })),
+            0.25,
+          );
+          for (const name of names)
+            for (const frequency of [400, 2000])
+              expect(at(mirrored[name], frequency)).toBeCloseTo(at(there[name], frequency), 6);
+        },
+      ),
+      { numRuns: 5 },
+    );
+  });
+  test('on the axis the depth of an acoustic centre is a delay of that way', () => {
+    const depth = 0.025;
+    const behind = sumAround(twoWays(2000, { position: { x: 0, y: 0, z: depth } }, {}), undefined);
+    const late = sumAround(twoWays(2000, { delay: depth / c }, {}), undefined);
+    for (const frequency of [500, 2000, 5000])
+      expect(at(behind.axis, frequency)).toBeCloseTo(at(late.axis, frequency), 9);
+  });
+  test('a wide woofer handed over too high is even on the axis and leaves a dip in the room', () => {
+    const { axis, room } = sumAround(twoWays(3500, { sd: 0.0222 }, { sd: 4e-4 }), undefined);
+    expect(at(axis, 200)).toBeCloseTo(90, 6);
+    expect(at(axis, 3500)).toBeCloseTo(90, 6);
+    const dip = at(room, 3000) - (at(room, 300) + at(room, 9000)) / 2;
+    expect(dip).toBeLessThan(-2);
+    const matched = sumAround(twoWays(1200, { sd: 0.0132 }, { sd: 4e-4 }), undefined).room;
+    expect(at(matched, 1100) - (at(matched, 300) + at(matched, 6000)) / 2).toBeGreaterThan(dip + 1.5);
+  });
+});
+
+test('half as large at twice the frequency is the same', () => {
+  const large = sumAround([way({ sd: 0.04, position: { x: 0.1, y: 0.2, z: 0.04 } }), way({ sd: 0.002 })], 0.4);
+  const small = sumAround([way({ sd: 0.01, position: { x: 0.05, y: 0.1, z: 0.02 } }), way({ sd: 0.0005 })], 0.2);
+  for (const name of names)
+    for (const frequency of [100, 640, 4000])
+      expect(at(small[name], 2 * frequency)).toBeCloseTo(at(large[name], frequency), 6);
+  expect(frequencies).toHaveLength(577);
+});
