@@ -1,4 +1,4 @@
-import { expect, fixture, html, nextFrame, oneEvent, waitUntil } from '@open-wc/testing';
+import { aTimeout, expect, fixture, html, nextFrame, oneEvent, waitUntil } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import type { Scope } from '../../src/formula/types.ts';
 import { numberOf } from '../../src/formula/type-of.ts';
@@ -31,6 +31,12 @@ async function editor(text = ''): Promise<FormulaEditor> {
 const all = (element: FormulaEditor, selector: string): string[] =>
   [...element.shadowRoot!.querySelectorAll(selector)].map(({ textContent }) => textContent.trim());
 
+async function withControl(key: string): Promise<void> {
+  await sendKeys({ down: 'Control' });
+  await sendKeys({ press: key });
+  await sendKeys({ up: 'Control' });
+}
+
 before(paint);
 
 describe('the formula editor', () => {
@@ -56,7 +62,7 @@ describe('the formula editor', () => {
     setTimeout(() => void sendKeys({ press: 'Escape' }));
     await oneEvent(element, 'cancel');
     expect(element.takeDraft()).to.equal(undefined);
-    expect(all(element, '.cm-line')).to.deep.equal(['12 L']);
+    expect(all(element, '.line')).to.deep.equal(['12 L']);
   });
 
   it('keeps what was typed when the reader goes elsewhere', async () => {
@@ -110,5 +116,114 @@ describe('the formula editor', () => {
     element.begin('=');
     await sendKeys({ type: 'Woofer.f' });
     await waitUntil(() => all(element, 'li[role=option]').some((each) => each.startsWith('fs')), 'parts are offered');
+  });
+
+  const field = (element: FormulaEditor): HTMLTextAreaElement => element.shadowRoot!.querySelector('textarea')!;
+  const chosen = (element: FormulaEditor): string => all(element, '[aria-selected=true]').join();
+
+  it('takes an option by arrow and Enter, and by a click', async () => {
+    const element = await editor();
+    element.begin('=');
+    await sendKeys({ type: 'closed.' });
+    await waitUntil(() => all(element, 'li[role=option]').length > 1, 'completion opens');
+    const [first] = all(element, 'li[role=option]');
+    await sendKeys({ press: 'ArrowDown' });
+    expect(chosen(element)).not.to.equal(first);
+    expect(field(element).getAttribute('aria-activedescendant')).to.equal('option-1');
+    await sendKeys({ press: 'ArrowUp' });
+    await aTimeout(100);
+    await sendKeys({ press: 'Enter' });
+    expect(element.takeDraft()).to.match(/^=CLOSED\.[A-Z0-9]+\($/);
+    element.begin('=');
+    await sendKeys({ type: 'Woofer.f' });
+    await waitUntil(() => all(element, 'li[role=option]').length > 0, 'completion opens');
+    element.shadowRoot!.querySelector<HTMLElement>('li[role=option]')!.click();
+    expect(element.takeDraft()).to.equal('=Woofer.fs');
+  });
+
+  it('closes the list with the first Escape and the edit with the second', async () => {
+    const element = await editor('12 L');
+    element.begin('=');
+    await sendKeys({ type: 'CLOSED.Q' });
+    await waitUntil(() => all(element, 'li[role=option]').length > 0, 'completion opens');
+    await sendKeys({ press: 'Escape' });
+    await element.updateComplete;
+    expect(all(element, 'li[role=option]')).to.deep.equal([]);
+    expect(field(element).value).to.equal('=CLOSED.Q');
+    await sendKeys({ press: 'Escape' });
+    expect(field(element).value).to.equal('12 L');
+  });
+
+  it('leaves Enter to the text where the list has only just come up', async () => {
+    const element = await editor();
+    const kept: unknown[] = [];
+    element.addEventListener('commit', (event) => kept.push((event as CustomEvent<object>).detail));
+    element.begin('=Vb');
+    element.shadowRoot!.querySelector('textarea')!.setRangeText('+CLOSED.Q', 3, 3, 'end');
+    const given = { bubbles: true, composed: true };
+    field(element).dispatchEvent(new InputEvent('input', { ...given, inputType: 'insertText' }));
+    field(element).dispatchEvent(new KeyboardEvent('keydown', { ...given, key: 'Enter', cancelable: true }));
+    expect(kept).to.deep.equal([{ text: '=Vb+CLOSED.Q', move: 'down' }]);
+  });
+
+  it('undoes and redoes inside the edit', async () => {
+    const element = await editor();
+    element.begin('=');
+    await sendKeys({ type: '2*3 +4' });
+    await withControl('z');
+    expect(field(element).value).to.equal('=2*3 ');
+    await withControl('z');
+    expect(field(element).value).to.equal('=');
+    await withControl('y');
+    await withControl('y');
+    expect(element.takeDraft()).to.equal('=2*3 +4');
+  });
+
+  it('makes one line of what is pasted, in place of what is selected', async () => {
+    const element = await editor();
+    element.begin('=A1+1');
+    field(element).setSelectionRange(1, 3);
+    const clipboardData = new DataTransfer();
+    clipboardData.setData('text/plain', 'B2\n  +B3\r\n');
+    field(element).dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+    expect(element.takeDraft()).to.equal('=B2 +B3+1');
+  });
+
+  it('leaves the keys of an input method alone, and shows its letters as it draws them', async () => {
+    const element = await editor();
+    let kept = 0;
+    element.addEventListener('commit', () => kept++);
+    element.begin('');
+    field(element).dispatchEvent(new CompositionEvent('compositionstart', { bubbles: true }));
+    await element.updateComplete;
+    expect(getComputedStyle(field(element)).color).not.to.equal('rgba(0, 0, 0, 0)');
+    field(element).dispatchEvent(
+      new KeyboardEvent('keydown', { key: 'Enter', isComposing: true, bubbles: true, cancelable: true }),
+    );
+    expect(kept).to.equal(0);
+    field(element).dispatchEvent(new CompositionEvent('compositionend', { bubbles: true }));
+    await element.updateComplete;
+    expect(getComputedStyle(field(element)).color).to.equal('rgba(0, 0, 0, 0)');
+  });
+
+  it('grows with a long formula, and its letters stand where the caret is', async () => {
+    const element = await editor('=Vb');
+    element.style.width = '300px';
+    const before = field(element).offsetHeight;
+    element.begin(`=SUM(${Array.from({ length: 40 }, (_, index) => `D${String(index)}`).join(',')})`);
+    await element.updateComplete;
+    expect(field(element).offsetHeight).to.be.greaterThan(2 * before);
+    // The field needs no more room than the layer makes.
+    expect(field(element).scrollHeight).to.equal(field(element).clientHeight);
+    await expect(element).to.be.accessible();
+  });
+
+  it('says in words what is wrong away from the caret, while it is written', async () => {
+    const element = await editor();
+    element.begin('=(Vb + D5) * 2');
+    await waitUntil(() => all(element, '.problem').length > 0, 'it is said');
+    expect(all(element, '.problem')[0]).to.contain('volume');
+    expect(field(element).getAttribute('aria-describedby')).to.equal('problems');
+    await expect(element).to.be.accessible();
   });
 });

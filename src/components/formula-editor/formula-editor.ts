@@ -1,20 +1,23 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import type { EditorView } from '@codemirror/view';
+import { classMap } from 'lit/directives/class-map.js';
 import { catalogue } from '../../../functions/index.ts';
 import { callAt } from '../../formula/call-at.ts';
-import { compile } from '../../formula/compile.ts';
 import type { Scope } from '../../formula/types.ts';
-import { parameterWords } from '../function-guide/parameter-words.ts';
-import { createEditor, isChoosing, putMarks, putText, putWord } from './editor-view.ts';
-import { referenceColours } from './reference-colours.ts';
+import { completionList, LIST, optionId } from './completion-list.ts';
+import { Completion } from './completion.ts';
+import { keyAct, type Move } from './keys.ts';
+import { marksOf, NO_MARKS } from './marks.ts';
+import { oneLine } from './one-line.ts';
+import { piecesOf } from './pieces.ts';
+import { problemList, PROBLEMS } from './problem-list.ts';
+import { signature } from './signature.ts';
 import { editorStyles } from './styles.ts';
 import { suggestionsAt } from './suggestions.ts';
-
-/** Where a move after an edit leads; `leave` is an edit kept because the reader went elsewhere. */
-type Move = 'down' | 'up' | 'left' | 'right' | 'leave';
+import { TextHistory, type Written } from './text-history.ts';
 
 /** The line in which the text of a cell is edited: completion, the argument at hand, coloured references, findings in place.
+ *  The letters are those of a native text field, drawn by a layer behind it that follows them.
  *  @fires commit - The text is to be kept; `detail.text`, `detail.move`.
  *  @fires cancel - The edit was taken back.
  *  @fires references - The cells that the text refers to on its own sheet, each `{ cells, colour }`; bubbles.
@@ -27,178 +30,265 @@ export class FormulaEditor extends LitElement {
   @property() text = '';
   @property({ attribute: false }) scope: Scope | undefined;
   @property({ attribute: false }) sheets: readonly { readonly name: string }[] = [];
+  /** What stands in the field. */
+  @state() private value = '';
   @state() private position = 0;
-  @state() private draft: string | undefined;
-  @query('.field') private field!: HTMLElement;
-  #view: EditorView | undefined;
+  @state() private isEditing = false;
+  @state() private isComposing = false;
+  @query('textarea') private field!: HTMLTextAreaElement;
+  readonly #history = new TextHistory();
+  readonly #completion = new Completion();
+  #marks = NO_MARKS;
   #word: { readonly from: number; readonly to: number } | undefined;
   #pointed = false;
-  #told = '';
+  #told = '[]';
 
   override focus(): void {
-    this.#view?.focus();
-    this.#view?.dispatch({ selection: { anchor: this.#view.state.doc.length } });
+    this.field.focus();
+    this.#place(this.value.length);
   }
 
   /** Begins an edit with this text in place of what is there. */
   begin(text: string): void {
-    if (!this.#view) return;
-    putText(this.#view, text);
-    this.draft = text;
+    if (!this.hasUpdated) return;
+    this.#put(text);
+    this.isEditing = true;
     this.focus();
   }
 
   /** What was typed and not yet committed; it counts as taken then. */
   takeDraft(): string | undefined {
-    const { draft } = this;
-    this.draft = undefined;
-    return draft === this.text ? undefined : draft;
+    const { isEditing, value } = this;
+    this.isEditing = false;
+    return isEditing && value !== this.text ? value : undefined;
   }
 
   /** Whether a reference can stand where the caret is: a click on a cell then means that cell. */
   get isPointing(): boolean {
-    if (this.draft === undefined || !this.draft.startsWith('=')) return false;
-    return this.#word !== undefined || /[=+\-*/^&<>(,;:]\s*$/.test(this.draft.slice(0, this.position));
+    if (!this.isEditing || !this.value.startsWith('=')) return false;
+    return this.#word !== undefined || /[=+\-*/^&<>(,;:]\s*$/.test(this.value.slice(0, this.position));
   }
 
   /** Writes a reference at the caret; one after another replaces it. */
   insertReference(cells: string): void {
-    if (!this.#view) return;
     const { from, to } = this.#word ?? { from: this.position, to: this.position };
-    putWord(this.#view, from, to, cells);
+    this.#replace(from, to, cells);
     this.#word = { from, to: from + cells.length };
     // The press that pointed takes the focus to the sheet after this; it comes back at once.
     this.#pointed = true;
     setTimeout(() => {
       this.#pointed = false;
-      this.#view?.focus();
+      this.field.focus();
     });
   }
 
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#view?.destroy();
-    this.#view = undefined;
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if ((changed.has('text') || changed.has('label')) && !this.isEditing && this.value !== this.text)
+      this.#put(this.text);
+    const { scope, value, position, isEditing } = this;
+    this.#marks = scope ? marksOf(value, scope, isEditing ? position : undefined) : NO_MARKS;
   }
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (this.hasUpdated) this.#create();
-  }
-
-  protected override firstUpdated(): void {
-    this.#create();
-  }
-
-  protected override updated(changed: PropertyValues<this>): void {
-    const view = this.#view;
-    if (!view) return;
-    if (
-      (changed.has('text') || changed.has('label')) &&
-      this.draft === undefined &&
-      view.state.doc.toString() !== this.text
-    )
-      putText(view, this.text);
-    view.contentDOM.setAttribute('aria-label', this.label);
-    this.#mark();
+  protected override updated(): void {
+    if (this.field.value !== this.value) this.field.value = this.value;
+    const { scope } = this;
+    const outlines = this.isEditing ? this.#marks.references.filter(({ sheet }) => sheet === scope?.sheet) : [];
+    const detail = outlines.map(({ cells, colour }) => ({ cells, colour }));
+    const key = JSON.stringify(detail);
+    if (key === this.#told) return;
+    this.#told = key;
+    this.dispatchEvent(new CustomEvent('references', { detail, bubbles: true, composed: true }));
   }
 
   protected override render(): TemplateResult {
-    return html`<div class="field" @focusout=${this.#left}></div>
-      ${this.#hint()}`;
+    const { isOpen, at } = this.#completion;
+    const { findings } = this.#marks;
+    const problems = this.isEditing && !isOpen ? findings : [];
+    return html`<div class=${classMap({ field: true, composing: this.isComposing })} @focusout=${this.#left}>
+        <div class="line" aria-hidden="true">${this.#letters()}</div>
+        <textarea
+          rows="1"
+          spellcheck="false"
+          autocomplete="off"
+          autocapitalize="off"
+          aria-label=${this.label}
+          aria-autocomplete="list"
+          aria-haspopup="listbox"
+          aria-controls=${isOpen ? LIST : nothing}
+          aria-activedescendant=${isOpen ? optionId(at) : nothing}
+          aria-invalid=${findings.some(({ level }) => level === 'error') ? 'true' : nothing}
+          aria-describedby=${problems.length > 0 ? PROBLEMS : nothing}
+          @input=${this.#typed}
+          @beforeinput=${this.#before}
+          @paste=${this.#pasted}
+          @keydown=${this.#pressed}
+          @keyup=${this.#moved}
+          @pointerup=${this.#moved}
+          @selectionchange=${this.#moved}
+          @compositionstart=${() => (this.isComposing = true)}
+          @compositionend=${this.#composed}
+        ></textarea>
+      </div>
+      ${completionList(this.#completion, (index) => this.#accept(index))}
+      <div class="below">${this.#hint()}${problemList(problems)}</div>`;
   }
 
-  #create(): void {
-    this.#view = createEditor(this.field, this.renderRoot as ShadowRoot, {
-      label: () => this.label,
-      changed: (text, position, byReader) => {
-        if (byReader) this.draft = text;
-        this.#word = undefined;
-        this.position = position;
-      },
-      commit: (move) => this.#commit(move),
-      cancel: () => this.#cancel(),
-      guide: () => this.#guide(),
-      suggest: (text, position) =>
-        this.scope &&
-        suggestionsAt(
-          text,
-          position,
-          this.scope,
-          this.sheets.map(({ name }) => name),
-        ),
-    });
-    putText(this.#view, this.text);
+  #letters(): (string | TemplateResult)[] {
+    return piecesOf(this.value, [...this.#marks.references, ...this.#marks.findings]).map(({ text, look }) =>
+      look === '' ? text : html`<span class=${look}>${text}</span>`,
+    );
   }
 
   #hint(): TemplateResult | typeof nothing {
-    if (this.draft === undefined || (this.#view && isChoosing(this.#view))) return nothing;
-    const call = callAt(this.draft, this.position);
-    const definition = this.draft.startsWith('=') && catalogue.find(({ name }) => name === call?.name);
-    if (!call || !definition) return nothing;
-    const parameters = Object.entries(definition.parameters);
-    const at = Math.min(call.argument, parameters.length - 1);
-    const current = parameters[at];
-    return html`<div class="hint">
-      <p>
-        <code
-          >${definition.name}(${parameters.map(([name], index) => html`${index > 0 ? ', ' : ''}${index === at ? html`<b>${name}</b>` : name}`)})</code
-        >
-        <button tabindex="-1" @mousedown=${(event: Event) => event.preventDefault()} @click=${() => this.#guide()}>
-          Guide, F1
-        </button>
-      </p>
-      ${current ? html`<p>${current[1].summary}: ${parameterWords(current[1])}</p>` : nothing}
-    </div>`;
+    if (!this.isEditing || this.#completion.isOpen || !this.value.startsWith('=')) return nothing;
+    const call = callAt(this.value, this.position);
+    const definition = catalogue.find(({ name }) => name === call?.name);
+    return call && definition ? signature(definition, call.argument, () => this.#guide()) : nothing;
   }
 
-  /** Colours the references, underlines what is wrong away from the caret, and tells the sheet which cells are meant. */
-  #mark(): void {
-    const { scope, draft } = this;
-    const view = this.#view;
-    if (!scope || !view) return;
-    const text = draft ?? this.text;
-    const references = referenceColours(text, scope);
-    const findings = text.startsWith('=') && text.length > 1 ? compile(text, scope).findings : [];
-    const outlines =
-      draft === undefined
-        ? []
-        : references.filter(({ sheet }) => sheet === scope.sheet).map(({ cells, colour }) => ({ cells, colour }));
-    const key = JSON.stringify([text, draft === undefined, this.position, outlines]);
-    if (key === this.#told) return;
-    this.#told = key;
-    const placed = findings.filter(({ from, to }) => draft === undefined || this.position < from || this.position > to);
-    putMarks(
-      view,
-      [...references, ...placed].filter(({ to }) => to <= view.state.doc.length),
-    );
-    this.dispatchEvent(new CustomEvent('references', { detail: outlines, bubbles: true, composed: true }));
+  /** Puts a text in place of all there is, as given and not as typed. */
+  #put(text: string): void {
+    this.value = oneLine(text);
+    this.position = this.value.length;
+    this.#word = undefined;
+    this.#completion.close();
+    this.#history.reset({ text: this.value, caret: this.position });
+    if (this.hasUpdated) this.field.value = this.value;
+  }
+
+  /** Takes what the reader made of the text. */
+  #take({ text, caret }: Written): void {
+    this.value = text;
+    this.isEditing = true;
+    this.#word = undefined;
+    this.#completion.close();
+    if (this.field.value !== text) this.field.value = text;
+    this.#place(caret);
+  }
+
+  #place(caret: number): void {
+    this.position = caret;
+    if (this.field.selectionStart !== caret || this.field.selectionEnd !== caret)
+      this.field.setSelectionRange(caret, caret);
+  }
+
+  /** Writes in place of a part of the text. */
+  #replace(from: number, to: number, words: string): void {
+    const written = { text: this.value.slice(0, from) + words + this.value.slice(to), caret: from + words.length };
+    this.#take(written);
+    this.#history.note(written, false);
+  }
+
+  readonly #typed = (event: InputEvent): void => {
+    const { value, selectionStart } = this.field;
+    const wasOpen = this.#completion.isOpen;
+    const text = oneLine(value);
+    const written = { text, caret: oneLine(value.slice(0, selectionStart)).length };
+    this.#take(written);
+    this.#history.note(written, event.inputType === 'insertText' || event.isComposing);
+    const isAdded = event.inputType.startsWith('insert');
+    if (!event.isComposing && (isAdded || wasOpen)) this.#suggest(false);
+  };
+
+  readonly #before = (event: InputEvent): void => {
+    const act = {
+      insertLineBreak: () => this.#commit('down'),
+      historyUndo: () => this.#step('undo'),
+      historyRedo: () => this.#step('redo'),
+    }[event.inputType];
+    if (!act) return;
+    event.preventDefault();
+    act();
+  };
+
+  readonly #pasted = (event: ClipboardEvent): void => {
+    event.preventDefault();
+    const { selectionStart, selectionEnd } = this.field;
+    this.#replace(selectionStart, selectionEnd, oneLine(event.clipboardData?.getData('text/plain').trim() ?? ''));
+  };
+
+  readonly #pressed = (event: KeyboardEvent): void => {
+    // Keys of an input method are its own.
+    if (event.isComposing) return;
+    const act = keyAct(event, this.#completion, {
+      commit: (move) => this.#commit(move),
+      cancel: () => this.#cancel(),
+      guide: () => this.#guide(),
+      // With nothing being written, undo is that of the sheet.
+      step: this.isEditing ? (way) => this.#step(way) : undefined,
+      suggest: () => this.#suggest(true),
+      accept: () => this.#accept(this.#completion.at),
+    });
+    if (!act) return;
+    event.preventDefault();
+    act();
+    void this.#show();
+  };
+
+  readonly #moved = (): void => {
+    const { selectionStart } = this.field;
+    if (selectionStart === this.position) return;
+    this.position = selectionStart;
+    this.#word = undefined;
+    this.#completion.close();
+  };
+
+  readonly #composed = (): void => {
+    this.isComposing = false;
+    this.#suggest(false);
+  };
+
+  #suggest(isAsked: boolean): void {
+    const { scope, value, position } = this;
+    const names = this.sheets.map(({ name }) => name);
+    const found = scope && suggestionsAt(value, position, scope, names, isAsked);
+    this.#completion.offer(found, value.slice(found?.from, position));
+    this.requestUpdate();
+  }
+
+  #accept(index: number): void {
+    const option = this.#completion.options[index];
+    if (!option) return;
+    const word = option.insert ?? option.label;
+    const isOpened = word.endsWith('(') && this.value.charAt(this.position) === '(';
+    this.#replace(this.#completion.from, this.position, isOpened ? word.slice(0, -1) : word);
+  }
+
+  /** Brings the option at hand into view. */
+  async #show(): Promise<void> {
+    this.requestUpdate();
+    await this.updateComplete;
+    this.renderRoot.querySelector('[aria-selected=true]')?.scrollIntoView({ block: 'nearest' });
+  }
+
+  #step(way: 'undo' | 'redo'): void {
+    const written = this.#history[way]();
+    if (written) this.#take(written);
   }
 
   #commit(move: Move): void {
-    const text = this.draft ?? this.text;
-    this.draft = undefined;
-    this.dispatchEvent(new CustomEvent('commit', { detail: { text, move } }));
+    this.isEditing = false;
+    this.#completion.close();
+    this.dispatchEvent(new CustomEvent('commit', { detail: { text: this.value, move } }));
   }
 
   #cancel(): void {
-    this.draft = undefined;
-    if (this.#view) putText(this.#view, this.text);
+    this.isEditing = false;
+    this.#put(this.text);
     this.dispatchEvent(new CustomEvent('cancel'));
   }
 
   #guide(): void {
-    const name = callAt(this.draft ?? this.text, this.position)?.name ?? '';
+    const name = callAt(this.value, this.position)?.name ?? '';
     this.dispatchEvent(new CustomEvent('guide', { detail: { name }, bubbles: true, composed: true }));
   }
 
   readonly #left = (event: FocusEvent): void => {
-    if (this.#pointed) {
-      this.#view?.focus();
-      return;
-    }
+    if (this.#pointed) return this.field.focus();
     if (event.relatedTarget instanceof Node && this.renderRoot.contains(event.relatedTarget)) return;
-    if (this.draft !== undefined && this.draft !== this.text && !this.isPointing) this.#commit('leave');
+    this.#completion.close();
+    this.requestUpdate();
+    if (this.isEditing && this.value !== this.text && !this.isPointing) this.#commit('leave');
   };
 }
 

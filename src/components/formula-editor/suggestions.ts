@@ -29,12 +29,14 @@ const functions: readonly Suggestion[] = [
   ...[...engineFunctions].map((name) => ({ label: name, insert: `${name}(`, kind: 'function' as const })),
 ];
 
-/** What can be written at a position of a formula: functions, names, sheets, parts of a record, words of a list. */
+/** What can be written at a position of a formula: functions, names, sheets, parts of a record, words of a list.
+ *  @param isAsked - Asked for before a letter is there. */
 export function suggestionsAt(
   text: string,
   position: number,
   scope: Scope,
   sheets: readonly string[],
+  isAsked = false,
 ): Suggestions | undefined {
   if (!text.startsWith('=')) return undefined;
   const before = text.slice(0, position);
@@ -43,9 +45,9 @@ export function suggestionsAt(
   const [whole, sheet, word = ''] = /(?:('(?:[^']|'')*'|[\p{L}_][\p{L}\p{N}_]*)!)?([\p{L}_][\p{L}\p{N}_.]*)?$/u.exec(
     before,
   ) ?? [''];
-  if (whole === '' || (before.match(/"/g)?.length ?? 0) % 2 === 1) return undefined;
+  if ((whole === '' && !isAsked) || (before.match(/"/g)?.length ?? 0) % 2 === 1) return undefined;
   // What is already whole needs no list: Enter then keeps the formula.
-  if (parseAddress(word)) return undefined;
+  if (parseAddress(word) || /^(true|false)$/i.test(word)) return undefined;
   const from = position - word.length;
   const on = sheet === undefined ? scope.sheet : scope.sheetNamed(sheet.replaceAll(/^'|'$/g, ''));
   if (on === undefined || scope.cellsNamed(on, word) !== undefined) return undefined;

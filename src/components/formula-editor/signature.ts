@@ -1,0 +1,22 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { AnyFunction } from '../../../functions/define.ts';
+import { parameterWords } from '../function-guide/parameter-words.ts';
+
+/** What a function takes, with the argument at hand: what it means, in what unit and range. */
+export function signature(definition: AnyFunction, argument: number, openGuide: () => void): TemplateResult {
+  const parameters = Object.entries(definition.parameters);
+  const at = Math.min(argument, parameters.length - 1);
+  const current = parameters[at]?.[1];
+  const names = parameters.map(
+    ([name], index) => html`${index > 0 ? ', ' : ''}${index === at ? html`<b>${name}</b>` : name}`,
+  );
+  return html`<div class="hint">
+    <p>
+      <code>${definition.name}(${names})</code>
+      <button tabindex="-1" @mousedown=${(event: Event) => event.preventDefault()} @click=${openGuide}>
+        Guide, F1
+      </button>
+    </p>
+    ${current ? html`<p role="status">${current.summary}: ${parameterWords(current)}</p>` : nothing}
+  </div>`;
+}
