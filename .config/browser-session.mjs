@@ -29,6 +29,9 @@ export async function openSession(options = {}) {
     page.on('requestfailed', (request) => problems.push(`${request.url()} ${request.failure()?.errorText}`));
     await page.setViewport({ width, height, deviceScaleFactor: scale });
     await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }]);
+    // A slower machine, to see whether what waits for the page waits long enough: OCTAVO_SLOWER=4.
+    const slower = Number(process.env['OCTAVO_SLOWER'] ?? 1);
+    if (slower > 1) await page.emulateCPUThrottling(slower);
     await page.goto(address, { waitUntil: 'load' });
     await page.waitForSelector('octavo-app');
     return { page, browser, address, problems, close };

@@ -9,7 +9,9 @@ export default defineConfig({
     include: ['tests/journeys/**/*.journey.ts'],
     globalSetup: ['.config/journeys-setup.mjs'],
     fileParallelism: false,
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // Patience for machines several times slower than those we write on.
+    expect: { poll: { timeout: 15_000 } },
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
   },
 });

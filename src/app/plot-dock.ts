@@ -199,6 +199,7 @@ export class PlotDock extends LitElement {
     return html`<curve-plot
       .data=${plotData(this.workbook, this.sheet, plot)}
       .crosshair=${this.crosshair}
+      ?dragged=${this.workbook.previewed !== undefined}
       @crosshair-move=${(event: CustomEvent<{ frequency: number | undefined }>) => (this.crosshair = event.detail.frequency)}
     ></curve-plot>`;
   }

@@ -5,7 +5,7 @@ import { Workbook } from '../document/workbook.ts';
 import type { SheetEngine } from '../engine/types.ts';
 import { Autosave, type Tabs } from '../storage/autosave.ts';
 import { flushOnLeave } from '../storage/flush-on-leave.ts';
-import type { Entry, SheetStorage, Shown } from '../storage/types.ts';
+import type { Entry, SheetStorage, Shown, Stored } from '../storage/types.ts';
 import { clock } from './clock.ts';
 
 /** How saving stands, for the foot of the rail. */
@@ -71,7 +71,7 @@ export class Session extends EventTarget {
     if (!stored) return 'That document is no longer kept on this device.';
     if (isRefusal(stored)) return stored.refused;
     this.remembered = stored.shown;
-    this.#show(stored.document, stored.revision);
+    this.#show(stored.document, stored);
     return undefined;
   }
 
@@ -79,7 +79,7 @@ export class Session extends EventTarget {
   async adopt(document: OctavoDocument): Promise<void> {
     await this.#autosave?.flush();
     this.remembered = NOTHING_SHOWN;
-    this.#show(withFreshIds(document), 0);
+    this.#show(withFreshIds(document));
     await this.#autosave?.flush();
     await this.#list();
   }
@@ -102,13 +102,13 @@ export class Session extends EventTarget {
     if (ours) await this.adopt({ ...ours, title: `${ours.title} (this tab)` });
   }
 
-  #show(document: OctavoDocument, revision: number): void {
+  #show(document: OctavoDocument, stored?: Stored): void {
     this.#leave?.();
     this.#autosave?.stop();
     this.#workbook?.removeEventListener('change', this.#changed);
     const workbook = new Workbook(this.#engine, document);
     workbook.addEventListener('change', this.#changed);
-    const autosave = new Autosave(this.#storage, workbook, revision, this.#tabs);
+    const autosave = new Autosave(this.#storage, workbook, stored, this.#tabs);
     autosave.addEventListener('status', this.#saved);
     autosave.addEventListener('newer', () => void this.open(document.id));
     this.#workbook = workbook;

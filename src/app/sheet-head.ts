@@ -83,6 +83,8 @@ export class SheetHead extends LitElement {
   @property() cell = '';
   @property({ type: Number }) revision = 0;
   @property({ type: Boolean }) rest = false;
+  /** What follows from the cell, and where on its rule the checks pass, is being found out. */
+  @property({ type: Boolean, reflect: true }) scanning = false;
   @state() private passes: readonly RulerPass[] = [];
   @state() private feeds = 0;
   #scanned = '';
@@ -233,6 +235,12 @@ export class SheetHead extends LitElement {
       this.passes = [];
       this.feeds = 0;
     }
+    this.scanning = true;
+    await this.#find(key);
+    if (this.#scanned === key) this.scanning = false;
+  }
+
+  async #find(key: string): Promise<void> {
     await new Promise((resolve) => setTimeout(resolve, 150));
     if (this.#scanned !== key || this.workbook.previewed) return;
     const place = { sheet: this.sheet.id, cell: this.cell };

@@ -46,18 +46,19 @@ export class Autosave extends EventTarget {
   #lastDuration = 0;
   #failures = 0;
 
-  /** `revision` is that under which the source's document is stored; 0 where it is not stored yet, and then it is. */
-  constructor(storage: SheetStorage, source: SaveSource, revision: number, tabs?: Tabs) {
+  /** `stored` says under which revision the source's document is kept, and since when; left out where it is not kept yet,
+   *  and then it is saved. */
+  constructor(storage: SheetStorage, source: SaveSource, stored?: Pick<Entry, 'revision' | 'saved'>, tabs?: Tabs) {
     super();
     this.#storage = storage;
     this.#source = source;
     this.#tabs = tabs;
-    this.#revision = revision;
-    this.#saved = revision === 0 ? undefined : source.document;
-    this.#status = revision === 0 ? { state: 'saving' } : { state: 'saved', saved: Date.now() };
+    this.#revision = stored?.revision ?? 0;
+    this.#saved = stored && source.document;
+    this.#status = stored ? { state: 'saved', saved: stored.saved } : { state: 'saving' };
     source.addEventListener('change', this.#changed);
     this.#stopListening = tabs?.listen((entry) => this.#heard(entry));
-    if (revision === 0) this.#schedule(0);
+    if (!stored) this.#schedule(0);
   }
 
   get status(): SaveStatus {

@@ -35,7 +35,7 @@ export class BrowserStorage implements SheetStorage {
     if (!entry) return undefined;
     const document = this.#codec.decode(content);
     if ('refused' in document) return document;
-    return { document, revision: entry.revision, shown: shown ?? new Map() };
+    return { document, revision: entry.revision, saved: entry.saved, shown: shown ?? new Map() };
   }
 
   save(document: OctavoDocument, over: number): Promise<Entry | Conflict> {

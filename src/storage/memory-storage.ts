@@ -23,7 +23,8 @@ export class MemoryStorage implements SheetStorage {
     if (!entry) return undefined;
     const document = this.#codec.decode(structuredClone(this.#contents.get(id)));
     if ('refused' in document) return document;
-    return { document, revision: entry.revision, shown: this.#shown.get(id) ?? new Map() };
+    const { revision, saved } = entry;
+    return { document, revision, saved, shown: this.#shown.get(id) ?? new Map() };
   }
 
   async save(document: OctavoDocument, over: number): Promise<Entry | Conflict> {

@@ -17,6 +17,8 @@ export type Shown = ReadonlyMap<string, ReadonlyMap<string, string>>;
 export interface Stored {
   readonly document: OctavoDocument;
   readonly revision: number;
+  /** Time of that save, milliseconds since 1970. */
+  readonly saved: number;
   readonly shown: Shown;
 }
 

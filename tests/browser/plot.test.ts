@@ -109,14 +109,39 @@ describe('a plot of curves', () => {
     expect(texts(element, '.compared')).to.deep.equal(['same as baseline']);
   });
 
-  it('keeps its axis while a curve moves a little', async () => {
+  it('keeps its axis while a number is dragged', async () => {
     const element = await plot(plotOf([seriesOf('System', closedBox())]));
+    element.dragged = true;
+    await element.updateComplete;
     const axis = texts(element, 'svg.drawing text[text-anchor=end]');
     const path = within(element, '.curve').getAttribute('d');
     element.data = plotOf([seriesOf('System', closedBox(-1))]);
     await element.updateComplete;
     expect(texts(element, 'svg.drawing text[text-anchor=end]')).to.deep.equal(axis);
     expect(within(element, '.curve').getAttribute('d')).not.to.equal(path);
+  });
+
+  it('draws the same picture of the same curves at rest, whatever was drawn before', async () => {
+    const direct = await plot(data());
+    const element = await plot(plotOf([seriesOf('System', closedBox()), seriesOf('Tweeter', impedance(1))]));
+    element.dragged = true;
+    for (const depth of [0, 1, 2]) {
+      element.data = data({ series: [seriesOf('System', impedance(depth), { ring: 'minimum' })] });
+      await element.updateComplete;
+    }
+    element.data = data();
+    element.dragged = false;
+    await element.updateComplete;
+    expect(element.svgText()).to.equal(direct.svgText());
+  });
+
+  it('is laid out again when faces of type arrive', async () => {
+    const element = await plot(data());
+    let updates = 0;
+    element.addController({ hostUpdated: () => updates++ });
+    document.fonts.dispatchEvent(new FontFaceSetLoadEvent('loadingdone'));
+    await element.updateComplete;
+    expect(updates).to.equal(1);
   });
 
   it('reads values under the arrow keys and tells others where', async () => {

@@ -103,7 +103,7 @@ describe('documents in the browser', () => {
   it('are there within a second of an edit, and all edits of a busy minute are', async () => {
     const { storage, again } = newStorage();
     const desk = new Desk(newDocument('Busy'));
-    const autosave = new Autosave(storage, desk, 0);
+    const autosave = new Autosave(storage, desk);
     for (let row = 1; row <= 40; row++) {
       desk.type(`B${row}`, `${row} Hz`);
       if (row % 8 === 0) await wait(15);
@@ -120,11 +120,11 @@ describe('two tabs', () => {
     const { storage, again } = newStorage();
     const name = `octavo-test-${Date.now()}`;
     const here = new Desk(newDocument('Shared'));
-    const hereSave = new Autosave(storage, here, 0, openTabs(name));
+    const hereSave = new Autosave(storage, here, undefined, openTabs(name));
     await hereSave.flush();
     const stored = (await again().open(here.document.id)) as Stored;
     const there = new Desk(stored.document);
-    const thereSave = new Autosave(again(), there, stored.revision, openTabs(name));
+    const thereSave = new Autosave(again(), there, stored, openTabs(name));
     const heard = new Promise<Entry>((resolve) =>
       thereSave.addEventListener('newer', (event) => resolve((event as CustomEvent<Entry>).detail), { once: true }),
     );

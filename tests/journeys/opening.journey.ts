@@ -1,14 +1,17 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { serveApplication } from '../../.config/application.mjs';
 import { openSession } from '../../.config/browser-session.mjs';
+import { Person } from './person.ts';
 
 let served: Awaited<ReturnType<typeof serveApplication>>;
+let person: Person;
 let session: Awaited<ReturnType<typeof openSession>>;
 const requested = new Set<string>();
 
 beforeAll(async () => {
   served = await serveApplication({ port: 4300 });
   session = await openSession({ address: served.address });
+  person = new Person(session.page);
   session.page.on('request', (request) => requested.add(new URL(request.url()).origin));
   await session.page.reload({ waitUntil: 'networkidle0' });
 });
@@ -48,11 +51,13 @@ test('opens again when the server is gone', async () => {
     if (navigator.serviceWorker.controller) return;
     await new Promise((settle) => navigator.serviceWorker.addEventListener('controllerchange', settle, { once: true }));
   });
+  await person.atRest();
   const before = await textOfPage();
   await served.close();
   await expect(fetch(served.address)).rejects.toThrow();
 
   await page.reload({ waitUntil: 'networkidle0' });
-  await expect.poll(textOfPage, { timeout: 15_000 }).toBe(before);
+  await person.atRest();
+  await expect.poll(textOfPage).toBe(before);
   expect(session.problems).toEqual([]);
 });

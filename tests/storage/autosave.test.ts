@@ -78,7 +78,7 @@ describe('saving', () => {
   test('a new document is stored at once, and an edit within a second', async () => {
     const storage = new MemoryStorage(codec);
     const desk = new Desk();
-    const autosave = new Autosave(storage, desk, 0);
+    const autosave = new Autosave(storage, desk);
     await vi.advanceTimersByTimeAsync(1);
     expect(await storage.list()).toMatchObject([{ id: desk.document.id, title: 'Two drivers', revision: 1 }]);
     desk.type('B4', '38 Hz');
@@ -92,7 +92,7 @@ describe('saving', () => {
   test('edits made while a save runs are saved right after it', async () => {
     const storage = new Moody(codec);
     const desk = new Desk();
-    const autosave = new Autosave(storage, desk, 0);
+    const autosave = new Autosave(storage, desk);
     const saving = autosave.flush();
     for (let count = 0; count < 20; count++) desk.type('B4', `${count} Hz`);
     await saving;
@@ -104,7 +104,7 @@ describe('saving', () => {
   test('flushing saves at once', async () => {
     const storage = new MemoryStorage(codec);
     const desk = new Desk();
-    const autosave = new Autosave(storage, desk, 0);
+    const autosave = new Autosave(storage, desk);
     desk.type('C7', '1.05');
     await autosave.flush();
     expect(textIn(await storage.open(desk.document.id), 'C7')).toBe('1.05');
@@ -113,7 +113,7 @@ describe('saving', () => {
   test('the texts shown are kept beside the document', async () => {
     const storage = new MemoryStorage(codec);
     const desk = new Desk();
-    new Autosave(storage, desk, 0);
+    new Autosave(storage, desk);
     desk.type('B4', '38 Hz');
     await vi.advanceTimersByTimeAsync(2000);
     const stored = (await storage.open(desk.document.id)) as Stored;
@@ -123,7 +123,7 @@ describe('saving', () => {
   test('after stopping, nothing is saved any more', async () => {
     const storage = new MemoryStorage(codec);
     const desk = new Desk();
-    const autosave = new Autosave(storage, desk, 0);
+    const autosave = new Autosave(storage, desk);
     await autosave.flush();
     autosave.stop();
     desk.type('B4', '38 Hz');
@@ -136,7 +136,7 @@ describe('a failed save', () => {
   test('says why, keeps trying with growing pauses, and loses nothing', async () => {
     const storage = new Moody(codec);
     const desk = new Desk();
-    const autosave = new Autosave(storage, desk, 0);
+    const autosave = new Autosave(storage, desk);
     await autosave.flush();
     const states: SaveStatus['state'][] = [];
     autosave.addEventListener('status', () => states.push(autosave.status.state));
@@ -163,11 +163,11 @@ describe('two tabs on one document', () => {
   async function twoTabs(hall?: Hall) {
     const storage = new MemoryStorage(codec);
     const first = new Desk();
-    const firstSave = new Autosave(storage, first, 0, hall?.tab());
+    const firstSave = new Autosave(storage, first, undefined, hall?.tab());
     await firstSave.flush();
     const stored = (await storage.open(first.document.id)) as Stored;
     const second = new Desk(stored.document);
-    const secondSave = new Autosave(storage, second, stored.revision, hall?.tab());
+    const secondSave = new Autosave(storage, second, stored, hall?.tab());
     return { storage, first, firstSave, second, secondSave };
   }
 
@@ -193,7 +193,7 @@ describe('two tabs on one document', () => {
     await secondSave.flush();
     secondSave.stop();
     second.document = withFreshIds(second.document, 'Two drivers (copy)');
-    await new Autosave(storage, second, 0).flush();
+    await new Autosave(storage, second).flush();
     expect((await storage.list()).map(({ title }) => title).sort()).toEqual(['Two drivers', 'Two drivers (copy)']);
     expect(textIn(await storage.open(second.document.id), 'B4')).toBe('second');
     expect(textIn(await storage.open(first.document.id), 'B4')).toBe('first');
@@ -236,7 +236,7 @@ describe('two tabs on one document', () => {
     const { secondSave } = await twoTabs(hall);
     const heard = vi.fn();
     secondSave.addEventListener('newer', heard);
-    await new Autosave(new MemoryStorage(codec), new Desk(), 0, hall.tab()).flush();
+    await new Autosave(new MemoryStorage(codec), new Desk(), undefined, hall.tab()).flush();
     expect(heard).not.toHaveBeenCalled();
   });
 });

@@ -3,9 +3,10 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { PlotData } from './data.ts';
 import { draw, type Drawing } from './drawing.ts';
 import { standaloneSvg } from './export.ts';
+import { Faces } from './faces.ts';
 import { comparison, findingOf } from './finding.ts';
-import type { Memory } from './layout.ts';
-import { forgetWidths, textWidth } from './measure-text.ts';
+import { newMemory } from './layout.ts';
+import { textWidth } from './measure-text.ts';
 import { pictureStyles } from './picture-styles.ts';
 import { picture } from './picture.ts';
 import { readingAt, readingText, stepFrequency, thirdOctaves } from './readings.ts';
@@ -21,27 +22,27 @@ import { spellFrequency } from './unit.ts';
 export class CurvePlot extends LitElement {
   static override styles = [plotStyles, pictureStyles];
 
-  /** What to draw. A new object draws anew; the axes stay while the curves fit. */
+  /** What to draw. A new object draws anew. */
   @property({ attribute: false }) data: PlotData | undefined;
   /** Height of the drawing with its axis numbers, in pixels. */
   @property({ type: Number }) height = 180;
+  /** A number is being dragged: axes and labels stay where they are as long as they can. At rest the picture follows from
+   *  the data and the width alone. */
+  @property({ type: Boolean }) dragged = false;
   /** A crosshair given from outside, as another plot fires it. */
   @property({ attribute: false }) crosshair: number | undefined;
 
   @state() private tableOpen = false;
 
-  #memory: Memory = { range: undefined, labels: new Map() };
+  #memory = newMemory();
   #drawing: Drawing | undefined;
   #subject = '';
   #keyboardFrequency: number | undefined;
   #width = new Width(this);
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    void document.fonts.ready.then(() => {
-      forgetWidths();
-      this.requestUpdate();
-    });
+  constructor() {
+    super();
+    this.addController(new Faces(this));
   }
 
   /** The plot as the text of an SVG file that needs nothing else. */
@@ -105,7 +106,7 @@ export class CurvePlot extends LitElement {
 
   #lay(data: PlotData): Drawing {
     const subject = `${data.title} ${data.series[0]?.curve.quantity} ${data.system}`;
-    if (subject !== this.#subject) this.#memory = { range: undefined, labels: new Map() };
+    if (!this.dragged || subject !== this.#subject) this.#memory = newMemory();
     this.#subject = subject;
     const { fontFamily } = getComputedStyle(this);
     return draw(

@@ -7,6 +7,8 @@ export interface Memory {
   readonly labels: Map<string, Box>;
 }
 
+export const newMemory = (): Memory => ({ range: undefined, labels: new Map() });
+
 /** The room there is, and the sizes of words in it. */
 export interface Measures {
   readonly width: number;

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { standaloneSvg } from './export.ts';
+import { Faces } from './faces.ts';
 import { frameOf, type Frame } from './frame.ts';
 import { textWidth } from './measure-text.ts';
 import { pictureStyles } from './picture-styles.ts';
@@ -27,6 +28,11 @@ export class WindowPlot extends LitElement {
   @state() private tableOpen = false;
 
   #width = new Width(this);
+
+  constructor() {
+    super();
+    this.addController(new Faces(this));
+  }
 
   /** The plot as the text of an SVG file that needs nothing else. */
   svgText(): string {
