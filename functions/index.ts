@@ -9,6 +9,8 @@ import { enclosureFunctions } from './enclosure/index.ts';
 import { levelFunctions } from './level/index.ts';
 import { pairingFunctions } from './pairing/index.ts';
 import { radiationFunctions } from './radiation/index.ts';
+import { tableFunctions } from './table/index.ts';
+import { spreadFunctions } from './spread/index.ts';
 
 /** Every sheet function, in the order of the function guide. */
 export const catalogue: readonly AnyFunction[] = [
@@ -20,6 +22,8 @@ export const catalogue: readonly AnyFunction[] = [
   ...levelFunctions,
   ...pairingFunctions,
   ...cabinetFunctions,
+  ...spreadFunctions,
   ...checkFunctions,
   ...curveFunctions,
+  ...tableFunctions,
 ];

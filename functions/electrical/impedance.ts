@@ -1,18 +1,9 @@
 import type { Curve } from '../values/curve.ts';
+import { placeOf } from '../values/grid.ts';
 import { commonBand } from '../values/interpolate.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
-
-export interface Complex {
-  readonly re: number;
-  readonly im: number;
-}
-
-/** 1/z. */
-export function reciprocal(z: Complex): Complex {
-  const square = z.re ** 2 + z.im ** 2;
-  return { re: z.re / square, im: -z.im / square };
-}
+import { polar, type Complex } from './complex.ts';
 
 /** Refuses a curve that shows something else than ohms. */
 export const notOhms = (curve: Curve, parameter: string): Problem | undefined =>
@@ -51,9 +42,7 @@ export function combined(
     let re = 0;
     let im = 0;
     for (const curve of curves) {
-      const ohms = curve.y[index]!;
-      const angle = curve.phase![index]!;
-      const part = into({ re: ohms * Math.cos(angle), im: ohms * Math.sin(angle) });
+      const part = into(polar(curve.y[index]!, curve.phase![index]!));
       re += part.re;
       im += part.im;
     }
@@ -64,4 +53,13 @@ export function combined(
   if (!y.every(Number.isFinite))
     return new Problem(say`The loads cancel at some frequency; check that their phases lie within ±90°.`, parameter);
   return { kind: 'curve', title, quantity: 'resistance', y, phase, from: band.from, to: band.to };
+}
+
+/** A whole impedance at one frequency, between the points of the grid by its real and imaginary part. */
+export function impedanceAt(curve: Curve, frequency: number): Complex {
+  const place = Math.min(Math.max(placeOf(frequency), 0), curve.y.length - 1);
+  const index = Math.min(Math.floor(place), curve.y.length - 2);
+  const share = place - index;
+  const [low, high] = [index, index + 1].map((at) => polar(curve.y[at]!, curve.phase?.[at] ?? 0));
+  return { re: low!.re + share * (high!.re - low!.re), im: low!.im + share * (high!.im - low!.im) };
 }

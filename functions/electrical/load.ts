@@ -4,7 +4,8 @@ import type { Curve } from '../values/curve.ts';
 import { frequencies } from '../values/grid.ts';
 import { bandOf, extremeIn, outsideOf, type Extreme } from '../values/interpolate.ts';
 import { Problem } from '../values/problem.ts';
-import { combined, notOhms, reciprocal } from './impedance.ts';
+import { reciprocal } from './complex.ts';
+import { combined, notOhms } from './impedance.ts';
 
 const curve = { record: 'curve', summary: 'impedance curve' } as const;
 const band = {
@@ -58,7 +59,7 @@ export const loadParallel = define({
   name: 'LOAD.PARALLEL',
   summary: 'The impedance of loads in parallel, with their phases.',
   parameters: { curves },
-  returns: { record: 'curve', summary: 'impedance of them together' },
+  returns: { record: 'curve', of: 'resistance', summary: 'impedance of them together' },
   source: { source: 'own', at: 'sum of the complex admittances' },
   example: {
     formula: '=LOAD.PARALLEL(DRIVER.IMPEDANCE(DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 Ω", "132 cm²", "5.5 mm")))',
@@ -72,7 +73,7 @@ export const loadSeries = define({
   name: 'LOAD.SERIES',
   summary: 'The impedance of loads in series, with their phases.',
   parameters: { curves },
-  returns: { record: 'curve', summary: 'impedance of them together' },
+  returns: { record: 'curve', of: 'resistance', summary: 'impedance of them together' },
   source: { source: 'own', at: 'sum of the complex impedances' },
   example: {
     formula: '=LOAD.SERIES(DRIVER.IMPEDANCE(DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 Ω", "132 cm²", "5.5 mm")))',
@@ -97,7 +98,7 @@ export const loadHandover = define({
     high: { record: 'curve', summary: 'impedance of the tweeter with its pad' },
     frequency: { ...usual.frequency, summary: 'hand-over' },
   },
-  returns: { record: 'curve', summary: 'magnitude of the load' },
+  returns: { record: 'curve', of: 'resistance', summary: 'magnitude of the load' },
   source: { source: 'own', at: 'ideal split: each driver alone in its own band' },
   example: {
     formula: '=LOAD.HANDOVER(CURVE.READ(1 kHz, 6 Ω, "resistance"), CURVE.READ(1 kHz, 4 Ω, "resistance"), "1.8 kHz")',

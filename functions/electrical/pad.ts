@@ -2,7 +2,8 @@ import { define } from '../define.ts';
 import { usual } from '../usual.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
-import { combined, reciprocal, type Complex } from './impedance.ts';
+import { plus, reciprocal, times, type Complex } from './complex.ts';
+import { combined } from './impedance.ts';
 
 const loss = {
   quantity: 'level',
@@ -19,7 +20,7 @@ const source = {
   at: 'divider that keeps the load, Rs = Z·(1 − k), Rp = Z·k/(1 − k), k = 10^(−A/20)',
 } as const;
 
-const quieter = (level: number): Problem | undefined =>
+export const quieter = (level: number): Problem | undefined =>
   level >= 0
     ? undefined
     : new Problem(
@@ -93,11 +94,21 @@ export const padSingle = define({
   compute: (given) => quieter(given.loss) ?? given.ohms * (10 ** (given.loss / 20) - 1),
 });
 
+const padded = {
+  curve: { record: 'curve', summary: 'impedance of the driver, with phase' },
+  series,
+  shunt: { ...shunt, optional: true, summary: 'resistor across the driver; left out, there is none' },
+} as const;
+
+/** The ohms that stand behind the series resistor. */
+const behindOf = (admittance: Complex, resistor: number | undefined): Complex =>
+  reciprocal({ re: admittance.re + (resistor === undefined ? 0 : 1 / resistor), im: admittance.im });
+
 export const padImpedance = define({
   name: 'PAD.IMPEDANCE',
-  summary: 'The impedance of a driver behind a pad of two resistors.',
-  parameters: { curve: { record: 'curve', summary: 'impedance of the driver, with phase' }, series, shunt },
-  returns: { record: 'curve', summary: 'impedance at the input of the pad' },
+  summary: 'The impedance of a driver behind a pad of one or two resistors.',
+  parameters: padded,
+  returns: { record: 'curve', of: 'resistance', summary: 'impedance at the input of the pad' },
   source: { source: 'own', at: 'complex: series resistor and the parallel of shunt and driver' },
   example: {
     formula:
@@ -105,11 +116,42 @@ export const padImpedance = define({
     gives: { quantity: 'resistance', title: 'Impedance with pad' },
   },
   remarks: 'The pad also flattens the hump at resonance. The curve must carry its phase.',
+  compute: (given) =>
+    combined(
+      'Impedance with pad',
+      [given.curve],
+      reciprocal,
+      (admittance) => plus(behindOf(admittance, given.shunt), { re: given.series, im: 0 }),
+      'curve',
+    ),
+});
+
+export const padResponse = define({
+  name: 'PAD.RESPONSE',
+  summary: 'What a pad of one or two resistors leaves of the level at every frequency.',
+  parameters: padded,
+  returns: { record: 'curve', of: 'level', summary: 'voltage at the driver over that at the pad, in dB with phase' },
+  source: { source: 'own', at: 'complex voltage divider' },
+  example: {
+    formula:
+      '=CURVE.AT(PAD.RESPONSE(DRIVER.IMPEDANCE(DRIVER.OF("850 Hz", 2.6, 1.05, "0.007383 L", "5.6 Ω", "7 cm²", "0.35 mm")), "2.7 Ω", "6.8 Ω"), "850 Hz")',
+    gives: -3.73,
+  },
+  remarks:
+    'At the hump of the resonance a single resistor loses less than above it, so that the hump grows in the sound; a resistor across the driver keeps it down. Add it to the level of the driver with CURVE.ADD.',
   compute(given) {
-    const behind = (admittance: Complex): Complex => {
-      const parallel = reciprocal({ re: admittance.re + 1 / given.shunt, im: admittance.im });
-      return { re: parallel.re + given.series, im: parallel.im };
-    };
-    return combined('Impedance with pad', [given.curve], reciprocal, behind, 'curve');
+    const whole = combined(
+      'Response of the pad',
+      [given.curve],
+      reciprocal,
+      (admittance) => {
+        const behind = behindOf(admittance, given.shunt);
+        return times(behind, reciprocal({ re: behind.re + given.series, im: behind.im }));
+      },
+      'curve',
+    );
+    return whole instanceof Problem
+      ? whole
+      : { ...whole, quantity: 'level' as const, y: whole.y.map((ratio) => 20 * Math.log10(ratio)) };
   },
 });

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { catalogue } from '../../../functions/index.ts';
 import { createEngine } from '../../../src/engine/direct.ts';
 
-const families = /^(PISTON|LINE|SPACING|EDGE|ROOM|AROUND|RULE|TEAM|SUBS|RANK|LOAD|PAD|STANDARD|LEVEL|TREBLE|PAIR|OVERLAP|CHECK|CURVE|FILTER)\./;
+const families = /^(PISTON|LINE|SPACING|EDGE|ROOM|AROUND|RULE|TEAM|SUBS|RANK|LEVEL|TREBLE|PAIR|OVERLAP|CHECK|FILTER)\./;
 
 /** Half a unit of the last digit that a number is written with. */
 const halfDigit = (value: number): number => 0.5 * 10 ** -(String(value).split('.')[1]?.length ?? 0) * 1.0001;

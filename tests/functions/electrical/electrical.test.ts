@@ -8,7 +8,8 @@ import {
   loadSeries,
 } from '../../../functions/electrical/load.ts';
 import { padImpedance, padInput, padLoss, padSeries, padShunt, padSingle } from '../../../functions/electrical/pad.ts';
-import { preferred, standardAbove, standardBelow, standardNearest } from '../../../functions/electrical/standard.ts';
+import { preferred } from '../../../functions/electrical/preferred.ts';
+import { standardAbove, standardBelow, standardNearest } from '../../../functions/electrical/standard.ts';
 import type { Curve } from '../../../functions/values/curve.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
 import { Problem } from '../../../functions/values/problem.ts';
@@ -156,7 +157,7 @@ describe('standard values', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 1e-14, max: 1e14, noNaN: true }),
-        fc.constantFrom('E3', 'E6', 'E12', 'E24', 'E48', 'E96'),
+        fc.constantFrom('E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'),
         (value, series) => {
           const below = standardBelow.compute({ value, series }, plain) as number;
           const above = standardAbove.compute({ value, series }, plain) as number;
