@@ -83,6 +83,40 @@ describe('numbers', () => {
   });
 });
 
+describe('words', () => {
+  it('of a heading are whole, over the cells beside it, in front of its verdicts', async () => {
+    page.model.cells.set('A1', { text: 'Drivers, invented: type yours over them', look: 'section' });
+    page.grid.refresh();
+    await page.drawn();
+    const [words, tally] = ['.words', '.tally'].map((part) => page.cell('A1')!.querySelector<HTMLElement>(part)!);
+    expect(words!.scrollWidth).to.be.at.most(words!.clientWidth);
+    expect(words!.clientWidth).to.be.above(page.cell('A1')!.clientWidth);
+    expect(tally!.getBoundingClientRect().left).to.be.at.least(words!.getBoundingClientRect().right);
+  });
+
+  it('of a verdict end at the border of the view, and are whole once scrolled to', async () => {
+    const verdict = page.model.looks.get('D3')!;
+    page.model.looks.set('D3', { ...verdict, reason: 'A reason of more than '.repeat(3) } as typeof verdict);
+    page.grid.parentElement!.style.width = '700px';
+    page.grid.refresh();
+    await page.drawn();
+    const right = (): number => page.cell('D3')!.querySelector('.reason')!.getBoundingClientRect().right;
+    expect(right()).to.be.at.most(page.scroller.getBoundingClientRect().left + page.scroller.clientWidth);
+    page.scroller.scrollLeft = 400;
+    await page.drawn();
+    expect(page.cell('D3')!.getBoundingClientRect().width).to.equal(260);
+  });
+
+  it('and numbers: only inputs of numbers and choices are underlined', async () => {
+    page.model.cells.set('C7', { text: 'sealed', choices: ['sealed', 'vented'] });
+    page.grid.refresh();
+    await page.drawn();
+    const isUnderlined = (address: string): boolean =>
+      getComputedStyle(page.cell(address)!.querySelector('.value')!).borderBottomStyle === 'dotted';
+    expect(['A2', 'B2', 'B3', 'B5', 'B7', 'C7'].filter(isUnderlined)).to.deep.equal(['B2', 'B7', 'C7']);
+  });
+});
+
 describe('the pool of rows', () => {
   it('draws what is in view only', () => {
     expect(page.shown.length).to.be.below(24 * 12);
@@ -159,6 +193,27 @@ describe('the pool of rows', () => {
     await page.drawn();
     const ids = page.shown.map(({ id }) => id.slice(5)).sort();
     expect(ids).to.deep.equal(['A', 'B'].flatMap((column) => [1, 2, 3, 4, 5].map((row) => `${column}${String(row)}`)));
+  });
+
+  it('shows another sheet from its beginning, as a grid that never showed the first', async () => {
+    page.model.was.set('B3', '7.1');
+    page.grid.refresh();
+    page.scroller.scrollTo(300, 9_000);
+    await page.drawn();
+    const other = testModel(60);
+    other.looks.set('D3', { kind: 'verdict', status: 'good', word: 'Good', reason: 'All is well.', note: '' });
+    other.cells.delete('B4');
+    other.looks.delete('B4');
+    page.grid.model = other;
+    page.grid.label = 'Another';
+    await page.drawn();
+    expect([page.scroller.scrollTop, page.scroller.scrollLeft]).to.deep.equal([0, 0]);
+    const seen = (of: GridPage): string[] =>
+      of.shown.map(({ id, className, textContent }) => `${id} ${className} ${textContent}`).sort();
+    const switched = seen(page);
+    // The pool of the first grid has become larger.
+    expect(switched).to.include.members(seen(await GridPage.open(other)));
+    expect(switched.filter((cell) => /-(AX|B4) /.test(cell))).to.deep.equal(['cell-B4 cell ']);
   });
 
   it('draws what changed, and only after it is told', async () => {

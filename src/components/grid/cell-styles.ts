@@ -28,6 +28,10 @@ export const cellStyles = css`
     padding-bottom: 5px;
     z-index: 1;
   }
+  .heading .words {
+    flex: none;
+    overflow: visible;
+  }
   .cell.heading .tally {
     display: inline-flex;
     gap: 6px;

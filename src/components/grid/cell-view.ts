@@ -49,7 +49,6 @@ let nextNumber = 0;
 
 export function lookKey({ cell, shown, before, finding, tally, line }: CellLook): string {
   if (shown.kind === 'empty' && !cell && before === undefined) return '';
-  const isTyped = cell !== undefined && cell.text !== '' && !cell.text.startsWith('=');
   const counts = tally ? `${String(tally.good)}/${String(tally.caution)}/${String(tally.fail)}` : '';
   return [
     shownKey(shown),
@@ -57,7 +56,7 @@ export function lookKey({ cell, shown, before, finding, tally, line }: CellLook)
     before === undefined ? '' : `was ${before}`,
     finding ?? '',
     cell?.look ?? '',
-    isTyped ? 'typed' : '',
+    isInput(cell, shown) ? 'typed' : '',
     line ?? '',
     counts,
   ].join(SEPARATOR);
@@ -88,13 +87,21 @@ function shownKey(shown: ShownCell): string {
   }
 }
 
+/** A number or a choice that the reader may change, marked so that it is told from what is computed. */
+const isInput = (cell: Cell | undefined, { kind }: ShownCell): boolean =>
+  cell !== undefined &&
+  !cell.look &&
+  cell.text !== '' &&
+  !cell.text.startsWith('=') &&
+  (kind === 'number' || cell.range !== undefined || cell.choices !== undefined);
+
 /** Fills a pooled element with what the cell looks like. */
 export function drawCell(target: HTMLElement, look: CellLook): void {
   const { cell, shown, before, finding, tally } = look;
   const kinds = ['cell'];
   if (cell?.look === 'section') kinds.push('heading');
   else if (cell?.look) kinds.push(cell.look);
-  if (cell && cell.text !== '' && !cell.text.startsWith('=') && !cell.look) kinds.push('typed');
+  if (isInput(cell, shown)) kinds.push('typed');
   if (finding) kinds.push(finding);
   if (before !== undefined) kinds.push('changed');
   if (shown.kind === 'number') kinds.push('number');
@@ -137,6 +144,10 @@ function content({ shown, line }: CellLook, before: string | undefined): Node[] 
       return [element('span', 'words value', shown.text)];
   }
 }
+
+/** Whether a cell holds words, which end in an ellipsis where the cell ends; a number must stand whole in its place. */
+export const holdsWords = ({ cell, shown: { kind } }: CellLook): boolean =>
+  !cell?.look && (kind === 'verdict' || kind === 'problem' || kind === 'text' || kind === 'record');
 
 /** Units that are wider than their slot push the number to the left rather than out of the cell. */
 const unitKind = (unit: string): string => (unit.length > LONGEST_IN_SLOT ? 'unit long' : 'unit');

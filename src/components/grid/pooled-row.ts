@@ -1,5 +1,5 @@
 import { columnLetters } from '../../formula/address.ts';
-import { drawCell, lookKey, type CellLook } from './cell-view.ts';
+import { drawCell, holdsWords, lookKey, type CellLook } from './cell-view.ts';
 import { HEAD_WIDTH, type Geometry } from './geometry.ts';
 import type { GridModel, Selection } from './model.ts';
 import { isWithin } from './pointed.ts';
@@ -10,10 +10,15 @@ export interface Visible {
   readonly bottom: number;
   readonly left: number;
   readonly right: number;
+  /** Where the view ends on the right, CSS pixels of the sheet. */
+  readonly edge: number;
 }
 
 interface PooledCell {
   readonly element: HTMLElement;
+  left: number;
+  width: number;
+  holdsWords: boolean;
   /** How it looks, see lookKey. */
   key: string;
   row: number;
@@ -41,6 +46,9 @@ export interface Sight extends Visible {
   readonly generation: number;
 }
 
+/** Words are worth ending at the border of the view where at least this much of their cell is seen. */
+const NARROWEST_WORDS = 120;
+
 export const cellId = (row: number, column: number): string => `cell-${columnLetters(column)}${String(row + 1)}`;
 
 export function newRow(columns: number): PooledRow {
@@ -55,7 +63,16 @@ export function newRow(columns: number): PooledRow {
     const cell = document.createElement('div');
     cell.className = 'cell';
     cell.setAttribute('role', 'gridcell');
-    return { element: cell, key: '\0', row: -1, column: -1, generation: -1 };
+    return {
+      element: cell,
+      left: Number.NaN,
+      width: Number.NaN,
+      holdsWords: false,
+      key: '\0',
+      row: -1,
+      column: -1,
+      generation: -1,
+    };
   });
   element.append(head, ...cells.map((cell) => cell.element));
   return { element, head, cells, row: -1, drawn: undefined };
@@ -64,7 +81,7 @@ export function newRow(columns: number): PooledRow {
 export function drawRow(pooled: PooledRow, row: number, sight: Sight): void {
   const { drawn } = pooled;
   const isDrawn = pooled.row === row && drawn?.generation === sight.generation;
-  if (isDrawn && drawn.left === sight.left && drawn.right === sight.right) return;
+  if (isDrawn && drawn.left === sight.left && drawn.right === sight.right && drawn.edge === sight.edge) return;
   pooled.drawn = sight;
   const { model, geometry, selection } = sight;
   const isHeading = model.cell(row, 0)?.look === 'section';
@@ -87,8 +104,11 @@ export function drawRow(pooled: PooledRow, row: number, sight: Sight): void {
     const cell = pooled.cells[column % count];
     if (!cell) continue;
     if (column > sight.right || column >= model.columns.length) hideCell(cell);
-    else if (cell.row !== row || cell.column !== column || cell.generation !== sight.generation)
-      drawInto(cell, row, column, isHeading, sight);
+    else {
+      if (cell.row !== row || cell.column !== column || cell.generation !== sight.generation)
+        drawInto(cell, row, column, isHeading, sight);
+      placeCell(cell, sight);
+    }
   }
 }
 
@@ -108,7 +128,7 @@ function hideCell(cell: PooledCell): void {
 }
 
 function drawInto(pooled: PooledCell, row: number, column: number, isHeading: boolean, sight: Sight): void {
-  const { model, geometry, selection } = sight;
+  const { model, selection } = sight;
   const { element } = pooled;
   if (pooled.row !== row || pooled.column !== column) {
     if (pooled.row === -1) element.hidden = false;
@@ -118,8 +138,6 @@ function drawInto(pooled: PooledCell, row: number, column: number, isHeading: bo
     element.id = cellId(row, column);
   }
   pooled.generation = sight.generation;
-  setPixels(element.style, 'left', HEAD_WIDTH + geometry.left(column));
-  setPixels(element.style, 'width', geometry.widthOf(column));
   const look: CellLook = {
     cell: model.cell(row, column),
     shown: model.shown(row, column),
@@ -131,13 +149,26 @@ function drawInto(pooled: PooledCell, row: number, column: number, isHeading: bo
   const key = lookKey(look);
   if (pooled.key !== key) {
     pooled.key = key;
+    pooled.holdsWords = holdsWords(look);
     drawCell(element, look);
   }
   const isSelected = String(isWithin({ row, column }, selection));
   if (element.getAttribute('aria-selected') !== isSelected) element.setAttribute('aria-selected', isSelected);
 }
 
-function setPixels(style: CSSStyleDeclaration, name: 'left' | 'top' | 'width' | 'height', pixels: number): void {
+/** Words that would run out of the view end at its border, so that a reader sees that there is more. */
+function placeCell(cell: PooledCell, { geometry, edge }: Sight): void {
+  const from = geometry.left(cell.column);
+  const whole = geometry.widthOf(cell.column);
+  const room = edge - from;
+  const width = cell.holdsWords && room < whole && room >= NARROWEST_WORDS ? room : whole;
+  if (cell.left !== from) cell.element.style.left = `${String(HEAD_WIDTH + from)}px`;
+  if (cell.width !== width) cell.element.style.width = `${String(width)}px`;
+  cell.left = from;
+  cell.width = width;
+}
+
+function setPixels(style: CSSStyleDeclaration, name: 'top' | 'width' | 'height', pixels: number): void {
   const value = `${String(pixels)}px`;
   if (style[name] !== value) style[name] = value;
 }

@@ -1,6 +1,6 @@
 import { LitElement, html, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { Geometry, HEAD_HEIGHT, HEAD_WIDTH } from './geometry.ts';
+import { Geometry, HEAD_WIDTH } from './geometry.ts';
 import { heads } from './heads.ts';
 import { extended, keyFor, stepped, type GridKey } from './keys.ts';
 import type { CellAt, GridModel, Outline, Selection } from './model.ts';
@@ -8,6 +8,7 @@ import { InlineInput, type InlineOutcome } from './inline-input.ts';
 import { drawOverlays } from './overlays.ts';
 import { cellUnder, isWithin, partOf, pointed, type Part } from './pointed.ts';
 import { ColumnResize, columnWidth } from './column-resize.ts';
+import { reveal } from './reveal.ts';
 import { RowPool } from './row-pool.ts';
 import { cellStyles } from './cell-styles.ts';
 import { gridStyles } from './styles.ts';
@@ -84,6 +85,8 @@ export class SheetGrid extends LitElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     this.#pool ??= new RowPool(this.body);
+    // Another sheet is read from its beginning.
+    if (changed.get('label') !== undefined) this.scroller.scrollTo(0, 0);
     if (changed.has('selection') && this.shadowRoot?.activeElement === this.scroller && !this.#isStill)
       this.#reveal(this.selection.focus);
     this.#isStill = false;
@@ -131,6 +134,7 @@ export class SheetGrid extends LitElement {
       bottom: Math.min(this.model.rows - 1, geometry.rowAt(scrollTop + clientHeight) + MARGIN_ROWS),
       left: geometry.columnAt(scrollLeft),
       right: geometry.columnAt(scrollLeft + clientWidth),
+      edge: scrollLeft + clientWidth - HEAD_WIDTH,
     };
     this.#pool.draw(visible, this.model, geometry, this.selection, isFresh);
     if (isFresh) drawOverlays(this.body, geometry, this.selection, this.references);
@@ -139,21 +143,8 @@ export class SheetGrid extends LitElement {
   readonly #scrolled = (): void => this.#draw(false);
   readonly #rested = (): void => this.#pool?.order();
 
-  /** Scrolls just so far that a cell is seen. */
-  #reveal({ row, column }: CellAt): void {
-    const geometry = this.#geometry;
-    if (!geometry) return;
-    const { scroller } = this;
-    const top = geometry.top(row);
-    const bottom = top + geometry.heightOf(row);
-    const left = geometry.left(column);
-    const right = left + geometry.widthOf(column);
-    const height = scroller.clientHeight - HEAD_HEIGHT;
-    const width = scroller.clientWidth - HEAD_WIDTH;
-    if (top < scroller.scrollTop) scroller.scrollTop = top;
-    else if (bottom > scroller.scrollTop + height) scroller.scrollTop = bottom - height;
-    if (left < scroller.scrollLeft) scroller.scrollLeft = left;
-    else if (right > scroller.scrollLeft + width) scroller.scrollLeft = Math.min(left, right - width);
+  #reveal(at: CellAt): void {
+    if (this.#geometry) reveal(this.scroller, this.#geometry, at);
   }
 
   /** Selects, and brings the active cell into view unless the grid is to stand still. */
