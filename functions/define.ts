@@ -82,8 +82,8 @@ export type ArgumentOf<P extends Parameter> = P extends { default: unknown }
 
 export type Arguments<P extends Parameters> = { readonly [K in keyof P]: ArgumentOf<P[K]> };
 
-/** What a function gives. `any` is the quantity of its `any` parameters, `curve` that of the values of its first curve;
- *  `of` says the quantity of a curve's values. `column` spills downwards from the cell,
+/** What a function gives. `any` is the quantity of its `any` parameters, `curve` that of the values of its first curve or sample;
+ *  `of` says the quantity of the values of a curve or sample. `column` spills downwards from the cell,
  *  as many rows as its first table parameter has cells. */
 export type Result =
   | { readonly quantity: QuantityName | 'any' | 'curve'; readonly summary: string; readonly column?: true }
@@ -142,7 +142,10 @@ export const define = <const P extends Parameters, const R extends Result>(
   definition: SheetFunction<P, R>,
 ): SheetFunction<P, R> => definition;
 
+/** All that is declared of a function, without its compute: plain data. */
+export type FunctionDescription = Omit<SheetFunction, 'compute'>;
+
 /** A definition with its parameter types forgotten, as the catalogue holds it. */
-export interface AnyFunction extends Omit<SheetFunction, 'compute'> {
+export interface AnyFunction extends FunctionDescription {
   compute(given: Readonly<Record<string, unknown>>, context: Context): unknown;
 }

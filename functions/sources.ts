@@ -25,7 +25,13 @@ export const sources = {
     title: 'IEC 62368-1, Audio/video, information and communication technology equipment: Safety requirements',
   },
   cta2034: { title: 'ANSI/CTA-2034-A, Standard Method of Measurement for In-Home Loudspeakers, 2015' },
+  allison1974: {
+    title: 'R. F. Allison, “The Influence of Room Boundaries on Loudspeaker Power Output”, J. Audio Eng. Soc. 22, 1974',
+  },
   morse1948: { title: 'P. M. Morse, Vibration and Sound, 2nd edition, 1948' },
+  hyndman1996: {
+    title: 'R. J. Hyndman, Y. Fan, “Sample Quantiles in Statistical Packages”, The American Statistician 50, 1996',
+  },
 } as const satisfies Record<string, { title: string }>;
 
 export type SourceKey = keyof typeof sources;

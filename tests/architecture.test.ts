@@ -8,7 +8,7 @@ import { describe, expect, test } from 'vitest';
  * are layers; `files` lists layers or single files, `packages` the beginnings of package names.
  */
 const layers: Record<string, { files: readonly string[]; packages: readonly string[] }> = {
-  'functions/numeric': { files: ['functions'], packages: ['@stdlib/'] },
+  'functions/numeric': { files: ['functions'], packages: ['@stdlib/', 'pure-rand'] },
   functions: { files: ['functions'], packages: [] },
   'src/units': { files: ['functions'], packages: [] },
   'src/formula': { files: ['functions', 'src/units'], packages: ['@lezer/'] },

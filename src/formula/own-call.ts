@@ -1,5 +1,5 @@
 import type { SyntaxNode } from '@lezer/common';
-import type { AnyFunction, NumberParameter, Parameter } from '../../functions/define.ts';
+import type { FunctionDescription, NumberParameter, Parameter } from '../../functions/define.ts';
 import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { isPlain, quantityOf, sameDimension } from '../units/dimension.ts';
@@ -14,7 +14,7 @@ import type { CellType } from './types.ts';
  *  the name of that quantity as a last text. */
 export function compileOwnCall(
   node: SyntaxNode,
-  definition: AnyFunction,
+  definition: FunctionDescription,
   slots: readonly Slot[],
   compilation: Compilation,
 ): Part {
@@ -31,7 +31,12 @@ export function compileOwnCall(
   return { text: `${definition.name}(${texts.join(',')})`, type: own.result(), node };
 }
 
-function checkCount(node: SyntaxNode, definition: AnyFunction, slots: readonly Slot[], compilation: Compilation): void {
+function checkCount(
+  node: SyntaxNode,
+  definition: FunctionDescription,
+  slots: readonly Slot[],
+  compilation: Compilation,
+): void {
   const parameters = Object.entries(definition.parameters);
   const missing = parameters.findIndex(
     ([, parameter], index) =>
@@ -62,10 +67,10 @@ class OwnCall {
   #anyType: CellType | undefined;
   #curve: QuantityName | undefined;
   #hasCurve = false;
-  readonly #definition: AnyFunction;
+  readonly #definition: FunctionDescription;
   readonly #compilation: Compilation;
 
-  constructor(definition: AnyFunction, compilation: Compilation) {
+  constructor(definition: FunctionDescription, compilation: Compilation) {
     this.#definition = definition;
     this.#compilation = compilation;
   }
@@ -163,7 +168,7 @@ class OwnCall {
   #record(part: Part, what: string, wanted: string): void {
     const { type } = part;
     if (type.kind === 'record') {
-      if (type.record === 'curve' && !this.#hasCurve) {
+      if ((type.record === 'curve' || type.record === 'sample') && !this.#hasCurve) {
         this.#hasCurve = true;
         this.#curve = type.quantity;
       }

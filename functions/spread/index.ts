@@ -1,0 +1,23 @@
+import type { AnyFunction } from '../define.ts';
+import { spreadOdds, spreadPercentile } from './read.ts';
+import {
+  spreadCauses,
+  spreadDriver,
+  spreadFall,
+  spreadLevel,
+  spreadPeak,
+  spreadQtc,
+  spreadResonance,
+} from './spread-box.ts';
+
+export const spreadFunctions: readonly AnyFunction[] = [
+  spreadDriver,
+  spreadFall,
+  spreadResonance,
+  spreadQtc,
+  spreadPeak,
+  spreadLevel,
+  spreadPercentile,
+  spreadOdds,
+  spreadCauses,
+];
