@@ -1,6 +1,7 @@
 import type { AnyFunction } from '../define.ts';
 import { filterCapacitor, filterCoil, filterCorner, filterQ } from './filter-parts.ts';
 import { filterSlope } from './filter-slope.ts';
+import { systemHandover, systemNullDepth, systemPhaseGap, systemReversed } from './handover.ts';
 import { loadResistor } from './load-resistor.ts';
 import { networkChange, networkRound } from './network-change.ts';
 import { networkCorner, networkQ } from './network-corner.ts';
@@ -24,6 +25,9 @@ import {
   networkResistor,
   networkResponse,
 } from './network-read.ts';
+import { systemDelay, systemImpedance, systemLevel, systemOffAxis } from './system.ts';
+import { wayDrive, wayImpedance, wayLevel, wayOffAxis, wayTravel } from './way-read.ts';
+import { wayActive, wayMeasured, wayOf } from './way.ts';
 
 export const crossoverFunctions: readonly AnyFunction[] = [
   filterSlope,
@@ -55,4 +59,20 @@ export const crossoverFunctions: readonly AnyFunction[] = [
   networkImpedance,
   networkLoadEffect,
   loadResistor,
+  wayOf,
+  wayMeasured,
+  wayActive,
+  wayLevel,
+  wayOffAxis,
+  wayDrive,
+  wayImpedance,
+  wayTravel,
+  systemLevel,
+  systemOffAxis,
+  systemImpedance,
+  systemDelay,
+  systemHandover,
+  systemReversed,
+  systemNullDepth,
+  systemPhaseGap,
 ];

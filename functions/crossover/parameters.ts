@@ -32,3 +32,7 @@ export const demoWoofer = 'DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "
 export const demoTweeter = 'DRIVER.OF("850 Hz", 2.6, 1.05, "0.007383 L", "5.6 ohm", "7 cm2", "0.35 mm", "0.03 mH")';
 export const demoLow = 'NETWORK.LOW("LR2", "1900 Hz", "6.3 ohm")';
 export const demoHigh = 'NETWORK.HIGH("LR2", "1900 Hz", "5.9 ohm")';
+
+/** The two ways of a loudspeaker: a flattened woofer in its box and a padded tweeter. */
+export const demoLowWay = `WAY.OF(CLOSED.BOX(${demoWoofer}, "12.1 L"), NETWORK.JOIN(NETWORK.LOW("LR2", "1900 Hz", "5.8 ohm"), NETWORK.FLATTEN("5.8 ohm", "16.4 µF")))`;
+export const demoHighWay = `WAY.OF(${demoTweeter}, NETWORK.JOIN(${demoHigh}, NETWORK.PAD("2.7 ohm", "6.8 ohm")), 0, 0, 0, "reversed")`;

@@ -1,6 +1,9 @@
 import { expect } from 'vitest';
 import type { AnyFunction } from '../../../functions/define.ts';
-import { catalogue } from '../../../functions/index.ts';
+import { crossoverFunctions } from '../../../functions/crossover/index.ts';
+import { curveFunctions } from '../../../functions/curve/index.ts';
+import { enclosureFunctions } from '../../../functions/enclosure/index.ts';
+import { levelFunctions } from '../../../functions/level/index.ts';
 import type { QuantityName } from '../../../functions/quantities.ts';
 import type { Curve } from '../../../functions/values/curve.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
@@ -10,8 +13,15 @@ import { Problem } from '../../../functions/values/problem.ts';
 import type { TableRecord } from '../../../functions/values/table.ts';
 import type { Way } from '../../../functions/values/way.ts';
 
+const all: readonly AnyFunction[] = [
+  ...enclosureFunctions,
+  ...crossoverFunctions,
+  ...levelFunctions,
+  ...curveFunctions,
+];
+
 const found = (name: string): AnyFunction => {
-  const function_ = catalogue.find((each) => each.name === name);
+  const function_ = all.find((each) => each.name === name);
   if (function_ === undefined) throw new Error(`no function ${name}`);
   return function_;
 };
