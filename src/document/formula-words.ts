@@ -1,5 +1,5 @@
 import { columnLetters, parseAddress } from '../formula/address.ts';
-import { unitNamed } from '../units/table.ts';
+import { LONGEST_UNIT, unitAhead } from '../units/table.ts';
 
 /** One corner of a reference; `$` keeps a row or a column fixed when the formula is copied. */
 export interface Corner {
@@ -24,7 +24,8 @@ const word = `(?:\\$|${letter})(?:${letter}|[0-9.$])*`;
 const TEXT = /"(?:[^"]|"")*"?/y;
 const ERROR = /#[A-Z/0]+[!?]?/y;
 const NUMBER = /(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?/y;
-const UNIT = new RegExp(`${space}((?:mm|cm) ?p-p|[^\\s\\d.()+*^&=<>,;:!"'#%/-][^\\s()+*^&=<>,;:!"'#-]*)`, 'y');
+const GAP = new RegExp(space, 'y');
+const UNKNOWN_UNIT = new RegExp(`${space}[^\\s\\d.()+*^&=<>,;:!"'#%/-][^\\s()+*^&=<>,;:!"'#/-]*`, 'y');
 const REFERENCE = new RegExp(
   `(?:('(?:[^']|'')*'|${word})${space}!${space})?(${word})(?:${space}:${space}(${word}))?`,
   'y',
@@ -108,18 +109,12 @@ const formatCorner = ({ row, column, fixedRow, fixedColumn }: Corner): string =>
 export const formatSheet = (name: string): string =>
   /^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) && !parseAddress(name) ? name : `'${name.replaceAll("'", "''")}'`;
 
-/** The unit behind a number, with the space between: `ft3` in `0.2 ft3` is no cell. */
+/** The unit behind a number, with the space between: `ft3` in `0.2 ft3` is no cell. A word that is no unit is none either. */
 function unitAt(formula: string, at: number): string {
-  const found = match(UNIT, formula, at);
-  if (!found) return '';
-  const [whole, unit = ''] = found;
-  const gap = whole.slice(0, whole.length - unit.length);
-  const parts = unit.split('/');
-  for (let count = parts.length; count > 1; count--) {
-    const longer = parts.slice(0, count).join('/');
-    if (unitNamed(longer)) return gap + longer;
-  }
-  return gap + (parts[0] ?? '');
+  const gap = match(GAP, formula, at)?.[0] ?? '';
+  const unit = unitAhead(formula.slice(at + gap.length, at + gap.length + LONGEST_UNIT + 1));
+  if (unit !== undefined) return gap + unit;
+  return match(UNKNOWN_UNIT, formula, at)?.[0] ?? '';
 }
 
 function match(pattern: RegExp, text: string, at: number): RegExpExecArray | null {

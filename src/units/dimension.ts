@@ -3,7 +3,17 @@ import { quantities, type Base, type Dimension, type QuantityName } from '../../
 export const PLAIN: Dimension = {};
 
 const clean = (dimension: Partial<Record<Base, number>>): Dimension =>
-  Object.fromEntries(Object.entries(dimension).filter(([, power]) => Math.abs(power) > 1e-9));
+  Object.fromEntries(
+    Object.entries(dimension)
+      .map(([base, power]) => [base, nearFraction(power)] as const)
+      .filter(([, power]) => power !== 0),
+  );
+
+/** Powers and roots taken one after another leave 2.9999999999999996 behind; twelfths cover every root one takes. */
+function nearFraction(power: number): number {
+  const twelfths = Math.round(power * 12);
+  return Math.abs(power * 12 - twelfths) < 1e-6 ? twelfths / 12 : power;
+}
 
 /** Multiplies dimensions: a times b to the power given. */
 export function times(a: Dimension, b: Dimension, power = 1): Dimension {
@@ -23,12 +33,14 @@ export const isPlain = (dimension: Dimension): boolean => sameDimension(dimensio
 export const quantityOf = (dimension: Dimension): QuantityName | undefined =>
   (Object.keys(quantities) as QuantityName[]).find((name) => sameDimension(quantities[name].dimension, dimension));
 
-/** A dimension in SI symbols: `m³`, `kg·m/s²`. */
+/** A dimension in SI symbols: `m³`, `kg·m/s²`, `m^1.5`. */
 export function symbolOf(dimension: Dimension): string {
   const named = quantityOf(dimension);
   if (named) return quantities[named].si;
-  const power = (exponent: number): string =>
-    exponent === 1 ? '' : String(exponent).replace(/\d/g, (digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)] ?? '');
+  const power = (exponent: number): string => {
+    if (!Number.isInteger(exponent)) return `^${String(Number(exponent.toFixed(3)))}`;
+    return exponent === 1 ? '' : String(exponent).replaceAll(/\d/g, (digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)] ?? '');
+  };
   const part = (sign: 1 | -1): string =>
     (Object.entries(dimension) as [Base, number][])
       .filter(([, exponent]) => exponent * sign > 0)

@@ -11,31 +11,51 @@ export interface ParsedQuantity {
   readonly digits: number;
 }
 
-const SPACES = /[\u00A0\u2009\u202F]/g;
-const NUMBER = /^([+-]?)(\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE]([+-]?\d+))?/;
+const SPACES = /[\u00A0\u2007\u2009\u202F]/g;
+/** Marks without width that come with pasted text. */
+const WIDTHLESS = /[\u200B\u2060\uFEFF]/g;
+const NUMBER = /^([+-]?)(\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d*)?|[.,]\d+)/;
+const EXPONENT = /^(?:[eE]([+-]?\d+)| ?[·⋅×*] ?10\^([+-]?\d+)| ?[·⋅×*] ?10([⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))/;
+const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /**
- * Reads `38 Hz`, `12,1 L`, `0.2 ft3`, `1 900 Hz`, `−1.5 dB`, `45°`, `0.386`. The decimal mark is a point or a comma;
- * thousands may be set apart by spaces, never by a comma or a point. Gives nothing where the text is anything else, so that
- * text stays text.
+ * Reads `38 Hz`, `12,1 L`, `0.2 ft3`, `1 900 Hz`, `−1.5 dB`, `45°`, `0.386`, `1.2·10^−6 m/N`. The decimal mark is a point or a
+ * comma; thousands may be set apart by spaces, never by a comma or a point: `1,900 Hz` is 1.9 Hz, and shown as that. Gives
+ * nothing where the text is anything else, so that text stays text.
  */
 export function parseQuantity(text: string): ParsedQuantity | undefined {
-  const typed = text.trim().replace(SPACES, ' ').replaceAll('\u2212', '-').replaceAll('–', '-');
+  const typed = text
+    .replaceAll(WIDTHLESS, '')
+    .trim()
+    .replaceAll(SPACES, ' ')
+    .replaceAll(/[\u2212–]/g, '-');
   const match = NUMBER.exec(typed);
   if (!match) return undefined;
-  const [whole, sign = '', mantissa = '', exponent = '0'] = match;
-  const rest = typed.slice(whole.length).trim();
+  const [whole, sign = '', mantissa = ''] = match;
+  const [power, exponent] = exponentOf(typed.slice(whole.length));
+  const rest = typed.slice(whole.length + power.length).trim();
   const unit = rest === '' ? undefined : unitNamed(rest);
   if (rest !== '' && !unit) return undefined;
   const plain = mantissa.replaceAll(' ', '').replace(',', '.');
   const number = Number(`${sign}${plain}e${exponent}`);
-  if (!Number.isFinite(number)) return undefined;
+  const value = toSi(number, unit);
+  if (!Number.isFinite(value) || (value === 0 && number !== 0) || (number === 0 && /[1-9]/.test(plain)))
+    return undefined;
   return {
-    value: toSi(number, unit),
+    // Adding 0 makes a negative zero a zero.
+    value: value + 0,
     unit: unit?.symbol ?? '',
     quantity: unit?.quantity ?? 'ratio',
     digits: Math.max(1, plain.replace('.', '').replace(/^0+/, '').length),
   };
+}
+
+/** The power of ten behind a number: as it is written, and which. */
+function exponentOf(text: string): [written: string, exponent: string] {
+  const [written = '', typed, printed, raised = ''] = EXPONENT.exec(text) ?? [];
+  const plain = raised.replaceAll(/[⁺⁻]/g, (sign) => (sign === '⁺' ? '+' : '-'));
+  const digits = plain.replaceAll(/[⁰¹²³⁴⁵⁶⁷⁸⁹]/g, (digit) => String(RAISED.indexOf(digit)));
+  return [written, (typed ?? printed ?? digits) || '0'];
 }
 
 /** A divided rather than a multiplied factor keeps `38 mm` at 0.038 and not at 0.038000000000000006. */

@@ -1,7 +1,7 @@
 import { quantities, type Dimension, type QuantityName } from '../../functions/quantities.ts';
 import type { Sentence } from '../../functions/values/say.ts';
 import { defaultUnit } from './defaults.ts';
-import { quantityOf, symbolOf } from './dimension.ts';
+import { quantityOf, sameDimension, symbolOf } from './dimension.ts';
 import { unitNamed, units, type Unit } from './table.ts';
 
 export interface ShowOptions {
@@ -20,16 +20,18 @@ export interface Shown {
 }
 
 const THIN_SPACE = '\u2009';
+/** More decimals than this are told by a power of ten. */
+const MOST_DECIMALS = 12;
 
 /** A value (SI) in words for a reader: number and unit apart. */
 export function show(value: number, options: ShowOptions): Shown {
   const quantity = options.quantity ?? (options.dimension && quantityOf(options.dimension));
   if (options.dimension && !quantity) return { number: formatNumber(value, 4), unit: symbolOf(options.dimension) };
   const asked = options.unit === undefined ? undefined : unitNamed(options.unit);
-  const fits = asked && sameQuantity(asked.quantity, quantity ?? 'ratio');
+  const fits = asked && sameDimension(dimensionOf(asked.quantity), dimensionOf(quantity ?? 'ratio'));
   const isForeign = asked?.system !== undefined && asked.system !== options.system;
   const unit = fits && !isForeign ? asked : unitNamed(defaultUnit(quantity ?? 'ratio', options.system));
-  const inUnit = unit ? (value - (unit.offset ?? 0)) / unit.si : value;
+  const inUnit = unit ? numberIn(unit, value) : value;
   const [number, chosen] = fits && !isForeign ? [inUnit, unit] : prefixed(inUnit, unit, value, quantity);
   const digits = options.digits ?? 0;
   return {
@@ -38,10 +40,17 @@ export function show(value: number, options: ShowOptions): Shown {
   };
 }
 
-const sameQuantity = (a: QuantityName, b: QuantityName): boolean => {
-  const [first, second] = [quantities[a].dimension, quantities[b].dimension];
-  return JSON.stringify(first) === JSON.stringify(second);
-};
+const dimensionOf = (quantity: QuantityName): Dimension => quantities[quantity].dimension;
+
+/** A difference of two numbers is no finer than they are: 273.15 K less 273.15 must be 0 °C, not 5.7·10^−14. */
+function numberIn({ si, offset }: Unit, value: number): number {
+  if (offset === undefined) return value / si;
+  const number = (value - offset) / si;
+  return Number.isFinite(number) ? Number(number.toFixed(9)) : number;
+}
+
+/** What has no larger and smaller units: a level, an amount of money, a temperature, an angle. */
+const UNSCALED: ReadonlySet<QuantityName | undefined> = new Set(['level', 'price', 'temperature', 'angle'] as const);
 
 /** Takes a larger or smaller unit of the same system where the number would be out of hand. */
 function prefixed(
@@ -51,8 +60,7 @@ function prefixed(
   quantity: QuantityName | undefined,
 ): [number, Unit | undefined] {
   const size = Math.abs(number);
-  if (!unit || number === 0 || quantity === 'level' || quantity === 'price' || (size >= 0.01 && size < 100_000))
-    return [number, unit];
+  if (!unit || number === 0 || UNSCALED.has(quantity) || (size >= 0.01 && size < 100_000)) return [number, unit];
   const family = units.filter(
     (each) =>
       each.quantity === unit.quantity && each.offset === undefined && (each.system ?? unit.system) === unit.system,
@@ -63,38 +71,45 @@ function prefixed(
 
 /** The digits that were typed: an exact echo of the precision. */
 function typedDigits(number: number, digits: number): string {
+  if (!Number.isFinite(number)) return formatNumber(number, digits);
   const rounded = Number(number.toPrecision(Math.min(digits + 2, 15)));
   const decimals = Math.max(0, digits - (rounded === 0 ? 1 : Math.floor(Math.log10(Math.abs(rounded))) + 1));
-  return group(rounded.toFixed(Math.min(decimals, 12)));
+  const isPlain = decimals <= MOST_DECIMALS && Math.abs(rounded) < 1e15;
+  return isPlain ? group(rounded.toFixed(decimals)) : powerOfTen(rounded, digits);
 }
 
 const decimalsByQuantity: Partial<Record<QuantityName, number>> = {
   level: 1,
-  price: 0,
   angle: 1,
   octaves: 2,
   slope: 1,
 };
 
 function forReaders(number: number, unit: Unit | undefined, quantity: QuantityName | undefined): string {
-  const fixed = quantity && decimalsByQuantity[quantity];
-  if (fixed !== undefined && (quantity !== 'price' || Number.isInteger(number))) return group(number.toFixed(fixed));
-  if (quantity === 'price') return group(number.toFixed(2));
+  if (!Number.isFinite(number) || Math.abs(number) >= 1e15) return formatNumber(number, 4);
+  if (quantity === 'price') return group(number.toFixed(Number.isInteger(number) ? 0 : 2));
+  const fixed = unit?.symbol === 'rad' ? undefined : quantity && decimalsByQuantity[quantity];
+  if (fixed !== undefined) return group(number.toFixed(fixed));
   if (quantity === 'frequency' && unit?.symbol === 'Hz' && Math.abs(number) >= 100) return group(number.toFixed(0));
-  return formatNumber(number, quantity === undefined || quantity === 'ratio' ? 4 : 4);
+  return formatNumber(number, 4);
 }
 
 /** To so many significant digits, without needless zeros; thousands set apart; a real minus. */
 export function formatNumber(number: number, digits: number): string {
+  if (Number.isNaN(number)) return 'no number';
+  if (!Number.isFinite(number)) return number < 0 ? '\u2212∞' : '∞';
   if (number === 0) return '0';
   const size = Math.abs(number);
-  if (size >= 1e7 || size < 1e-4) {
-    const [mantissa = '', exponent = '0'] = number.toExponential(digits - 1).split('e');
-    return `${mantissa.replace(/\.?0+$/, '').replace('-', '\u2212')}·10^${String(Number(exponent)).replace('-', '\u2212')}`;
-  }
+  if (size >= 1e7 || size < 1e-4) return powerOfTen(number, digits, /\.?0+$/);
   const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(size)));
-  const text = number.toFixed(Math.min(decimals, 12));
+  const text = number.toFixed(Math.min(decimals, MOST_DECIMALS));
   return group(text.includes('.') ? text.replace(/\.?0+$/, '') : text);
+}
+
+function powerOfTen(number: number, digits: number, needless?: RegExp): string {
+  const [mantissa = '', exponent = '0'] = number.toExponential(Math.min(digits, 16) - 1).split('e');
+  const shown = needless && mantissa.includes('.') ? mantissa.replace(needless, '') : mantissa;
+  return `${shown}·10^${String(Number(exponent))}`.replaceAll('-', '\u2212');
 }
 
 function group(text: string): string {
