@@ -32,6 +32,37 @@ export const sources = {
   hyndman1996: {
     title: 'R. J. Hyndman, Y. Fan, “Sample Quantiles in Statistical Packages”, The American Statistician 50, 1996',
   },
+  benjamin1994: {
+    title: 'E. Benjamin, “Audio Power Amplifiers for Loudspeaker Loads”, J. Audio Eng. Soc. 42, 1994 (from memory)',
+  },
+  leach2002: {
+    title:
+      'W. M. Leach, “Loudspeaker Voice-Coil Inductance Losses: Circuit Models, Parameter Estimation, and Effect on Frequency Response”, J. Audio Eng. Soc. 50, 2002',
+  },
+  wright1990: {
+    title:
+      'J. R. Wright, “An Empirical Model for Loudspeaker Motor Impedance”, J. Audio Eng. Soc. 38, 1990 (from memory)',
+  },
+  wheeler1928: {
+    title: 'H. A. Wheeler, “Simple Inductance Formulas for Radio Coils”, Proc. I.R.E. 16, 1928 (as quoted)',
+  },
+  grover1946: { title: 'F. W. Grover, Inductance Calculations, 1946 (from memory)' },
+  astmB258: { title: 'ASTM B258, Standard Nominal Diameters of AWG Sizes of Solid Round Wires (as quoted)' },
+  iec60028: { title: 'IEC 60028, International Standard of Resistance for Copper' },
+  bode1945: { title: 'H. W. Bode, Network Analysis and Feedback Amplifier Design, 1945' },
+  keele1974: {
+    title:
+      'D. B. Keele, “Low-Frequency Loudspeaker Assessment by Nearfield Sound-Pressure Measurement”, J. Audio Eng. Soc. 22, 1974 (from memory)',
+  },
+  levenberg: {
+    title:
+      'K. Levenberg, Quart. Appl. Math. 2, 1944, and D. W. Marquardt, J. Soc. Indust. Appl. Math. 11, 1963: least squares of nonlinear parameters',
+  },
+  niosh1998: {
+    title: 'NIOSH Publication 98-126, Criteria for a Recommended Standard: Occupational Noise Exposure, 1998',
+  },
+  osha1910: { title: 'US 29 CFR 1910.95, Occupational noise exposure' },
+  ituH870: { title: 'ITU-T H.870, Guidelines for safe listening devices (with the WHO), 2018' },
 } as const satisfies Record<string, { title: string }>;
 
 export type SourceKey = keyof typeof sources;

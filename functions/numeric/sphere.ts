@@ -4,12 +4,15 @@
  * of the sphere over the wavelength. Spherical-harmonic series; its Hankel functions grow with the order, so the
  * recurrence upwards is stable. Good to about 1e-12 for ka from 1e-3 to 1000.
  */
-export function sphereField(ka: number, cosines: readonly number[]): { readonly re: number[]; readonly im: number[] } {
+export function sphereField(
+  ka: number,
+  cosines: readonly number[],
+): { readonly re: Float64Array; readonly im: Float64Array } {
   const count = cosines.length;
-  const re = new Array<number>(count).fill(0);
-  const im = new Array<number>(count).fill(0);
-  const legendre = new Array<number>(count).fill(1);
-  const legendreBefore = new Array<number>(count).fill(0);
+  const re = new Float64Array(count);
+  const im = new Float64Array(count);
+  const legendre = new Float64Array(count).fill(1);
+  const legendreBefore = new Float64Array(count);
   const sine = Math.sin(ka);
   const cosine = Math.cos(ka);
   let hRe = sine / ka;

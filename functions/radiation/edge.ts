@@ -8,18 +8,7 @@ const widthTimesFrequency = 115;
 /** The frequency at which half of the step of a panel is passed. */
 export const middleOfStep = (width: number): number => widthTimesFrequency / width;
 
-const width = { ...usual.length, summary: 'width of the front panel', typical: [0.08, 1] } as const;
-const makeUp = {
-  quantity: 'level',
-  min: 0,
-  max: 60,
-  summary: 'how much of the step is made up',
-  typical: [0, 6],
-} as const;
-const ohms = { ...usual.ohms, summary: 'ohms of the driver near the step' } as const;
-
-const shelfOhms = (makeUpLevel: number, load: number): number => load * (10 ** (makeUpLevel / 20) - 1);
-
+export const width = { ...usual.length, summary: 'width of the front panel', typical: [0.08, 1] } as const;
 export const edgeFrequency = define({
   name: 'EDGE.FREQUENCY',
   summary: 'The frequency at which half of the edge step of a front panel is passed.',
@@ -56,29 +45,4 @@ export const edgeStep = define({
       to: frequencies[frequencies.length - 1]!,
     };
   },
-});
-
-export const edgeShelfResistance = define({
-  name: 'EDGE.SHELF_RESISTANCE',
-  summary: 'The resistor of the shelf in series with a driver that makes up the edge step.',
-  parameters: { width, makeUp, ohms },
-  returns: { quantity: 'resistance', summary: 'resistor across the coil' },
-  source: { source: 'own', at: 'loss of a series resistor, R = Z·(10^(A/20) − 1)' },
-  example: { formula: '=EDGE.SHELF_RESISTANCE("220 mm", "4.5 dB", "6.4 Ω")', gives: 4.3 },
-  remarks:
-    'Take the ohms above the step, where the resistor works, not the nominal ohms. The width does not change it; it stands here so that resistor and coil take the same arguments.',
-  compute: (given) => shelfOhms(given.makeUp, given.ohms),
-});
-
-export const edgeShelfInductance = define({
-  name: 'EDGE.SHELF_INDUCTANCE',
-  summary: 'The coil of the shelf in series with a driver that makes up the edge step.',
-  parameters: { width, makeUp, ohms },
-  returns: { quantity: 'inductance', summary: 'coil across the resistor' },
-  source: { source: 'own', at: 'half of the loss in dB at EDGE.FREQUENCY, L = R·10^(−A/40)/(2πf)' },
-  example: { formula: '=EDGE.SHELF_INDUCTANCE("220 mm", "4.5 dB", "6.4 Ω")', gives: 0.00102 },
-  remarks:
-    'For a load that is a resistance around the step; a rising impedance moves the shelf. Choose a coil of low resistance.',
-  compute: (given) =>
-    (shelfOhms(given.makeUp, given.ohms) * 10 ** (-given.makeUp / 40)) / (2 * Math.PI * middleOfStep(given.width)),
 });

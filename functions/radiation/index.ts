@@ -1,7 +1,12 @@
 import type { AnyFunction } from '../define.ts';
 import { pistonAirLoad, pistonReactance, pistonResistance } from './air-load.ts';
 import { pistonDirectivity, pistonDirectivityCurve, pistonMatch } from './directivity.ts';
-import { edgeFrequency, edgeShelfInductance, edgeShelfResistance, edgeStep } from './edge.ts';
+import { edgeDiffraction, edgeRadius, edgeRipple } from './diffraction.ts';
+import { edgeFrequency, edgeStep } from './edge.ts';
+import { spacingEarsHigh, spacingEarsLow, spacingLobe, spacingTilt, spacingWindow } from './lobe.ts';
+import { edgePlace } from './panel.ts';
+import { roomDip, roomLift, roomLowestMode, roomReflection, roomWallDip, roomWalls } from './room.ts';
+import { edgeShelfInductance, edgeShelfLoad, edgeShelfLoss, edgeShelfResistance } from './shelf.ts';
 import { pistonByDiameter, pistonBySize, pistonNarrowing, pistonSize } from './narrowing.ts';
 import { lineLoss, pistonNear } from './near.ts';
 import { pistonLoss, pistonNull, pistonOffAxis, pistonWidth } from './piston.ts';
@@ -29,9 +34,26 @@ export const radiationFunctions: readonly AnyFunction[] = [
   spacingLimit,
   spacingNull,
   spacingWavelengths,
+  spacingLobe,
+  spacingTilt,
+  spacingWindow,
+  spacingEarsLow,
+  spacingEarsHigh,
   edgeFrequency,
   edgeStep,
   edgeSphere,
   edgeShelfResistance,
   edgeShelfInductance,
+  edgeShelfLoss,
+  edgeShelfLoad,
+  edgeDiffraction,
+  edgeRipple,
+  edgeRadius,
+  edgePlace,
+  roomReflection,
+  roomDip,
+  roomWallDip,
+  roomWalls,
+  roomLowestMode,
+  roomLift,
 ];

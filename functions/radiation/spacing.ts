@@ -2,8 +2,8 @@ import { define } from '../define.ts';
 import { soundSpeed } from '../air.ts';
 import { usual } from '../usual.ts';
 
-const spacing = { ...usual.length, summary: 'distance between the centres of the drivers' } as const;
-const frequency = { ...usual.frequency, summary: 'frequency, usually the hand-over' } as const;
+export const spacing = { ...usual.length, summary: 'distance between the centres of the drivers' } as const;
+export const frequency = { ...usual.frequency, summary: 'frequency, usually the hand-over' } as const;
 
 export const spacingBetween = define({
   name: 'SPACING.BETWEEN',

@@ -1,13 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { besselJ1, pistonFactor } from '../../../functions/numeric/bessel.ts';
-import {
-  edgeFrequency,
-  edgeShelfInductance,
-  edgeShelfResistance,
-  edgeStep,
-} from '../../../functions/radiation/edge.ts';
+import { edgeFrequency, edgeStep } from '../../../functions/radiation/edge.ts';
 import { pistonByDiameter, pistonNarrowing } from '../../../functions/radiation/narrowing.ts';
 import { pistonLoss, pistonOffAxis } from '../../../functions/radiation/piston.ts';
+import { edgeShelfInductance, edgeShelfResistance } from '../../../functions/radiation/shelf.ts';
 import { spacingBetween, spacingLimit, spacingNull, spacingWavelengths } from '../../../functions/radiation/spacing.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
 import { readAt } from '../../../functions/values/interpolate.ts';

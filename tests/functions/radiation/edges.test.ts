@@ -1,0 +1,138 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { soundSpeed } from '../../../functions/air.ts';
+import { edgeSum } from '../../../functions/radiation/diffraction.ts';
+import { frequencies } from '../../../functions/values/grid.ts';
+import { readAt } from '../../../functions/values/interpolate.ts';
+import { agrees, input, references } from '../../references/read.ts';
+import { curve, number, refusal, spoken, verdict } from './call.ts';
+
+const c = soundSpeed;
+const place = { width: 0.22, height: 0.38, x: 0.11, y: 0.24 };
+
+describe('edge diffraction', () => {
+  test.each(references('baffle-step', 'disc-'))('a round panel, $id', (reference) => {
+    const { re, im } = edgeSum(new Float64Array(8).fill(1), input(reference, 'ka'));
+    agrees(20 * Math.log10(Math.hypot(1 - re / 2, im / 2)), reference);
+  });
+  test.each(references('baffle-step', 'rect-'))('$id', (reference) => {
+    const given = {
+      width: input(reference, 'W'),
+      height: input(reference, 'H'),
+      x: input(reference, 'x'),
+      y: input(reference, 'y'),
+    };
+    // The size is scaled so that the wanted frequency is a point of the grid.
+    const wanted = input(reference, 'f');
+    const point = frequencies.find((frequency) => frequency >= wanted)!;
+    const scale = wanted / point;
+    const scaled = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, value * scale]));
+    agrees(curve('EDGE.DIFFRACTION', scaled).y[frequencies.indexOf(point)], reference);
+  });
+  test('low down half the pressure is left, whatever the panel', () => {
+    fc.assert(
+      fc.property(
+        fc.record({ width: size(0.1, 0.6), height: size(0.1, 1.5), across: size(0.05, 0.95), up: size(0.05, 0.95) }),
+        ({ width, height, across, up }) => {
+          const small = { width: width / 20, height: height / 20, x: (across * width) / 20, y: (up * height) / 20 };
+          const { y } = curve('EDGE.DIFFRACTION', small);
+          expect(y[0]).toBeCloseTo(-20 * Math.log10(2), 1);
+          // What the edges send back is never more than half of what reaches them.
+          expect(Math.max(...y)).toBeLessThanOrEqual(20 * Math.log10(1.5) + 1e-9);
+          expect(Math.min(...y)).toBeGreaterThanOrEqual(-20 * Math.log10(2) - 1e-9);
+        },
+      ),
+      { numRuns: 20 },
+    );
+  });
+  test('mirrored on the panel nothing changes', () => {
+    const there = curve('EDGE.DIFFRACTION', { ...place, x: 0.08 }).y;
+    const mirrored = curve('EDGE.DIFFRACTION', { ...place, x: 0.22 - 0.08 }).y;
+    for (const [index, value] of there.entries()) expect(mirrored[index]).toBeCloseTo(value, 9);
+  });
+  test('a rounding leaves the lows, softens the highs, and does so the more the larger it is', () => {
+    const curves = [0, 0.006, 0.019, 0.05].map((radius) => curve('EDGE.DIFFRACTION', { ...place, radius }).y);
+    const swing = (y: Float64Array): number =>
+      Math.max(...y.filter((_, index) => frequencies[index]! > 8000).map((value) => Math.abs(value)));
+    for (const [index, y] of curves.entries()) {
+      expect(readAt(y, 30)).toBeCloseTo(readAt(curves[0]!, 30), 1);
+      if (index > 0) expect(swing(y)).toBeLessThan(swing(curves[index - 1]!));
+    }
+    expect(swing(curves[2]!)).toBeLessThan(swing(curves[0]!) / 1.5);
+  });
+  test('a wide cone lights the edges less than a point', () => {
+    expect(number('EDGE.RIPPLE', { ...place, sd: 0.0085 })).toBeLessThan(number('EDGE.RIPPLE', place));
+  });
+  test('half the panel at twice the frequency is the same', () => {
+    const half = Object.fromEntries(Object.entries(place).map(([name, value]) => [name, value / 2]));
+    const small = curve('EDGE.DIFFRACTION', half).y;
+    const large = curve('EDGE.DIFFRACTION', place).y;
+    for (const index of [100, 200, 300, 400]) expect(small[index + 48]).toBeCloseTo(large[index]!, 9);
+  });
+  test('wrong places are refused by name', () => {
+    expect(refusal('EDGE.DIFFRACTION', { ...place, x: 0.3 })).toContain('not on the panel');
+    expect(refusal('EDGE.DIFFRACTION', { ...place, y: 0.38 })).toContain('not on the panel');
+    expect(refusal('EDGE.RIPPLE', { ...place, radius: 0.2 })).toContain('smaller radius');
+    expect(refusal('EDGE.RIPPLE', { ...place, to: 50 })).toContain('not passed yet');
+  });
+});
+
+const size = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+
+describe('rounding and place', () => {
+  // Common practice, no source: radius over wavelength of an eighth; 19 mm helps above 2.3 kHz, 6 mm above 7.2 kHz.
+  test('the useful frequency of a radius', () => {
+    expect(number('EDGE.RADIUS_FREQUENCY', { radius: 0.019 }) / 1000).toBeCloseTo(2.3, 1);
+    expect(number('EDGE.RADIUS_FREQUENCY', { radius: 0.006 }) / 1000).toBeCloseTo(7.2, 1);
+  });
+  test('there the rounding spreads the path of the edge by a third of a wavelength', () => {
+    const radius = 0.019;
+    const wavelength = c / number('EDGE.RADIUS_FREQUENCY', { radius });
+    expect((radius * (Math.PI / 2 + 1)) / wavelength).toBeCloseTo(0.32, 2);
+  });
+  test('three equal distances are named with their frequency, three unequal ones pass', () => {
+    const middle = verdict('EDGE.PLACE_VERDICT', { width: 0.22, height: 0.38, x: 0.11, y: 0.27 });
+    expect(middle.status).toBe('caution');
+    expect(spoken(middle.reason)).toContain((c / 0.22).toFixed(3));
+    expect(verdict('EDGE.PLACE_VERDICT', { width: 0.22, height: 0.38, x: 0.08, y: 0.24 }).status).toBe('good');
+    expect(verdict('EDGE.PLACE_VERDICT', { width: 0.3, height: 0.3, x: 0.15, y: 0.15 }).status).toBe('caution');
+    expect(refusal('EDGE.PLACE_VERDICT', { width: 0.2, height: 0.3, x: 0.2, y: 0.1 })).toContain('place it inside');
+  });
+});
+
+describe('the shelf and what it costs', () => {
+  const shelf = { width: 0.22, makeUp: 4.5, ohms: 6.4 };
+  test('high up it takes the make-up, half of it at the step, nothing low down without wire', () => {
+    const { y } = curve('EDGE.SHELF_LOSS', shelf);
+    expect(y.at(-1)).toBeCloseTo(-4.5, 2);
+    expect(readAt(y, 115 / 0.22)).toBeCloseTo(-2.25, 3);
+    expect(y[0]).toBeCloseTo(0, 2);
+  });
+  test('the wire costs as a plain resistance low down', () => {
+    const { y } = curve('EDGE.SHELF_LOSS', { ...shelf, coilResistance: 0.6 });
+    const resistor = 6.4 * (10 ** (4.5 / 20) - 1);
+    const both = (0.6 * resistor) / (0.6 + resistor);
+    expect(y[0]).toBeCloseTo(20 * Math.log10(6.4 / (6.4 + both)), 2);
+  });
+  test('the ohms go from those of the driver to those with the resistor', () => {
+    const { y, phase } = curve('EDGE.SHELF_LOAD', shelf);
+    expect(y[0]).toBeCloseTo(6.4, 2);
+    expect(y.at(-1)).toBeCloseTo(6.4 * 10 ** (4.5 / 20), 2);
+    expect(Math.min(...phase!)).toBeGreaterThanOrEqual(0);
+  });
+  test('level and ohms are one circuit: ohms times current is the whole voltage', () => {
+    const given = { ...shelf, coilResistance: 0.4 };
+    const loss = curve('EDGE.SHELF_LOSS', given);
+    const load = curve('EDGE.SHELF_LOAD', given);
+    for (const index of [0, 200, 300, 500]) {
+      expect(10 ** (loss.y[index]! / 20) * (load.y[index]! / 6.4)).toBeCloseTo(1, 12);
+      expect(loss.phase![index]! + load.phase![index]!).toBeCloseTo(0, 12);
+    }
+  });
+  test('step and a full shelf together are even within a decibel', () => {
+    const step = curve('EDGE.STEP', { width: 0.22 }).y;
+    const full = curve('EDGE.SHELF_LOSS', { ...shelf, makeUp: 20 * Math.log10(2) }).y;
+    const both = step.map((value, index) => value + full[index]!);
+    expect(Math.max(...both) - Math.min(...both)).toBeLessThan(1);
+  });
+});
