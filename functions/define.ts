@@ -82,12 +82,18 @@ export type ArgumentOf<P extends Parameter> = P extends { default: unknown }
 
 export type Arguments<P extends Parameters> = { readonly [K in keyof P]: ArgumentOf<P[K]> };
 
+export interface RecordResult {
+  readonly record: RecordKind;
+  readonly summary: string;
+  readonly of?: QuantityName | 'curve' | 'any' | 'choice';
+}
+
 /** What a function gives. `any` is the quantity of its `any` parameters, `curve` that of the values of its first curve or sample;
- *  `of` says the quantity of the values of a curve or sample. `column` spills downwards from the cell,
+ *  `of` says the quantity of the values of a curve or sample, `choice` that its first choice names it. `column` spills downwards from the cell,
  *  as many rows as its first table parameter has cells. */
 export type Result =
   | { readonly quantity: QuantityName | 'any' | 'curve'; readonly summary: string; readonly column?: true }
-  | { readonly record: RecordKind; readonly summary: string; readonly of?: QuantityName | 'curve' | 'any' }
+  | RecordResult
   | { readonly text: true; readonly summary: string }
   | { readonly truth: true; readonly summary: string };
 
@@ -115,8 +121,10 @@ export interface Citation {
 
 /** An argument of a worked example, as one would type it: `0.386`, `28.52 L` (a text), `LR4`, or a call giving a record. */
 export interface Example {
-  /** A whole formula that stands on its own: `=CLOSED.QTC(0.386, "28.52 L", "12.1 L")`. */
+  /** A whole formula that stands on its own, or beside its cells: `=CLOSED.QTC(0.386, "28.52 L", "12.1 L")`. */
   readonly formula: string;
+  /** Cells that the formula reads, where it needs a table: address and what is typed there. */
+  readonly cells?: Readonly<Record<string, string>>;
   /** SI value, the text, or for records the fields that must hold (`{ qtc: 0.707 }`). Numbers to half a unit of the last digit given. */
   readonly gives: number | string | boolean | Readonly<Record<string, number | string>>;
 }

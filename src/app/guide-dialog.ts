@@ -1,6 +1,7 @@
 import { LitElement, css, html, type TemplateResult } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import '../components/function-guide/function-guide.ts';
+import type { Functions } from '../formula/types.ts';
 import { icon } from '../components/icons.ts';
 
 /** The function guide in a dialog.
@@ -63,6 +64,7 @@ export class GuideDialog extends LitElement {
   `;
 
   @property() at = '';
+  @property({ attribute: false }) functions: Functions = new Map();
   @query('dialog') private dialog!: HTMLDialogElement;
 
   protected override firstUpdated(): void {
@@ -77,6 +79,7 @@ export class GuideDialog extends LitElement {
       </header>
       <function-guide
         function=${this.at}
+        .functions=${this.functions}
         @use-example=${(event: CustomEvent<{ formula: string }>) =>
           this.dispatchEvent(new CustomEvent('use-example', { detail: event.detail }))}
       ></function-guide>

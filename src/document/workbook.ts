@@ -1,5 +1,5 @@
 import type { CellState, Changes, Place, SheetEngine } from '../engine/types.ts';
-import type { Scope } from '../formula/types.ts';
+import { functionsByName, type Functions, type Scope } from '../formula/types.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { isRefusal, type Command, type Refusal } from './command.ts';
 import { completed, withUnit } from './complete.ts';
@@ -44,12 +44,13 @@ export class Workbook extends EventTarget {
   #editBeforePreview: Comparison | undefined;
   #consequences: readonly Consequence[] | undefined;
   #distance: readonly Consequence[] | undefined;
+  #functions: Functions = new Map();
 
   constructor(engine: SheetEngine, document: OctavoDocument) {
     super();
     this.#link = new EngineLink(engine);
     this.#history = new History(document);
-    this.ready = this.#follow(this.#edit, []);
+    this.ready = this.#begin();
   }
 
   /** Kept when the engine has answered for the first time. */
@@ -218,9 +219,14 @@ export class Workbook extends EventTarget {
     return this.#distance;
   }
 
+  /** What formulas can call, in the order of the guide; nothing before the engine has told. */
+  get functions(): Functions {
+    return this.#functions;
+  }
+
   /** What a formula of the sheet sees around it, for completion and checks while it is typed. */
   scope(sheet: string): Scope {
-    return scopeOf(this.document, sheet, (id, cell) => this.state(id, cell)?.type ?? EMPTY_TYPE);
+    return scopeOf(this.document, sheet, this.#functions, (id, cell) => this.state(id, cell)?.type ?? EMPTY_TYPE);
   }
 
   /** The texts now shown, of all cells that hold something. */
@@ -235,6 +241,17 @@ export class Workbook extends EventTarget {
 
   dispose(): void {
     this.#link.dispose();
+  }
+
+  async #begin(): Promise<void> {
+    await Promise.all([this.#follow(this.#edit, []), this.#learnFunctions()]);
+  }
+
+  /** A workbook whose engine tells nothing still shows and keeps what is typed. */
+  async #learnFunctions(): Promise<void> {
+    const told = await this.#link.inOrder((engine) => engine.functions()).catch(() => []);
+    this.#functions = functionsByName(told);
+    this.#changed({ document: false, places: [] });
   }
 
   /** Takes the next history and lets the engine follow; changed texts begin an edit where none is given. */

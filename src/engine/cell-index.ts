@@ -1,9 +1,8 @@
-import type { AnyFunction } from '../../functions/define.ts';
 import { compile } from '../formula/compile.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { readContent, type Content } from '../formula/content.ts';
 import { sameType, typeOfContent, UNKNOWN } from '../formula/type-of.ts';
-import type { CellType, Compiled, Scope } from '../formula/types.ts';
+import type { CellType, Compiled, Functions, Scope } from '../formula/types.ts';
 import type { Place, SheetContent, Writing } from './types.ts';
 
 export const keyOf = ({ sheet, cell }: Place): string => `${sheet}!${cell}`;
@@ -48,13 +47,13 @@ export class CellIndex {
   readonly #chain = new Set<string>();
   /** A formula too far down the chain to be compiled within the one that asks. */
   #tooDeep: string | undefined;
-  readonly #definitions: readonly AnyFunction[] | undefined;
+  readonly #functions: Functions;
   #sheets: readonly SheetContent[] = [];
   #idByName = new Map<string, string>();
   #names = new Map<string, Map<string, string>>();
 
-  constructor(definitions?: readonly AnyFunction[]) {
-    this.#definitions = definitions;
+  constructor(functions: Functions) {
+    this.#functions = functions;
   }
 
   /** Tells which sheets there are and what is called what; formulas must be compiled anew after that. */
@@ -148,7 +147,7 @@ export class CellIndex {
     const entry = this.#entries.get(key);
     if (entry?.content.kind !== 'formula' || this.#compiling.has(key)) return;
     this.#compiling.add(key);
-    const compiled = compile(entry.content.text, this.scope(entry.place.sheet, touched), this.#definitions);
+    const compiled = compile(entry.content.text, this.scope(entry.place.sheet, touched));
     this.#compiling.delete(key);
     if (this.#tooDeep !== undefined) {
       this.#waiting.add(key);
@@ -171,6 +170,7 @@ export class CellIndex {
   /** What a formula of that sheet sees. A formula that is not compiled yet is compiled when its type is asked for. */
   scope(sheet: string, touched = new Set<string>()): Scope {
     return {
+      functions: this.#functions,
       sheet,
       sheetNamed: (name) => this.#idByName.get(name.toLowerCase()),
       cellsNamed: (id, name) => this.#names.get(id)?.get(name.toLowerCase()),

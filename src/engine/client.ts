@@ -1,3 +1,4 @@
+import type { FunctionDescription } from '../../functions/define.ts';
 import type { Asked, Question, Reply } from './messages.ts';
 import type { CellState, Changes, Place, SheetContent, SheetEngine, Writing } from './types.ts';
 
@@ -27,6 +28,10 @@ class WorkerEngine implements SheetEngine {
 
   evaluate(sheet: string, text: string): Promise<CellState> {
     return this.#ask('evaluate', [sheet, text]) as Promise<CellState>;
+  }
+
+  functions(): Promise<readonly FunctionDescription[]> {
+    return this.#ask('functions', []) as Promise<readonly FunctionDescription[]>;
   }
 
   dependents(place: Place): Promise<readonly Place[]> {

@@ -6,26 +6,23 @@ import {
   type CellValue as EngineValue,
 } from 'hyperformula';
 import { catalogue } from '../../functions/index.ts';
-import type { AnyFunction } from '../../functions/define.ts';
-import { columnLetters, parseAddress } from '../formula/address.ts';
+import type { AnyFunction, FunctionDescription } from '../../functions/define.ts';
 import { compile } from '../formula/compile.ts';
-import { UNKNOWN } from '../formula/type-of.ts';
-import type { CellType } from '../formula/types.ts';
+import { functionsByName } from '../formula/types.ts';
 import { CellIndex, keyOf, placeOf } from './cell-index.ts';
-import { EMPTY, emptyAt, findingsOf, isNothing, ownDoubts, problem, titleOf, withDoubts } from './cell-state.ts';
+import { CellReader } from './cell-reader.ts';
+import { emptyAt, isNothing, ownDoubts, problem, withDoubts } from './cell-state.ts';
 import { Doubts } from './doubts.ts';
 import { language } from './language.ts';
 import { Loops } from './loops.ts';
-import { failedText, isAt, loopText, originOf, problemText } from './problem-text.ts';
+import { failedText, isAt } from './problem-text.ts';
 import { pluginFor, type EngineContext } from './plugin.ts';
 import { engineFormula, rawOf, unsound } from './raw-content.ts';
 import { RecordStore } from './record-store.ts';
 import { sameFrame } from './same-frame.ts';
 import { sameState } from './same-state.ts';
 import { columnRuns, Spots, type Spot } from './spots.ts';
-import type { CellState, CellValue, Changes, Place, SheetContent, SheetEngine, Writing } from './types.ts';
-
-const NO_WORDS: readonly string[] = [];
+import type { CellState, Changes, Place, SheetContent, SheetEngine, Writing } from './types.ts';
 
 /** What is learnt from one calculation leads to another, so often at most. */
 const MOST_ROUNDS = 5;
@@ -39,7 +36,7 @@ interface Outcome {
 /** The engine on HyperFormula: this file and the plugin are all that know it. Sheets go by their ids there. */
 export class HyperFormulaEngine implements SheetEngine {
   readonly #store: RecordStore;
-  readonly #definitions: readonly AnyFunction[] | undefined;
+  readonly #definitions: readonly AnyFunction[];
   readonly #index: CellIndex;
   readonly #spots = new Spots();
   /** Cells that the engine could not calculate, and did not get; tried again with every edit. */
@@ -50,15 +47,17 @@ export class HyperFormulaEngine implements SheetEngine {
   readonly #crowded = new Set<string>();
   readonly #doubts = new Doubts(this.#spots);
   readonly #loops: Loops;
+  readonly #reader: CellReader;
   #sheets: readonly SheetContent[] = [];
   readonly #hf: HyperFormula;
 
   /** @param definitions - Functions in place of the catalogue's. */
-  constructor(store = new RecordStore(), definitions?: readonly AnyFunction[]) {
+  constructor(store = new RecordStore(), definitions: readonly AnyFunction[] = catalogue) {
     this.#definitions = definitions;
     this.#store = store;
-    this.#index = new CellIndex(definitions);
+    this.#index = new CellIndex(functionsByName(definitions));
     this.#loops = new Loops(this.#index);
+    this.#reader = new CellReader(store, this.#index, this.#loops, (id) => this.#nameOf(id));
     const context: EngineContext = {
       store: this.#store,
       doubt: (at, messages) => this.#doubts.hear(at, messages),
@@ -66,8 +65,8 @@ export class HyperFormulaEngine implements SheetEngine {
     };
     this.#hf = HyperFormula.buildEmpty({
       licenseKey: 'gpl-v3',
-      language: language(definitions ?? catalogue),
-      functionPlugins: [...HyperFormula.getAllFunctionPlugins(), pluginFor(definitions ?? catalogue)],
+      language: language(definitions),
+      functionPlugins: [...HyperFormula.getAllFunctionPlugins(), pluginFor(definitions)],
       context,
       dateFormats: [],
       timeFormats: [],
@@ -96,18 +95,22 @@ export class HyperFormulaEngine implements SheetEngine {
   async evaluate(sheet: string, text: string): Promise<CellState> {
     const place = { sheet, cell: '' };
     const typed = text.startsWith('=') ? text : `=${text}`;
-    const { text: formula, type, findings } = compile(typed, this.#index.scope(sheet), this.#definitions);
+    const { text: formula, type, findings } = compile(typed, this.#index.scope(sheet));
     const id = this.#spots.numberOf(sheet);
     const error = findings.find(({ level }) => level === 'error');
     if (error || id === undefined)
       return { ...place, value: problem(error?.message ?? 'There is no such sheet.'), type, findings };
     try {
       const { result, doubts } = this.#doubts.tryOut(() => this.#hf.calculateFormula(engineFormula(formula), id));
-      const read = this.#read(Array.isArray(result) ? (result[0]?.[0] ?? null) : result, place);
+      const read = this.#reader.read(Array.isArray(result) ? (result[0]?.[0] ?? null) : result, place);
       return { ...place, value: read, type, findings: withDoubts(findings, [...doubts, ...ownDoubts(read)], typed) };
     } catch (failure) {
       return { ...place, value: problem(failedText(failure)), type, findings };
     }
+  }
+
+  async functions(): Promise<readonly FunctionDescription[]> {
+    return this.#definitions.map(description);
   }
 
   async dependents(place: Place): Promise<readonly Place[]> {
@@ -272,61 +275,21 @@ export class HyperFormulaEngine implements SheetEngine {
   }
 
   #tell(spot: Spot, raw: EngineValue, cells: CellState[]): void {
-    const state = this.#stateAt(spot, raw);
+    const state = this.#reader.stateAt(spot, raw);
     if (spot.told ? sameState(spot.told, state) : isNothing(state)) return;
     spot.told = isNothing(state) ? undefined : state;
     cells.push(state);
   }
 
-  #stateAt(spot: Spot, raw: EngineValue): CellState {
-    const { place, key } = spot;
-    const entry = this.#index.get(key);
-    spot.isTyped = entry !== undefined;
-    if (typeof raw === 'string') spot.handles = RecordStore.handlesIn(raw);
-    else if (spot.handles.length > 0) spot.handles = NO_WORDS;
-    const value = this.#read(raw, place);
-    const type = entry?.type ?? this.#typeOfSpilled(place, value);
-    const findings = findingsOf(entry, spot, value);
-    const unit = entry?.content.kind === 'quantity' ? entry.content.unit : undefined;
-    return unit === undefined
-      ? { sheet: place.sheet, cell: place.cell, value, type, findings }
-      : { sheet: place.sheet, cell: place.cell, value, type, findings, unit };
-  }
-
-  #read(value: EngineValue, place: Place): CellValue {
-    if (typeof value === 'number') return { kind: 'number', value };
-    if (value === null || value === undefined) return { kind: 'empty' };
-    if (value instanceof DetailedCellError) return this.#problem(value, place);
-    if (typeof value === 'boolean') return { kind: 'truth', truth: value };
-    const record = RecordStore.isHandle(value) ? this.#store.record(value) : undefined;
-    if (record) return { kind: 'record', record };
-    return { kind: 'text', text: this.#store.readable(String(value), titleOf) };
-  }
-
-  #problem(error: DetailedCellError, place: Place): CellValue {
-    const { type, message, address } = error;
-    const at = originOf({ type, message, address });
-    const origin = at && keyOf(at) !== keyOf(place) ? { origin: at } : {};
-    if (String(type) !== 'CYCLE') return { ...problem(problemText({ type, message })), ...origin };
-    const loop = this.#loops.of(keyOf(at ?? place)).map(placeOf);
-    const text = loopText(loop, place.sheet, 'origin' in origin, (id) => this.#nameOf(id));
-    return { ...problem(text), ...origin };
-  }
-
   #nameOf(id: string): string {
     return this.#sheets.find((sheet) => sheet.id === id)?.name ?? id;
   }
+}
 
-  /** A cell into which a column spills has the type of the formula above. */
-  #typeOfSpilled({ sheet, cell }: Place, value: CellValue): CellType {
-    const at = parseAddress(cell);
-    if (value.kind === 'empty' || !at) return EMPTY;
-    for (let row = at.row - 1; row >= 0; row--) {
-      const above = this.#index.get(`${sheet}!${columnLetters(at.column)}${String(row + 1)}`);
-      if (above) return above.type;
-    }
-    return UNKNOWN;
-  }
+/** Without compute, for a function cannot leave its thread. */
+function description(definition: AnyFunction): FunctionDescription {
+  const declared = { ...definition, compute: undefined };
+  return declared;
 }
 
 function mark(set: Set<string>, key: string, isIn: boolean): void {

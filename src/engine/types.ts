@@ -1,3 +1,4 @@
+import type { FunctionDescription } from '../../functions/define.ts';
 import type { CellRecord } from '../../functions/values/record.ts';
 import type { CellType, Finding } from '../formula/types.ts';
 
@@ -60,6 +61,8 @@ export interface SheetEngine {
   write(writings: readonly Writing[]): Promise<Changes>;
   /** The state of a formula that stands nowhere, computed as if typed into the sheet. */
   evaluate(sheet: string, text: string): Promise<CellState>;
+  /** Every function of the catalogue that formulas can call, as it is declared. */
+  functions(): Promise<readonly FunctionDescription[]>;
   /** The cells that follow directly from a cell. */
   dependents(place: Place): Promise<readonly Place[]>;
   dispose(): void;

@@ -14,12 +14,12 @@ export function compileCall(node: SyntaxNode, compilation: Compilation): Part {
   const written = compilation.slice(childrenOf(node)[0] ?? node);
   const name = written.toUpperCase();
   const slots = slotsOf(node.getChild('Arguments'));
-  const own = compilation.functions.get(name);
+  const own = compilation.scope.functions.get(name);
   if (own) return compileOwnCall(node, own, slots, compilation);
   if (name === 'FIELD') return field(node, slots, compilation);
   if (name === 'QTY') return quantity(node, slots, compilation);
   if (engineFunctions.has(name)) return compileEngineCall(node, name, slots, compilation);
-  const close = nearest(name, [...compilation.functions.keys(), ...engineFunctions]);
+  const close = nearest(name, [...compilation.scope.functions.keys(), ...engineFunctions]);
   const advice = close === undefined ? 'the function guide lists all of them.' : `did you mean ${close}?`;
   compilation.report('error', childrenOf(node)[0] ?? node, `There is no function ${written}: ${advice}`, close);
   return { text: '#NAME?', type: UNKNOWN, node };

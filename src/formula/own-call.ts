@@ -1,5 +1,5 @@
 import type { SyntaxNode } from '@lezer/common';
-import type { FunctionDescription, NumberParameter, Parameter } from '../../functions/define.ts';
+import type { FunctionDescription, NumberParameter, Parameter, RecordResult } from '../../functions/define.ts';
 import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { isPlain, quantityOf, sameDimension } from '../units/dimension.ts';
@@ -67,6 +67,8 @@ class OwnCall {
   #anyType: CellType | undefined;
   #curve: QuantityName | undefined;
   #hasCurve = false;
+  /** The word given for the first choice, `unknown` where it stands in another cell. */
+  #chosen: string | undefined;
   readonly #definition: FunctionDescription;
   readonly #compilation: Compilation;
 
@@ -78,6 +80,7 @@ class OwnCall {
   argument(slot: SyntaxNode, name: string, parameter: Parameter): string {
     const what = `${this.#definition.name}, ${name}`;
     if ('quantity' in parameter) return this.#number(slot, what, parameter);
+    if ('choice' in parameter) this.#chosen ??= slot.name === 'Text' ? this.#slice(slot).slice(1, -1) : 'unknown';
     if ('choice' in parameter && slot.name === 'Text') return this.#choice(slot, what, parameter.choice);
     const part = this.#compilation.part(slot);
     if ('record' in parameter) this.#record(part, what, parameter.record);
@@ -201,7 +204,7 @@ class OwnCall {
   result(): CellType {
     const { returns } = this.#definition;
     if ('record' in returns) {
-      const of = returns.of === 'curve' ? this.#curve : returns.of === 'any' ? this.any : returns.of;
+      const of = this.#contents(returns.of);
       return { kind: 'record', record: returns.record, ...(of && { quantity: of }) };
     }
     if ('text' in returns) return TEXT;
@@ -209,6 +212,16 @@ class OwnCall {
     if (returns.quantity === 'any') return this.#anyType ?? UNKNOWN;
     if (returns.quantity === 'curve') return this.#curve ? numberOf(this.#curve) : UNKNOWN;
     return numberOf(returns.quantity);
+  }
+
+  /** The quantity of the values in a curve or sample that is given. */
+  #contents(of: RecordResult['of']): QuantityName | undefined {
+    if (of === 'curve') return this.#curve;
+    if (of === 'any') return this.any;
+    if (of !== 'choice') return of;
+    const [choice] = Object.values(this.#definition.parameters).filter((parameter) => 'choice' in parameter);
+    const word = this.#chosen ?? choice?.default;
+    return word !== undefined && word in quantities ? (word as QuantityName) : undefined;
   }
 
   #slice(node: SyntaxNode): string {

@@ -1,5 +1,4 @@
 import type { SyntaxNode } from '@lezer/common';
-import type { AnyFunction } from '../../functions/define.ts';
 import type { CellType, Finding, Reference, Scope } from './types.ts';
 
 /** A part of a formula: what the engine is told, and what it is. */
@@ -15,7 +14,6 @@ export interface Part {
 export interface Compilation {
   readonly source: string;
   readonly scope: Scope;
-  readonly functions: ReadonlyMap<string, AnyFunction>;
   readonly references: Reference[];
   /** Compiles a part below. */
   part(node: SyntaxNode): Part;

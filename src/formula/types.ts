@@ -1,3 +1,4 @@
+import type { FunctionDescription } from '../../functions/define.ts';
 import type { Dimension, QuantityName } from '../../functions/quantities.ts';
 import type { RecordKind } from '../../functions/values/record.ts';
 
@@ -28,8 +29,15 @@ export interface Finding {
   readonly to: number;
 }
 
+/** The functions of the catalogue by their names, as far as a formula must know them. */
+export type Functions = ReadonlyMap<string, FunctionDescription>;
+
+export const functionsByName = (functions: readonly FunctionDescription[]): Functions =>
+  new Map(functions.map((each) => [each.name, each]));
+
 /** How a formula looks up what lies around it. */
 export interface Scope {
+  readonly functions: Functions;
   /** The sheet in which the formula stands (its id). */
   readonly sheet: string;
   /** The id of the sheet of that name, without regard to case. */

@@ -1,12 +1,19 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import { catalogue } from '../../functions/index.ts';
+import { functionsByName } from '../../src/formula/types.ts';
 import '../../src/components/function-guide/function-guide.ts';
 import type { FunctionGuide } from '../../src/components/function-guide/function-guide.ts';
 import { paint } from './paint.ts';
 
 const guide = (name = ''): Promise<FunctionGuide> =>
-  fixture<FunctionGuide>(html`<function-guide function=${name} style="height: 600px"></function-guide>`);
+  fixture<FunctionGuide>(
+    html`<function-guide
+      .functions=${functionsByName(catalogue)}
+      function=${name}
+      style="height: 600px"
+    ></function-guide>`,
+  );
 const names = (element: FunctionGuide): string[] =>
   [...element.shadowRoot!.querySelectorAll('li')].map((each) => each.textContent.trim());
 
@@ -40,5 +47,31 @@ describe('the function guide', () => {
     });
     element.shadowRoot!.querySelector<HTMLButtonElement>('.use')!.click();
     expect(formula).to.match(/^=[A-Z0-9.]+\(/);
+  });
+
+  it('goes through what was found with the arrows, from the search', async () => {
+    const element = await guide();
+    element.shadowRoot!.querySelector('input')!.focus();
+    await sendKeys({ type: 'port' });
+    await element.updateComplete;
+    const [first, second] = names(element);
+    const opened = (): string | null => element.shadowRoot!.querySelector('article')!.getAttribute('aria-label');
+    expect(opened()).to.equal(first);
+    await sendKeys({ press: 'ArrowDown' });
+    await element.updateComplete;
+    expect(opened()).to.equal(second);
+    await sendKeys({ press: 'ArrowUp' });
+    await element.updateComplete;
+    expect(opened()).to.equal(first);
+  });
+
+  it('keeps the functions of one family together under its name', async () => {
+    const element = await guide();
+    const heads = [...element.shadowRoot!.querySelectorAll('.list h3')].map((each) => each.textContent);
+    expect(new Set(heads).size).to.equal(heads.length);
+    for (const list of element.shadowRoot!.querySelectorAll('.list ul')) {
+      const family = list.previousElementSibling!.textContent;
+      for (const entry of list.querySelectorAll('li')) expect(entry.textContent.trim().split('.')[0]).to.equal(family);
+    }
   });
 });

@@ -5,7 +5,9 @@ import { scopeOf } from '../../src/document/scope.ts';
 import { sameWord } from '../../src/document/sheets.ts';
 import type { OctavoDocument, Sheet } from '../../src/document/types.ts';
 import { decodeDocument } from '../../src/exchange/decode.ts';
+import { catalogue } from '../../functions/index.ts';
 import { compile } from '../../src/formula/compile.ts';
+import { functionsByName } from '../../src/formula/types.ts';
 import { templates } from '../../templates/index.ts';
 import { sampleDocument } from './samples.ts';
 
@@ -31,7 +33,7 @@ describe.each(documents)('in "$title"', (document) => {
   test('words and grammar find the same references', () => {
     let count = 0;
     for (const sheet of document.sheets) {
-      const scope = scopeOf(document, sheet.id, () => ({ kind: 'unknown' }));
+      const scope = scopeOf(document, sheet.id, functionsByName(catalogue), () => ({ kind: 'unknown' }));
       for (const { text } of sheet.cells.values()) {
         if (!text.startsWith('=')) continue;
         const byGrammar = compile(text, scope).references.map(({ sheet: id, cells }) => `${id}!${cells}`);

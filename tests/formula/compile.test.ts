@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
 import { compile } from '../../src/formula/compile.ts';
 import { numberOf } from '../../src/formula/type-of.ts';
-import type { Scope } from '../../src/formula/types.ts';
+import { catalogue } from '../../functions/index.ts';
+import { functionsByName, type Scope } from '../../src/formula/types.ts';
 
 /** Vb is B4, a volume; D5 holds ohms, C4 a driver called Woofer. */
 const scope: Scope = {
+  functions: functionsByName(catalogue),
   sheet: 's',
   sheetNamed: () => undefined,
   cellsNamed: (_sheet, name) => ({ vb: 'B4', woofer: 'C4' })[name.toLowerCase()],

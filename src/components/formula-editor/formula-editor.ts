@@ -1,7 +1,6 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { classMap } from 'lit/directives/class-map.js';
-import { catalogue } from '../../../functions/index.ts';
 import { callAt } from '../../formula/call-at.ts';
 import type { Scope } from '../../formula/types.ts';
 import { completionList, LIST, optionId } from './completion-list.ts';
@@ -142,7 +141,7 @@ export class FormulaEditor extends LitElement {
   #hint(): TemplateResult | typeof nothing {
     if (!this.isEditing || this.#completion.isOpen || !this.value.startsWith('=')) return nothing;
     const call = callAt(this.value, this.position);
-    const definition = catalogue.find(({ name }) => name === call?.name);
+    const definition = this.scope?.functions.get(call?.name ?? '');
     return call && definition ? signature(definition, call.argument, () => this.#guide()) : nothing;
   }
 

@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { AnyFunction } from '../../../functions/define.ts';
+import type { FunctionDescription } from '../../../functions/define.ts';
 import { parameterWords } from '../function-guide/parameter-words.ts';
 
 /** What a function takes, with the argument at hand: what it means, in what unit and range. */
-export function signature(definition: AnyFunction, argument: number, openGuide: () => void): TemplateResult {
+export function signature(definition: FunctionDescription, argument: number, openGuide: () => void): TemplateResult {
   const parameters = Object.entries(definition.parameters);
   const at = Math.min(argument, parameters.length - 1);
   const current = parameters[at]?.[1];

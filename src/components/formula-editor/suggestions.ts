@@ -1,9 +1,8 @@
-import { catalogue } from '../../../functions/index.ts';
 import { fieldsOf } from '../../../functions/values/fields.ts';
 import { parseAddress } from '../../formula/address.ts';
 import { callAt } from '../../formula/call-at.ts';
 import { engineFunctions } from '../../formula/engine-functions.ts';
-import type { Scope } from '../../formula/types.ts';
+import type { Functions, Scope } from '../../formula/types.ts';
 
 export interface Suggestion {
   readonly label: string;
@@ -19,8 +18,8 @@ export interface Suggestions {
   readonly options: readonly Suggestion[];
 }
 
-const functions: readonly Suggestion[] = [
-  ...catalogue.map(({ name, summary }) => ({
+const callable = (functions: Functions): readonly Suggestion[] => [
+  ...[...functions.values()].map(({ name, summary }) => ({
     label: name,
     insert: `${name}(`,
     detail: summary,
@@ -40,7 +39,7 @@ export function suggestionsAt(
 ): Suggestions | undefined {
   if (!text.startsWith('=')) return undefined;
   const before = text.slice(0, position);
-  const choices = choicesAt(before);
+  const choices = choicesAt(before, scope.functions);
   if (choices) return choices;
   const [whole, sheet, word = ''] = /(?:('(?:[^']|'')*'|[\p{L}_][\p{L}\p{N}_]*)!)?([\p{L}_][\p{L}\p{N}_.]*)?$/u.exec(
     before,
@@ -58,7 +57,7 @@ export function suggestionsAt(
     .map((name) => ({ label: name, detail: scope.cellsNamed(on, name) ?? '', kind: 'name' as const }));
   if (sheet !== undefined) return { from, options: names };
   const others = sheets.map((name) => ({ label: name, insert: `${quoted(name)}!`, kind: 'sheet' as const }));
-  return { from, options: [...names, ...functions, ...others] };
+  return { from, options: [...names, ...callable(scope.functions), ...others] };
 }
 
 const quoted = (name: string): string =>
@@ -72,12 +71,12 @@ function fieldsAt(word: string, sheet: string, scope: Scope): readonly Suggestio
   return fieldsOf(type.record).map(({ name, summary }) => ({ label: name, detail: summary, kind: 'field' }));
 }
 
-function choicesAt(before: string): Suggestions | undefined {
+function choicesAt(before: string, functions: Functions): Suggestions | undefined {
   const quote = /[(,;]\s*("[^"]*)$/.exec(before)?.[1];
   if (quote === undefined) return undefined;
   const from = before.length - quote.length;
   const call = callAt(before, from);
-  const definition = catalogue.find(({ name }) => name === call?.name);
+  const definition = functions.get(call?.name ?? '');
   const parameter = Object.values(definition?.parameters ?? {})[call?.argument ?? 0];
   if (!parameter || !('choice' in parameter)) return undefined;
   return { from, options: parameter.choice.map((word) => ({ label: `"${word}"`, kind: 'choice' })) };

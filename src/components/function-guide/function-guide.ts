@@ -1,12 +1,12 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { catalogue } from '../../../functions/index.ts';
-import type { AnyFunction } from '../../../functions/define.ts';
+import type { FunctionDescription } from '../../../functions/define.ts';
 import { sources } from '../../../functions/sources.ts';
+import { engineFunctions } from '../../formula/engine-functions.ts';
+import type { Functions } from '../../formula/types.ts';
+import { SearchWords } from './search-words.ts';
 import { parameterWords, resultWords, signatureOf } from './parameter-words.ts';
 import { guideStyles } from './styles.ts';
-
-const familyOf = (name: string): string => name.split('.')[0] ?? name;
 
 /** Every function with all that its declaration says: what it takes and gives, where it comes from, an example.
  *  @fires use-example - The example is wanted in a cell; `detail.formula`. */
@@ -14,18 +14,26 @@ const familyOf = (name: string): string => name.split('.')[0] ?? name;
 export class FunctionGuide extends LitElement {
   static override styles = guideStyles;
 
+  /** The functions that there are, in reading order. */
+  @property({ attribute: false }) functions: Functions = new Map();
   /** The function that is opened; without regard to case. */
   @property() function = '';
   @state() private search = '';
+  #words = new SearchWords(this.functions);
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('functions')) this.#words = new SearchWords(this.functions);
+  }
 
   protected override updated(changed: PropertyValues<this>): void {
-    if (changed.has('function')) this.renderRoot.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest' });
+    if (!changed.has('function') && !changed.has('functions')) return;
+    this.renderRoot.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest' });
+    this.renderRoot.querySelector('article')?.scrollTo({ top: 0 });
   }
 
   protected override render(): TemplateResult {
-    const found = this.#found;
-    const opened = catalogue.find(({ name }) => name === this.function.toUpperCase()) ?? found[0];
-    const families = [...new Set(found.map(({ name }) => familyOf(name)))];
+    const found = this.#words.find(this.search);
+    const opened = this.#opened(found);
     return html`<nav aria-label="Functions">
         <input
           type="search"
@@ -33,18 +41,20 @@ export class FunctionGuide extends LitElement {
           placeholder="Search: port, resonance, pad"
           .value=${this.search}
           @input=${(event: Event) => this.#seek((event.target as HTMLInputElement).value)}
+          @keydown=${(event: KeyboardEvent) => this.#step(event, found)}
         />
         <p class="count" role="status">
           ${found.length === 0 ? 'No function says that: try another word.' : `${String(found.length)} functions`}
         </p>
         <div class="list" tabindex="-1">
-          ${families.map(
-            (family) =>
+          ${families(found).map(
+            ([family, members]) =>
               html`<h3>${family}</h3>
                 <ul>
-                  ${found.filter(({ name }) => familyOf(name) === family).map((each) => this.#entry(each, opened))}
+                  ${members.map((each) => this.#entry(each, opened))}
                 </ul>`,
           )}
+          ${this.search === '' ? usual : nothing}
         </div>
       </nav>
       <article tabindex="0" aria-label=${opened ? opened.name : 'No function'}>
@@ -52,17 +62,11 @@ export class FunctionGuide extends LitElement {
       </article>`;
   }
 
-  get #found(): readonly AnyFunction[] {
-    const words = this.search.toLowerCase().split(/\s+/).filter(Boolean);
-    return catalogue.filter((each) => {
-      const text = `${each.name} ${each.summary} ${Object.values(each.parameters)
-        .map(({ summary }) => summary)
-        .join(' ')}`.toLowerCase();
-      return words.every((word) => text.includes(word));
-    });
+  #opened(found: readonly FunctionDescription[]): FunctionDescription | undefined {
+    return this.functions.get(this.function.toUpperCase()) ?? found[0];
   }
 
-  #entry(each: AnyFunction, opened: AnyFunction | undefined): TemplateResult {
+  #entry(each: FunctionDescription, opened: FunctionDescription | undefined): TemplateResult {
     return html`<li>
       <button
         aria-current=${each === opened ? 'true' : nothing}
@@ -74,7 +78,7 @@ export class FunctionGuide extends LitElement {
     </li>`;
   }
 
-  #page(opened: AnyFunction): TemplateResult {
+  #page(opened: FunctionDescription): TemplateResult {
     const { parameters, returns, source, example, remarks } = opened;
     return html`<h2>${signatureOf(opened)}</h2>
       <p>${opened.summary}</p>
@@ -105,13 +109,39 @@ export class FunctionGuide extends LitElement {
 
   #seek(text: string): void {
     this.search = text;
-    this.function = this.#found[0]?.name ?? '';
+    this.function = this.#words.find(text)[0]?.name ?? '';
+  }
+
+  /** The arrows go through what was found without leaving the search. */
+  #step(event: KeyboardEvent, found: readonly FunctionDescription[]): void {
+    const by = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    if (by === undefined) return;
+    event.preventDefault();
+    const opened = this.#opened(found);
+    const at = opened ? found.indexOf(opened) : -1;
+    this.function = found[Math.max(0, Math.min(found.length - 1, at + by))]?.name ?? '';
   }
 
   #use(formula: string): void {
     this.dispatchEvent(new CustomEvent('use-example', { detail: { formula } }));
   }
 }
+
+/** The functions of one family together, families in the order of their first. */
+function families(found: readonly FunctionDescription[]): readonly (readonly [string, FunctionDescription[]])[] {
+  const all = new Map<string, FunctionDescription[]>();
+  for (const each of found) {
+    const family = each.name.split('.')[0] ?? each.name;
+    const members = all.get(family);
+    if (members) members.push(each);
+    else all.set(family, [each]);
+  }
+  return [...all];
+}
+
+/** What every sheet of numbers knows needs no page of its own. */
+const usual = html`<h3>The usual ones</h3>
+  <p class="usual">${[...engineFunctions].join(' ')}</p>`;
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -1,4 +1,4 @@
-import type { AnyFunction, NumberParameter, Parameter, Result } from '../../../functions/define.ts';
+import type { FunctionDescription, NumberParameter, Parameter, Result } from '../../../functions/define.ts';
 import { quantities } from '../../../functions/quantities.ts';
 import { show } from '../../units/show.ts';
 
@@ -22,7 +22,7 @@ export function resultWords(returns: Result): string {
 }
 
 /** `CLOSED.QTC(qts, vas, vb)` */
-export const signatureOf = ({ name, parameters }: AnyFunction): string =>
+export const signatureOf = ({ name, parameters }: FunctionDescription): string =>
   `${name}(${Object.keys(parameters).join(', ')})`;
 
 function kindOf(parameter: Parameter): string {

@@ -45,6 +45,18 @@ export const guideStyles = css`
     line-height: 16px;
     font-weight: 600;
   }
+  .list h3 {
+    position: sticky;
+    top: 0;
+    margin: 0;
+    padding: 14px 0 4px;
+    background: var(--panel);
+  }
+  .usual {
+    margin: 0;
+    color: var(--ink2);
+    font: 12px/18px var(--mono);
+  }
   ul {
     margin: 0;
     padding: 0;
