@@ -54,7 +54,7 @@ export const curveRead = define({
     quantity: { choice: kinds, default: 'level', summary: 'what the values are' },
     title: { text: true, default: 'Measured', summary: 'what the curve shows' },
   },
-  returns: { record: 'curve', summary: 'curve that holds from the first to the last frequency' },
+  returns: { record: 'curve', of: 'choice', summary: 'curve that holds from the first to the last frequency' },
   source: { source: 'own', at: 'straight in log f between the rows' },
   example: { formula: '=CURVE.READ(1 kHz, 90 dB)', gives: { quantity: 'level', title: 'Measured' } },
   remarks:

@@ -54,7 +54,11 @@ export const driverFromTable = define({
   },
   returns: { record: 'driver', summary: 'the driver' },
   source: { source: 'small1972direct', at: 'definitions of the small-signal parameters' },
-  example: { formula: '=DRIVER({"Fs";"Qms";"Qes";"Re"}, {38;4.8;0.42;5.8}, "W-165 A")', gives: { qts: 0.386 } },
+  example: {
+    formula: '=DRIVER(A1:A4, B1:B4, "W-165 A")',
+    cells: { A1: 'Fs', B1: '38 Hz', A2: 'Qms', B2: '4.8', A3: 'Qes', B3: '0.42', A4: 'Re', B4: '5.8 ohm' },
+    gives: { qts: 0.386 },
+  },
   remarks:
     'Labels are read by symbol or plain name, in any case. The level is kept at 2.83 V; a level for 1 W needs the nominal ohms. Mass and compliance include the air load. What the sheet gives is never overwritten: a contradiction becomes a doubt.',
   compute({ labels, values, name }) {

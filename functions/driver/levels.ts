@@ -45,8 +45,23 @@ export const driverLevelGap = define({
   returns: { quantity: 'level', summary: 'printed level minus computed level' },
   source: { source: 'small1972direct', at: 'reference efficiency η₀ = 4π²·fs³·Vas/(c³·Qes)' },
   example: {
-    formula:
-      '=DRIVER.LEVEL_GAP(DRIVER({"Fs";"Qms";"Qes";"Vas";"Re";"Level";"Level basis"}, {38;4.8;0.42;0.02852;5.8;90.2;"2.83 V"}))',
+    formula: '=DRIVER.LEVEL_GAP(DRIVER(A1:A7, B1:B7))',
+    cells: {
+      A1: 'Fs',
+      B1: '38 Hz',
+      A2: 'Qms',
+      B2: '4.8',
+      A3: 'Qes',
+      B3: '0.42',
+      A4: 'Vas',
+      B4: '28.52 L',
+      A5: 'Re',
+      B5: '5.8 ohm',
+      A6: 'Level',
+      B6: '90.2 dB',
+      A7: 'Level basis',
+      B7: 'at 2.83 V',
+    },
     gives: 1.0,
   },
   compute: (given) => {
