@@ -3,6 +3,7 @@ import { solveImpedance } from '../enclosure/impedance-curve.ts';
 import type { Curve } from '../values/curve.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
+import { lossyCoilOf } from './lossy-coil.ts';
 import { need } from './need.ts';
 
 export const driverImpedance = define({
@@ -23,7 +24,10 @@ export const driverImpedance = define({
       kind: 'curve',
       title: 'Impedance',
       quantity: 'resistance',
-      ...solveImpedance({ style: 'free', ...driver, coil: driver.le ?? 0 }, frequencies),
+      ...solveImpedance(
+        { style: 'free', ...driver, coil: driver.le ?? 0, lossyCoil: lossyCoilOf(driver) },
+        frequencies,
+      ),
       from: frequencies[0]!,
       to: frequencies.at(-1)!,
     };

@@ -3,21 +3,19 @@ import type { Box } from '../values/box.ts';
 import type { Curve } from '../values/curve.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
-import { say } from '../values/say.ts';
 import { solveImpedance } from './impedance-curve.ts';
 import { solveLumped } from './lumped.ts';
-import { coilSolutionOf, flatLevel, modelOf, solutionOf } from './model.ts';
+import { flatLevel, loadOf, modelOf, solutionOf } from './model.ts';
 import { box, demoClosed, demoVented, volts } from './parameters.ts';
-import { travelAt, travelCurve } from './travel-curve.ts';
-import { usual } from '../usual.ts';
+import { travelCurve } from './travel-curve.ts';
 
-const whole = { from: frequencies[0]!, to: frequencies.at(-1)! } as const;
+export const whole = { from: frequencies[0]!, to: frequencies.at(-1)! } as const;
 
 const coilRemark =
   'Small-signal theory: the coil inductance and the cone shape are left out, so the curve holds while the driver moves as a piston and its Le matters little, below some hundred hertz.';
 
 /** Level in dB above a flat one, with phase. */
-function responseCurve(of: Box, title: string, flat: number): Curve {
+export function responseCurve(of: Box, title: string, flat: number): Curve {
   const { pressureRe, pressureIm } = solutionOf(of);
   const y = new Float64Array(frequencies.length);
   const phase = new Float64Array(frequencies.length);
@@ -80,33 +78,9 @@ export const boxImpedance = define({
     kind: 'curve',
     title: 'Impedance',
     quantity: 'resistance',
-    ...solveImpedance(modelOf(given.box), frequencies, solutionOf(given.box)),
+    ...solveImpedance(modelOf(given.box), frequencies, loadOf(given.box)),
     ...whole,
   }),
-});
-
-export const boxPortSpeed = define({
-  name: 'BOX.PORT_SPEED',
-  summary: 'Peak speed of the air in the port for a sine of a drive voltage.',
-  parameters: {
-    box,
-    portArea: { ...usual.area, typical: [5e-4, 0.1], summary: 'total area of the ports' },
-    volts,
-  },
-  returns: { record: 'curve', of: 'speed', summary: 'peak speed' },
-  source: { source: 'own', at: 'port volume velocity of the lumped circuit' },
-  example: { formula: `=BOX.PORT_SPEED(${demoVented}, "36.3 cm2", "20 V")`, gives: { maximum: 23.3 } },
-  remarks:
-    'Common practice, no source: below 5 % of the speed of sound (17 m/s) a port stays quiet, above 10 % it chuffs.',
-  compute: (given): Curve | Problem => {
-    if (given.box.style !== 'vented') return new Problem(say`A closed box has no port: give a vented box.`, 'box');
-    const scale = travelAt(given.box, given.volts);
-    if (scale instanceof Problem) return scale;
-    const { portRe, portIm } = coilSolutionOf(given.box);
-    const swept = (2 * Math.PI * scale * given.box.driver.sd!) / given.portArea;
-    const y = frequencies.map((f, index) => swept * f * Math.hypot(portRe[index]!, portIm[index]!));
-    return { kind: 'curve', title: 'Port speed', quantity: 'speed', y, ...whole };
-  },
 });
 
 /** Half the relative step over which the slope of the phase is taken. */

@@ -3,30 +3,35 @@ import type { Box } from '../values/box.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import { box, demoDriver, demoVented } from './parameters.ts';
-import { resonance, totalQ } from './qtc.ts';
+import { resonanceOf } from './model.ts';
+import { totalQ } from './qtc.ts';
+import { styleNames } from './style-names.ts';
 import { usual } from '../usual.ts';
 
 export const boxQtc = define({
   name: 'BOX.QTC',
-  summary: 'Total Q of a closed box, with series resistance, filling and absorption.',
+  summary: 'Total Q of a closed box or a baffle, with series resistance, filling and absorption.',
   parameters: { box },
   returns: { quantity: 'ratio', summary: 'total Q' },
   source: { source: 'small1972closed', at: 'Qtc = Qts·√(1 + Vas/Vb), absorption added' },
   example: { formula: `=BOX.QTC(CLOSED.BOX(${demoDriver}, "12.1 L", "0.6 ohm"))`, gives: 0.774 },
   compute: (given) =>
-    given.box.style === 'closed'
+    given.box.style === 'closed' || given.box.style === 'baffle'
       ? totalQ(given.box)
-      : new Problem(say`A vented box has no single Qtc: look at its response, or give a closed box.`, 'box'),
+      : new Problem(
+          say`${styleNames[given.box.style]}: there is no single Qtc. Look at its response, or give a closed box.`,
+          'box',
+        ),
 });
 
 export const boxResonance = define({
   name: 'BOX.RESONANCE',
-  summary: 'Resonance of the driver in a closed box, or the port tuning of a vented one.',
+  summary: 'Resonance of the driver in a closed box or a baffle, or the tuning by port or radiators.',
   parameters: { box },
   returns: { quantity: 'frequency', summary: 'resonance' },
   source: { source: 'small1972closed', at: 'fc = fs·√(1 + Vas/Vb)' },
   example: { formula: `=BOX.RESONANCE(CLOSED.BOX(${demoDriver}, "12.1 L", 0, 1.15))`, gives: 66.36 },
-  compute: (given) => resonance(given.box),
+  compute: (given) => resonanceOf(given.box),
 });
 
 export const boxSeriesLoss = define({

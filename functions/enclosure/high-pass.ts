@@ -23,6 +23,7 @@ export function applyHighPass({ frequency, order }: HighPass, at: Float64Array, 
       real = next;
     }
     for (const [re, im] of targets) {
+      if (re.length === 0) continue;
       const next = re[index]! * real - im[index]! * imaginary;
       im[index] = re[index]! * imaginary + im[index]! * real;
       re[index] = next;

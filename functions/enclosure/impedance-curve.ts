@@ -1,22 +1,29 @@
-import { solveLumped, type LumpedModel, type LumpedSolution } from './lumped.ts';
+import { solveLoad, type AcousticLoad } from './acoustic-load.ts';
+import type { LumpedModel } from './lumped.ts';
 
-/** Impedance at the driver's terminals with coil inductance, from a solution of the circuit where there is one. */
+/** Impedance at the driver's terminals with coil inductance, from its acoustic load where that is solved already. */
 export function solveImpedance(
   model: LumpedModel,
   at: Float64Array,
-  solution: LumpedSolution = solveLumped(model, at),
+  load: Pick<AcousticLoad, 'mechanicalRe' | 'mechanicalIm'> = solveLoad(model, at),
 ): { readonly y: Float64Array; readonly phase: Float64Array } {
-  const { fs, qes, re, coil } = model;
+  const { fs, qes, re, coil, lossyCoil } = model;
   const y = new Float64Array(at.length);
   const phase = new Float64Array(at.length);
   for (let index = 0; index < at.length; index += 1) {
     const f = at[index]!;
-    const mRe = solution.mechanicalRe[index]!;
-    const mIm = solution.mechanicalIm[index]!;
+    const mRe = load.mechanicalRe[index]!;
+    const mIm = load.mechanicalIm[index]!;
     const motional = ((re / qes) * (f / fs)) / (mRe * mRe + mIm * mIm);
-    const real = re + motional * mIm;
-    const imaginary = 2 * Math.PI * f * coil + motional * mRe;
-    y[index] = Math.hypot(real, imaginary);
+    let real = re + motional * mIm;
+    let imaginary = 2 * Math.PI * f * coil + motional * mRe;
+    if (lossyCoil !== undefined) {
+      const x = (2 * Math.PI * f * lossyCoil.inductance) / lossyCoil.across;
+      const part = (lossyCoil.across * x) / (1 + x * x);
+      real += part * x;
+      imaginary += part;
+    }
+    y[index] = Math.sqrt(real * real + imaginary * imaginary);
     phase[index] = Math.atan2(imaginary, real);
   }
   return { y, phase };

@@ -1,8 +1,12 @@
 import type { AnyFunction } from '../define.ts';
-import { boxDelay, boxImpedance, boxLevel, boxPortSpeed, boxResponse, boxTravel } from './box-curves.ts';
+import { baffleBox } from './baffle.ts';
+import { bandpassBox } from './bandpass.ts';
+import { boxDelay, boxImpedance, boxLevel, boxResponse, boxTravel } from './box-curves.ts';
 import { boxHighPass, boxQtc, boxResonance, boxSeriesLoss } from './box-numbers.ts';
 import { closedBox, closedQtc, closedResonance, closedVolume, closedVolumeFor } from './closed.ts';
+import { boxPortSpeed, boxRadiatorTravel } from './port-curves.ts';
 import { portArea, portClearance, portLargest, portLength, portResonance, portSlotArea, portVolume } from './port.ts';
+import { radiatorBox, radiatorMass, radiatorNotch, radiatorTuning } from './radiator.ts';
 import { boxTravelLimit, boxTravelPower, boxTravelPowerAt, boxTravelVolts } from './travel-limit.ts';
 import { ventedBox, ventedTuning, ventedVolume } from './vented.ts';
 
@@ -15,6 +19,12 @@ export const enclosureFunctions = [
   ventedVolume,
   ventedTuning,
   ventedBox,
+  radiatorMass,
+  radiatorTuning,
+  radiatorNotch,
+  radiatorBox,
+  bandpassBox,
+  baffleBox,
   boxQtc,
   boxResonance,
   boxSeriesLoss,
@@ -28,6 +38,7 @@ export const enclosureFunctions = [
   boxTravelPowerAt,
   boxImpedance,
   boxPortSpeed,
+  boxRadiatorTravel,
   boxDelay,
   portArea,
   portSlotArea,

@@ -1,20 +1,27 @@
 import type { HighPass } from '../values/box.ts';
+import { solveLoad, type AcousticLoad } from './acoustic-load.ts';
 import { applyHighPass } from './high-pass.ts';
 
 /** A driver on its acoustic load, by ratios: all that the small-signal circuit needs. SI. */
 export interface LumpedModel {
-  readonly style: 'free' | 'closed' | 'vented';
+  readonly style: 'free' | 'closed' | 'vented' | 'radiator' | 'bandpass';
   readonly fs: number;
   readonly qms: number;
   readonly qes: number;
   readonly re: number;
   /** Voice-coil inductance, in series with Re. */
   readonly coil: number;
+  /** Its lossy part in series with that: an inductance with a resistance across it. */
+  readonly lossyCoil?: { readonly inductance: number; readonly across: number } | undefined;
   /** Series resistance ahead of the voice coil; 0 without. */
   readonly series?: number;
-  /** Vas over the apparent volume; 0 in free air. */
+  /** Vas over the apparent volume behind the cone; 0 in free air. */
   readonly ratio?: number;
-  /** The frequency at which the loss Qs hold: the port tuning or the closed-box resonance. */
+  /** Vas over the volume before the cone; band-pass only. */
+  readonly frontRatio?: number;
+  /** Compliance of the radiators over that of the air, their resonance and Q. */
+  readonly radiator?: { readonly ratio: number; readonly fp: number; readonly qmp: number };
+  /** The frequency at which the loss Qs hold: the tuning or the closed-box resonance. */
   readonly lossFrequency?: number;
   readonly leakageQ?: number;
   readonly absorptionQ?: number;
@@ -30,7 +37,7 @@ export interface LumpedSolution {
   /** Travel over Bl·Cms/(Re + series) times the voltage, its value at 0 Hz in free air. */
   readonly travelRe: Float64Array;
   readonly travelIm: Float64Array;
-  /** Volume displaced in the port over Sd times that same travel; empty without a port. */
+  /** Volume displaced in port or radiators over Sd times that same travel; empty without one. */
   readonly portRe: Float64Array;
   readonly portIm: Float64Array;
   /** Mechanical side S² + S/Qms + 1 + αF, for the motional impedance. */
@@ -38,77 +45,65 @@ export interface LumpedSolution {
   readonly mechanicalIm: Float64Array;
 }
 
+const nothing = new Float64Array(0);
+
 /**
- * Solves the small-signal circuit: Re and series resistance, motional branch, and the load of a box with absorption in
- * series with its compliance, a leak across it and a port with losses. With `withCoil` the coil inductance acts on
- * pressure and travel too; without, it is left out, as small-signal theory does.
+ * Solves the small-signal circuit: Re and series resistance, motional branch, and the load of the box. With `withCoil`
+ * the coil inductance acts on pressure and travel too; without, it is left out, as small-signal theory does.
  */
-export function solveLumped(model: LumpedModel, at: Float64Array, withCoil = false): LumpedSolution {
-  const { fs, qms, qes, re, series = 0, ratio = 0, lossFrequency = fs } = model;
-  const { leakageQ = Infinity, absorptionQ = Infinity, portQ = Infinity } = model;
+export function solveLumped(
+  model: LumpedModel,
+  at: Float64Array,
+  withCoil = false,
+  load: AcousticLoad = solveLoad(model, at),
+): LumpedSolution {
+  const { fs, qes, re, series = 0, coil, lossyCoil } = model;
+  const { mechanicalRe, mechanicalIm, outRe, outIm, flowRe, flowIm } = load;
   const count = at.length;
-  const array = (): Float64Array => new Float64Array(count);
-  const pressureRe = array();
-  const pressureIm = array();
-  const travelRe = array();
-  const travelIm = array();
-  const mechanicalRe = array();
-  const mechanicalIm = array();
-  const vented = model.style === 'vented';
-  const portRe = new Float64Array(vented ? count : 0);
-  const portIm = new Float64Array(vented ? count : 0);
-  const bare = !vented && leakageQ === Infinity && absorptionQ === Infinity;
+  const pressureRe = new Float64Array(count);
+  const pressureIm = new Float64Array(count);
+  const travelRe = new Float64Array(count);
+  const travelIm = new Float64Array(count);
+  const portRe = flowRe === undefined ? nothing : new Float64Array(count);
+  const portIm = flowIm === undefined ? nothing : new Float64Array(count);
   const total = re + series;
-  const damping = re / (qes * total);
-  const reactive = withCoil ? (2 * Math.PI * model.coil) / total : 0;
+  const damping = re / (qes * total * fs);
+  const reactive = withCoil ? (2 * Math.PI * coil) / total : 0;
+  const lossy = withCoil ? lossyCoil : undefined;
+  const squareFs = fs * fs;
   for (let index = 0; index < count; index += 1) {
     const f = at[index]!;
-    const s = f / fs;
-    // Compliance of the box with its losses: F = 1/Ytot, Ya the branch of the enclosed air. F and Ya·F are 1 without.
-    let loadRe = 1;
-    let loadIm = 0;
-    let airRe = 1;
-    let airIm = 0;
-    let ventRe = 0;
-    let ventIm = 0;
-    if (!bare) {
-      const p = f / lossFrequency;
-      const absorbed = p / absorptionQ;
-      const yaRe = 1 / (1 + absorbed * absorbed);
-      const yaIm = -absorbed * yaRe;
-      if (vented) {
-        const friction = p / portQ;
-        const size = p * p * p * p + friction * friction;
-        ventRe = -(p * p) / size;
-        ventIm = -friction / size;
-      }
-      const sumRe = yaRe + ventRe;
-      const sumIm = yaIm + ventIm - 1 / (p * leakageQ);
-      const size = sumRe * sumRe + sumIm * sumIm;
-      loadRe = sumRe / size;
-      loadIm = -sumIm / size;
-      airRe = yaRe * loadRe - yaIm * loadIm;
-      airIm = yaRe * loadIm + yaIm * loadRe;
+    const mRe = mechanicalRe[index]!;
+    const mIm = mechanicalIm[index]!;
+    // X = 1/(M·Ze/Rt + S·Re/(Qes·Rt)).
+    let eRe = 1;
+    let eIm = f * reactive;
+    if (lossy !== undefined) {
+      const x = (2 * Math.PI * f * lossy.inductance) / lossy.across;
+      const part = (lossy.across * x) / ((1 + x * x) * total);
+      eRe += part * x;
+      eIm += part;
     }
-    const mRe = 1 - s * s + ratio * loadRe;
-    const mIm = s / qms + ratio * loadIm;
-    mechanicalRe[index] = mRe;
-    mechanicalIm[index] = mIm;
-    // X = 1/(M·Ze/Rt + S·Re/(Qes·Rt)), Ze/Rt = 1 + j·reactance.
-    const reactance = f * reactive;
-    const dRe = mRe - mIm * reactance;
-    const dIm = mIm + mRe * reactance + s * damping;
+    const dRe = mRe * eRe - mIm * eIm;
+    const dIm = mIm * eRe + mRe * eIm + f * damping;
     const inverse = 1 / (dRe * dRe + dIm * dIm);
     const xRe = dRe * inverse;
     const xIm = -dIm * inverse;
     travelRe[index] = xRe;
     travelIm[index] = xIm;
-    const s2 = s * s;
-    pressureRe[index] = -s2 * (airRe * xRe - airIm * xIm);
-    pressureIm[index] = -s2 * (airRe * xIm + airIm * xRe);
-    if (vented) {
-      const uRe = ventRe * loadRe - ventIm * loadIm;
-      const uIm = ventRe * loadIm + ventIm * loadRe;
+    const square = -(f * f) / squareFs;
+    if (outRe === undefined || outIm === undefined) {
+      pressureRe[index] = square * xRe;
+      pressureIm[index] = square * xIm;
+    } else {
+      const oRe = outRe[index]!;
+      const oIm = outIm[index]!;
+      pressureRe[index] = square * (oRe * xRe - oIm * xIm);
+      pressureIm[index] = square * (oRe * xIm + oIm * xRe);
+    }
+    if (flowRe !== undefined && flowIm !== undefined) {
+      const uRe = flowRe[index]!;
+      const uIm = flowIm[index]!;
       portRe[index] = uRe * xRe - uIm * xIm;
       portIm[index] = uRe * xIm + uIm * xRe;
     }
@@ -117,7 +112,7 @@ export function solveLumped(model: LumpedModel, at: Float64Array, withCoil = fal
     applyHighPass(model.highPass, at, [
       [pressureRe, pressureIm],
       [travelRe, travelIm],
-      ...(vented ? [[portRe, portIm] as const] : []),
+      [portRe, portIm],
     ]);
   }
   return { pressureRe, pressureIm, travelRe, travelIm, portRe, portIm, mechanicalRe, mechanicalIm };

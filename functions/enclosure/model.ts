@@ -1,8 +1,10 @@
 import { airDensity, referencePressure, soundSpeed } from '../air.ts';
+import { lossyCoilOf } from '../driver/lossy-coil.ts';
 import { need, type With } from '../driver/need.ts';
 import type { Box } from '../values/box.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
+import { solveLoad, type AcousticLoad } from './acoustic-load.ts';
 import { solveLumped, type LumpedModel, type LumpedSolution } from './lumped.ts';
 
 /** What every box asks of its driver. */
@@ -14,20 +16,35 @@ type BoxDriver = With<(typeof boxFields)[number]>;
 export const complianceRatio = (driver: BoxDriver, box: Pick<Box, 'volume' | 'fill'>): number =>
   driver.vas / (box.volume * box.fill);
 
+/** Where port, radiators or closed box resonate. */
+export function resonanceOf(box: Box): number {
+  const driver = box.driver as BoxDriver;
+  if (box.tuning !== undefined) return box.tuning;
+  if (box.radiator !== undefined) {
+    return box.radiator.fp * Math.sqrt(1 + box.radiator.vap / (box.volume * box.fill));
+  }
+  return driver.fs * Math.sqrt(1 + complianceRatio(driver, box));
+}
+
 /** The circuit of a box; the driver must carry {@link boxFields}, as every box made here does. */
 export function modelOf(box: Box): LumpedModel & { readonly ratio: number; readonly series: number } {
   const driver = box.driver as BoxDriver;
-  const ratio = complianceRatio(driver, box);
+  const { radiator, frontVolume } = box;
   return {
-    style: box.style,
+    style: box.style === 'baffle' ? 'free' : box.style,
     fs: driver.fs,
     qms: driver.qms,
     qes: driver.qes,
     re: driver.re,
     coil: driver.le ?? 0,
+    lossyCoil: lossyCoilOf(driver),
     series: box.seriesResistance,
-    ratio,
-    lossFrequency: box.tuning ?? driver.fs * Math.sqrt(1 + ratio),
+    ratio: complianceRatio(driver, box),
+    ...(frontVolume === undefined ? {} : { frontRatio: driver.vas / frontVolume }),
+    ...(radiator === undefined
+      ? {}
+      : { radiator: { ratio: radiator.vap / (box.volume * box.fill), fp: radiator.fp, qmp: radiator.qmp } }),
+    lossFrequency: resonanceOf(box),
     leakageQ: box.leakageQ,
     absorptionQ: box.absorptionQ,
     portQ: box.portQ,
@@ -35,23 +52,30 @@ export function modelOf(box: Box): LumpedModel & { readonly ratio: number; reado
   };
 }
 
+const loads = new WeakMap<Box, AcousticLoad>();
 const withoutCoil = new WeakMap<Box, LumpedSolution>();
 const withCoil = new WeakMap<Box, LumpedSolution>();
 
-function remembered(solved: WeakMap<Box, LumpedSolution>, box: Box, coil: boolean): LumpedSolution {
+function remembered<T>(solved: WeakMap<Box, T>, box: Box, solve: () => T): T {
   const known = solved.get(box);
   if (known !== undefined) return known;
-  const solution = solveLumped(modelOf(box), frequencies, coil);
+  const solution = solve();
   solved.set(box, solution);
   return solution;
 }
 
+/** The load of a box over the grid, once per box. */
+export const loadOf = (box: Box): AcousticLoad => remembered(loads, box, () => solveLoad(modelOf(box), frequencies));
+
 /** The circuit of a box solved over the grid, once per box, the coil inductance left out: for response and level. */
-export const solutionOf = (box: Box): LumpedSolution => remembered(withoutCoil, box, false);
+export const solutionOf = (box: Box): LumpedSolution =>
+  remembered(withoutCoil, box, () => solveLumped(modelOf(box), frequencies, false, loadOf(box)));
 
 /** The same with the coil inductance: for travel and port speed, which it changes by up to a few per cent. */
 export const coilSolutionOf = (box: Box): LumpedSolution =>
-  (box.driver.le ?? 0) === 0 ? solutionOf(box) : remembered(withCoil, box, true);
+  (box.driver.le ?? 0) === 0 && lossyCoilOf(box.driver) === undefined
+    ? solutionOf(box)
+    : remembered(withCoil, box, () => solveLumped(modelOf(box), frequencies, true, loadOf(box)));
 
 /** Travel at 0 Hz in free air for 1 V: Bl·Cms/(Re + series), metres per volt. */
 export function travelPerVolt(box: Box): number | Problem {

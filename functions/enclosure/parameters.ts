@@ -25,6 +25,14 @@ export const fill = {
   typical: [1, 1.25],
   summary: 'how many times larger filling makes the box appear',
 } as const;
+export const leakageQ = {
+  quantity: 'ratio',
+  min: 2,
+  max: 1e4,
+  default: 7,
+  typical: [3, 30],
+  summary: 'leakage Q at the tuning',
+} as const;
 export const lossQ = (summary: string) => ({ ...usual.q, optional: true, typical: [3, 200], summary }) as const;
 export const volts = {
   ...usual.volts,
@@ -40,3 +48,5 @@ export const qtc = { ...usual.q, typical: [0.4, 1.5], summary: 'total Q wanted i
 export const demoDriver = 'DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm", "0.55 mH")';
 export const demoClosed = `CLOSED.BOX(${demoDriver}, "12.1 L")`;
 export const demoVented = `VENTED.BOX(${demoDriver}, "22.3 L", "39.6 Hz")`;
+export const demoRadiator = `RADIATOR.BOX(${demoDriver}, "20 L", "210 cm2", "120 g", "0.9 mm/N", "1.5 kg/s")`;
+export const demoBandpass = `BANDPASS.BOX(${demoDriver}, "12 L", "8 L", "70 Hz")`;

@@ -11,15 +11,9 @@ export function seriesQts(driver: Driver, series: number): number | Problem {
   return 1 / (1 / needed.qms + needed.re / (needed.qes * (needed.re + series)));
 }
 
-/** Total Q of a closed box; absorption counted exactly, a leak not (it makes the response third order). */
+/** Total Q of a closed box or a baffle; absorption counted exactly, a leak not (it makes the response third order). */
 export function totalQ(box: Box): number {
   const { qms, qes, re, series, ratio, absorptionQ = Infinity } = modelOf(box);
   const stiffer = Math.sqrt(1 + ratio);
   return 1 / ((1 / qms + re / (qes * (re + series))) / stiffer + ratio / (1 + ratio) / absorptionQ);
-}
-
-/** Closed-box resonance, or the port tuning of a vented one. */
-export function resonance(box: Box): number {
-  const { fs, ratio } = modelOf(box);
-  return box.tuning ?? fs * Math.sqrt(1 + ratio);
 }

@@ -14,7 +14,7 @@ export function travelCurve(box: Box, volts: number): Float64Array | Problem {
   const scale = travelAt(box, volts);
   if (scale instanceof Problem) return scale;
   const { travelRe, travelIm } = coilSolutionOf(box);
-  return travelRe.map((re, index) => scale * Math.hypot(re, travelIm[index]!));
+  return travelRe.map((re, index) => scale * Math.sqrt(re * re + travelIm[index]! ** 2));
 }
 
 /** One-way peak travel for volts rms at any one frequency. */

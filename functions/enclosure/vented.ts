@@ -6,17 +6,8 @@ import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { qb3 } from './alignment.ts';
 import { boxFields } from './model.ts';
-import { demoDriver, driver, fill, lossQ, seriesResistance, tuning, volume } from './parameters.ts';
+import { demoDriver, driver, fill, leakageQ, lossQ, seriesResistance, tuning, volume } from './parameters.ts';
 import { seriesQts } from './qtc.ts';
-
-const leakageQ = {
-  quantity: 'ratio',
-  min: 2,
-  max: 1e4,
-  default: 7,
-  typical: [3, 30],
-  summary: 'leakage Q at the tuning',
-} as const;
 
 interface FlattestBox {
   readonly volume: number;

@@ -11,6 +11,9 @@ export interface Driver {
   readonly vas?: number;
   readonly re?: number;
   readonly le?: number;
+  /** Lossy part of the inductance, in series with `le`; {@link re2} lies across it. */
+  readonly le2?: number;
+  readonly re2?: number;
   readonly sd?: number;
   readonly mms?: number;
   readonly cms?: number;

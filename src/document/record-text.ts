@@ -1,3 +1,4 @@
+import { styleNames } from '../../functions/enclosure/style-names.ts';
 import type { CellRecord } from '../../functions/values/record.ts';
 import { summarise, type SummaryLine } from '../../functions/values/fields.ts';
 import { show } from '../units/show.ts';
@@ -9,7 +10,7 @@ export function titleOf(record: CellRecord): string {
     case 'driver':
       return record.name;
     case 'box':
-      return `${record.style === 'closed' ? 'Closed' : 'Vented'} box, ${record.driver.name}`;
+      return `${styleNames[record.style]}, ${record.driver.name}`;
     case 'curve':
     case 'table':
     case 'sample':

@@ -1,4 +1,3 @@
-import { Simulation } from 'eecircuit-engine';
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -6,6 +5,7 @@ import { airDensity, soundSpeed } from '../../../functions/air.ts';
 import { driver } from './call.ts';
 import { solveImpedance } from '../../../functions/enclosure/impedance-curve.ts';
 import { solveLumped, type LumpedModel } from '../../../functions/enclosure/lumped.ts';
+import { simulate } from './netlist.ts';
 import { expectClose, references } from './reference.ts';
 
 // The second witness: the same boxes built from element values and solved by a circuit simulator.
@@ -28,21 +28,37 @@ const vented: LumpedModel = {
   leakageQ: 7,
 };
 
-interface Complex {
-  readonly real: number;
-  readonly img: number;
-}
-
-async function simulate(circuit: string): Promise<Map<string, Complex[]>> {
-  const simulation = new Simulation();
-  await simulation.start();
-  simulation.setNetList(
-    ['box', ...netlists[circuit]!.netlist, '.ac dec 16 10 2000', '.save all', '.end', ''].join('\n'),
-  );
-  const result = await simulation.runSim();
-  if (result.dataType !== 'complex') throw new Error('the simulator gave no alternating-current result');
-  return new Map(result.data.map(({ name, values }) => [name.toLowerCase(), values as Complex[]]));
-}
+/** A larger woofer with a lossy coil. */
+const large = { re: 6.1, bl: 12.4, mms: 0.052, cms: 0.00061, rms: 2.6, sd: 0.034 };
+const known = driver(large) as typeof small;
+const lossy: Omit<LumpedModel, 'style'> = {
+  fs: known.fs,
+  qms: known.qms,
+  qes: known.qes,
+  re: large.re,
+  coil: 0.0007,
+  lossyCoil: { inductance: 0.0009, across: 4.5 },
+};
+const threeLosses: LumpedModel = {
+  ...lossy,
+  style: 'vented',
+  ratio: known.vas / 0.06,
+  lossFrequency: 27,
+  leakageQ: 12,
+  absorptionQ: 60,
+  portQ: 40,
+};
+const radiator = { area: 0.048, mass: 0.165, compliance: 0.00055, resistance: 2.2 };
+const fp = 1 / (2 * Math.PI * Math.sqrt(radiator.mass * radiator.compliance));
+const vap = airDensity * soundSpeed ** 2 * radiator.area ** 2 * radiator.compliance;
+const passive: LumpedModel = {
+  ...lossy,
+  style: 'radiator',
+  ratio: known.vas / 0.045,
+  radiator: { ratio: vap / 0.045, fp, qmp: (2 * Math.PI * fp * radiator.mass) / radiator.resistance },
+  lossFrequency: fp * Math.sqrt(1 + vap / 0.045),
+  leakageQ: 10,
+};
 
 const decibels = (re: number, im: number): number => 20 * Math.log10(Math.hypot(re, im));
 const degrees = (re: number, im: number): number => (Math.atan2(im, re) * 180) / Math.PI;
@@ -52,7 +68,7 @@ describe.each([
   ['S2', vented, 0.15],
 ] as const)('circuit %s in the simulator', (circuit, model, series) => {
   test('impedance to 0.01 dB and 0.1°, volume velocity and travel to 0.01 dB', async () => {
-    const found = await simulate(circuit);
+    const found = await simulate(netlists[circuit]!.netlist);
     const at = Float64Array.from(found.get('frequency')!, ({ real }) => real);
     expect(at.length).toBeGreaterThan(30);
     const ours = solveImpedance(model, at);
@@ -81,13 +97,15 @@ describe.each([
 });
 
 describe.each([
-  ['S1', closed, 0],
-  ['S2', vented, 0.15],
-] as const)('tabled values of circuit %s', (circuit, model, series) => {
+  ['S1', closed, 0, elements],
+  ['S2', vented, 0.15, elements],
+  ['S3', passive, 0, large],
+  ['S5', threeLosses, 0, large],
+] as const)('tabled values of circuit %s', (circuit, model, series, of) => {
   const table = references('ac-circuits').filter(({ id }) => id.startsWith(`${circuit}-`));
-  const perVolt = (elements.bl * elements.cms) / (elements.re + series);
-  const wave = (airDensity * elements.sd * elements.bl * 2.83) / (2 * Math.PI * elements.mms * (elements.re + series));
-  test.each(table.filter(({ id }) => /zmag|zph|rel$|spl|xpv|upv/.test(id)))('$id', (each) => {
+  const perVolt = (of.bl * of.cms) / (of.re + series);
+  const wave = (airDensity * of.sd * of.bl * 2.83) / (2 * Math.PI * of.mms * (of.re + series));
+  test.each(table.filter(({ id }) => /zmag|zph|rel$|spl|xpv|upv|xpr/.test(id)))('$id', (each) => {
     const at = Float64Array.from(each.inputs['f'] as number[]);
     const { y, phase } = solveImpedance(model, at);
     const s = solveLumped(model, at, true);
@@ -95,13 +113,14 @@ describe.each([
     at.forEach((f, index) => {
       const relative = decibels(s.pressureRe[index]!, s.pressureIm[index]!);
       const travel = perVolt * Math.hypot(s.travelRe[index]!, s.travelIm[index]!);
-      const port = 2 * Math.PI * f * elements.sd * perVolt * Math.hypot(s.portRe[index]!, s.portIm[index]!);
+      const port = 2 * Math.PI * f * of.sd * perVolt * Math.hypot(s.portRe[index]!, s.portIm[index]!);
       const actual: Record<string, number> = {
         zmag: y[index]!,
         zph: (phase[index]! * 180) / Math.PI,
         rel: relative,
         spl: relative + 20 * Math.log10(wave / 20e-6),
         xpv: travel * (each.unit.includes('mm') ? 1e3 : 1),
+        xpr: (port / (2 * Math.PI * f * radiator.area)) * (each.unit.includes('mm') ? 1e3 : 1),
         upv: port * (each.unit.startsWith('L') ? 1e3 : 1),
       };
       expectClose(actual[quantity]!, each, index);

@@ -70,7 +70,7 @@ describe('fourth-order Butterworth', () => {
 });
 
 describe('classical lossless table', () => {
-  test.each(withId(values, /^thiele\d-/))('$id', (each) => {
+  test.each(withId(values, /^thiele\d-/).filter(({ inputs }) => inputs['type'] !== 'C4'))('$id', (each) => {
     const found = qb3(input(each, 'QT'), Infinity)!;
     const quantity = each.id.split('-')[1];
     expectClose(

@@ -1,0 +1,81 @@
+import { define } from '../define.ts';
+import type { Box } from '../values/box.ts';
+import type { Curve } from '../values/curve.ts';
+import { frequencies } from '../values/grid.ts';
+import { Problem } from '../values/problem.ts';
+import { say } from '../values/say.ts';
+import { whole } from './box-curves.ts';
+import { coilSolutionOf } from './model.ts';
+import { box, demoRadiator, demoVented, volts } from './parameters.ts';
+import { styleNames } from './style-names.ts';
+import { travelAt } from './travel-curve.ts';
+import { usual } from '../usual.ts';
+
+/** Peak volume in cubic metres that port or radiators displace over the grid for volts rms. */
+function displacedCurve(of: Box, drive: number): Float64Array | Problem {
+  const scale = travelAt(of, drive);
+  if (scale instanceof Problem) return scale;
+  const { portRe, portIm } = coilSolutionOf(of);
+  const swept = scale * of.driver.sd!;
+  return portRe.map((re, index) => {
+    const im = portIm[index]!;
+    return swept * Math.sqrt(re * re + im * im);
+  });
+}
+
+/** Peak speed of the air in a port over the grid for volts rms; a Problem for a box without a port. */
+export function portSpeedCurve(of: Box, area: number, drive: number): Float64Array | Problem {
+  if (of.style !== 'vented' && of.style !== 'bandpass') {
+    return new Problem(say`${styleNames[of.style]}: there is no port. Give a vented or a band-pass box.`, 'box');
+  }
+  const volume = displacedCurve(of, drive);
+  if (volume instanceof Problem) return volume;
+  const factor = (2 * Math.PI) / area;
+  return volume.map((each, index) => factor * each * frequencies[index]!);
+}
+
+/** One-way peak travel of each passive radiator over the grid for volts rms; a Problem for a box without one. */
+export function radiatorTravelCurve(of: Box, drive: number): Float64Array | Problem {
+  const area = of.radiator?.area;
+  if (area === undefined) {
+    return new Problem(
+      say`${styleNames[of.style]}: there is no passive radiator. Give a box made by RADIATOR.BOX.`,
+      'box',
+    );
+  }
+  const volume = displacedCurve(of, drive);
+  return volume instanceof Problem ? volume : volume.map((each) => each / area);
+}
+
+export const boxPortSpeed = define({
+  name: 'BOX.PORT_SPEED',
+  summary: 'Peak speed of the air in the port for a sine of a drive voltage.',
+  parameters: {
+    box,
+    portArea: { ...usual.area, typical: [5e-4, 0.1], summary: 'total area of the ports' },
+    volts,
+  },
+  returns: { record: 'curve', of: 'speed', summary: 'peak speed' },
+  source: { source: 'own', at: 'port volume velocity of the lumped circuit' },
+  example: { formula: `=BOX.PORT_SPEED(${demoVented}, "36.3 cm2", "20 V")`, gives: { maximum: 23.3 } },
+  remarks:
+    'Common practice, no source: below 5 % of the speed of sound (17 m/s) a port stays quiet, above 10 % it chuffs.',
+  compute: (given): Curve | Problem => {
+    const y = portSpeedCurve(given.box, given.portArea, given.volts);
+    return y instanceof Problem ? y : { kind: 'curve', title: 'Port speed', quantity: 'speed', y, ...whole };
+  },
+});
+
+export const boxRadiatorTravel = define({
+  name: 'BOX.RADIATOR_TRAVEL',
+  summary: 'One-way peak travel of each passive radiator for a sine of a drive voltage.',
+  parameters: { box, volts },
+  returns: { record: 'curve', of: 'travel', summary: 'one-way peak travel' },
+  source: { source: 'small1974radiator', at: 'passive-radiator displacement function' },
+  example: { formula: `=BOX.RADIATOR_TRAVEL(${demoRadiator}, "20 V")`, gives: { title: 'Radiator travel' } },
+  remarks: 'The voltage is rms, the travel peak. It is largest near the tuning, where the cone moves least.',
+  compute: (given): Curve | Problem => {
+    const y = radiatorTravelCurve(given.box, given.volts);
+    return y instanceof Problem ? y : { kind: 'curve', title: 'Radiator travel', quantity: 'travel', y, ...whole };
+  },
+});
