@@ -1,0 +1,54 @@
+import type { SyntaxNode, Tree } from '@lezer/common';
+
+/** More brackets, calls or signs inside one another than this are no formula that anyone reads, and overflow the engine. */
+const DEEPEST = 100;
+/** So many signs in a row, as in 1+1+1; the engine goes down one step for each. */
+const LONGEST = 300;
+
+/** Why a formula cannot be read, and where. */
+export interface Broken {
+  readonly node: SyntaxNode;
+  readonly message: string;
+}
+
+/** What is wrong with a formula as it is written; nothing where it can be read. */
+export function brokenIn(text: string, tree: Tree): Broken | undefined {
+  let nested = 0;
+  let deepest = 0;
+  let signs = 0;
+  let error: SyntaxNode | undefined;
+  const isNested = (name: string): boolean => name === 'Paren' || name === 'Call' || name === 'Signed';
+  tree.iterate({
+    enter: ({ name, type, node }) => {
+      if (type.isError) error ??= node;
+      if (isNested(name)) deepest = Math.max(deepest, ++nested);
+      if (name === 'Binary' || name === 'Percent') signs++;
+    },
+    leave: ({ name }) => {
+      if (isNested(name)) nested--;
+    },
+  });
+  const node = tree.topNode;
+  if (deepest > DEEPEST) {
+    const message = `More than ${String(DEEPEST)} brackets stand inside one another: put parts of the formula into cells of their own.`;
+    return { node, message };
+  }
+  if (signs > LONGEST) {
+    const message = `The formula has more than ${String(LONGEST)} signs: put parts of it into cells of their own, or use SUM over a range.`;
+    return { node, message };
+  }
+  return error && { node: error, message: messageAt(text, error) };
+}
+
+function messageAt(text: string, at: SyntaxNode): string {
+  const rest = text.slice(at.from, at.to) || text.slice(at.from).trim().slice(0, 12);
+  const outside = text.replaceAll(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, '');
+  if (outside.includes('"')) return 'A text is opened and not closed: put a " behind it.';
+  const open = (outside.match(/\(/g)?.length ?? 0) - (outside.match(/\)/g)?.length ?? 0);
+  if (open > 0)
+    return `A closing bracket is missing: ${String(open)} more ${open === 1 ? 'is' : 'are'} opened than closed.`;
+  if (rest === '') return 'The formula ends where a value should follow: complete it, or take away the last sign.';
+  if (/^,\s*\d/.test(text.slice(at.from)) && /\d$/.test(text.slice(0, at.from)))
+    return 'In a formula the decimal mark is a point, because a comma parts arguments: write 2.5, not 2,5.';
+  return `The formula cannot be read from “${rest}” on, character ${String(at.from + 1)}: check the sign or word before it.`;
+}
