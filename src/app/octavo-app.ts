@@ -2,7 +2,10 @@ import { LitElement, html, nothing, type PropertyValues, type TemplateResult } f
 import { customElement, property, query, state } from 'lit/decorators.js';
 import '../components/dialog/ask-dialog.ts';
 import type { AskDialog } from '../components/dialog/ask-dialog.ts';
+import '../components/grid/sheet-grid.ts';
 import type { SheetGrid } from '../components/grid/sheet-grid.ts';
+import '../components/menu/pop-menu.ts';
+import type { PopMenu } from '../components/menu/pop-menu.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook, WorkbookChange } from '../document/workbook.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
@@ -11,24 +14,22 @@ import { clock } from './clock.ts';
 import { isDark } from './colours.ts';
 import { noticeBar } from './notice-bar.ts';
 import { appStyles } from './app-styles.ts';
-import type { AppHost, Page } from './app-host.ts';
+import type { AppHost } from './app-host.ts';
 import { GridActs } from './grid-acts.ts';
-import { gridView } from './grid-view.ts';
-import { railView } from './rail-view.ts';
+import { gridMenu, runGridMenu } from './grid-menu.ts';
 import { actionOf } from './key-bindings.ts';
 import { stepped } from '../components/grid/keys.ts';
-import type { Selection } from '../components/grid/model.ts';
+import type { CellAt, Selection } from '../components/grid/model.ts';
 import { cellsOf, START, startOf } from './selection.ts';
 import type { Session } from './session.ts';
+import { sheetCommand } from './sheet-acts.ts';
 import './sheet-head.ts';
-import type { SheetHead } from './sheet-head.ts';
 import { SheetModel } from './sheet-model.ts';
 import { sheetTitle } from './sheet-title.ts';
+import './sheet-rail.ts';
 import { countVerdicts } from './tally.ts';
 import type { RailEntry } from './sheet-rail.ts';
 import './top-bar.ts';
-
-type Rest = typeof import('./after-first-paint.ts');
 
 /** The whole page: bar, rail, sheet with its head, dock. Holds what is selected; everything else is in the session. */
 @customElement('octavo-app')
@@ -41,14 +42,14 @@ export class OctavoApp extends LitElement implements AppHost {
   @state() sheetId = '';
   @state() selection: Selection = START;
   /** What can come after the first paint has come: plots, ruler, formula editor, guide. */
-  @state() private rest: Rest | undefined;
+  @state() private rest = false;
   @state() private templates: readonly RailEntry[] = [];
   @state() private notice = '';
   @state() private revision = 0;
-  @state() private page: Page | undefined;
-  guideAt = '';
+  @state() private guide: { readonly open: boolean; readonly at: string } = { open: false, at: '' };
   @query('sheet-grid') grid!: SheetGrid;
   @query('ask-dialog') dialog!: AskDialog;
+  @query('#grid-menu') private menu!: PopMenu;
   readonly acts = new GridActs(this);
   #model: SheetModel | undefined;
   #timing = '';
@@ -99,34 +100,7 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   openGuide(at = ''): void {
-    this.guideAt = at;
-    this.open('guide');
-  }
-
-  open(page: Page): void {
-    this.page = page;
-  }
-
-  show(id: string): void {
-    this.sheetId = id;
-    this.selection = startOf(this.sheet);
-    this.drawer = false;
-  }
-
-  select(selection: Selection): void {
-    if (!this.#head?.point(cellsOf(selection))) this.selection = selection;
-  }
-
-  edit(text?: string): void {
-    void this.updateComplete.then(() => this.#head?.edit(text));
-  }
-
-  nudge(direction: 1 | -1, coarse: boolean): void {
-    this.#head?.nudge(direction, coarse);
-  }
-
-  get #head(): SheetHead | null {
-    return this.renderRoot.querySelector('sheet-head');
+    this.guide = { open: true, at };
   }
 
   protected override firstUpdated(): void {
@@ -148,7 +122,19 @@ export class OctavoApp extends LitElement implements AppHost {
         ?dark=${isDark()}
         @act=${(event: CustomEvent<{ name: string }>) => void runAction(event.detail.name, this)}
       ></top-bar>
-      ${railView(this, session, workbook, this.templates)}
+      <sheet-rail
+        .sheets=${document.sheets.map((each) => ({ id: each.id, name: each.name, counts: countVerdicts(workbook, each) }))}
+        current=${sheet.id}
+        .templates=${this.templates}
+        .documents=${session.documents}
+        document=${document.id}
+        .saving=${session.saving}
+        @sheet=${(event: CustomEvent<{ id: string }>) => this.#show(event.detail.id)}
+        @sheet-act=${(event: CustomEvent<{ id: string; name: string }>) => void this.#sheetAct(event.detail)}
+        @template=${(event: CustomEvent<{ id: string }>) => void runAction('template', this, event.detail.id)}
+        @document=${(event: CustomEvent<{ id: string }>) => void runAction('document', this, event.detail.id)}
+        @forget=${(event: CustomEvent<{ id: string }>) => void runAction('forget', this, event.detail.id)}
+      ></sheet-rail>
       <main>
         ${sheetTitle(sheet, counts)}
         <sheet-head
@@ -156,14 +142,37 @@ export class OctavoApp extends LitElement implements AppHost {
           .sheet=${sheet}
           cell=${this.cell}
           .revision=${this.revision}
-          ?rest=${this.rest !== undefined}
+          ?rest=${this.rest}
           @committed=${(event: CustomEvent<{ move: Move }>) => this.#afterEdit(event.detail.move)}
           @refused=${(event: CustomEvent<{ message: string }>) => this.tell(event.detail.message)}
           @guide=${(event: CustomEvent<{ name: string }>) => this.openGuide(event.detail.name)}
-          @open-record=${() => this.open('cell')}
+          @open-record=${() => void this.renderRoot.querySelector('plot-dock')?.openCard()}
           @references=${(event: CustomEvent<SheetGrid['references']>) => (this.grid.references = event.detail)}
         ></sheet-head>
-        ${gridView(this, sheet, this.#modelOf(workbook, sheet))}
+        <sheet-grid
+          .model=${this.#modelOf(workbook, sheet)}
+          .selection=${this.selection}
+          label=${sheet.name}
+          @selection-change=${this.#selected}
+          @cell-commit=${(event: CustomEvent<CellAt & { text: string }>) =>
+            void this.acts.commit(event.detail.row, event.detail.column, event.detail.text)}
+          @formula-start=${(event: CustomEvent<{ text?: string }>) => this.#editFormula(event.detail.text)}
+          @clear=${() => void this.acts.clear()}
+          @copy=${(event: ClipboardEvent) => this.acts.copy(event, false)}
+          @cut=${(event: ClipboardEvent) => this.acts.copy(event, true)}
+          @paste=${(event: ClipboardEvent) => this.acts.paste(event)}
+          @fill=${(event: CustomEvent<{ direction: 'down' | 'right' }>) => void this.acts.fill(event.detail.direction)}
+          @column-resize=${(event: CustomEvent<{ column: number; width: number }>) =>
+            void this.acts.do({
+              kind: 'column',
+              sheet: sheet.id,
+              column: event.detail.column,
+              attributes: { width: event.detail.width },
+            })}
+          @nudge=${(event: CustomEvent<{ direction: 1 | -1; coarse: boolean }>) =>
+            this.renderRoot.querySelector('sheet-head')?.nudge(event.detail.direction, event.detail.coarse)}
+          @menu=${(event: CustomEvent<{ x: number; y: number }>) => this.menu.open(event.detail)}
+        ></sheet-grid>
         ${this.notice === '' ? nothing : noticeBar(this.notice, { close: () => (this.notice = '') })}
         ${
           session.saving.status === 'conflict'
@@ -180,7 +189,8 @@ export class OctavoApp extends LitElement implements AppHost {
             ? html`<plot-dock
                 .workbook=${workbook}
                 .sheet=${sheet}
-                cell=${this.cell}
+                .selected=${workbook.state(sheet.id, this.cell)}
+                formula=${sheet.cells.get(this.cell)?.text ?? ''}
                 .revision=${this.revision}
                 @go=${(event: CustomEvent<{ sheet: string; cell: string }>) => this.go(event.detail)}
               ></plot-dock>`
@@ -191,10 +201,25 @@ export class OctavoApp extends LitElement implements AppHost {
         <span>${this.cell} · ${sheet.rows} rows, ${sheet.columns.length} columns</span>
         <span>${this.#timing}</span>
       </footer>
+      <pop-menu
+        id="grid-menu"
+        class="floating"
+        label="Cells"
+        .items=${gridMenu}
+        @choose=${(event: CustomEvent<{ name: string }>) => void runGridMenu(event.detail.name, this)}
+      ></pop-menu>
       <ask-dialog></ask-dialog>
       ${
-        this.page && this.rest
-          ? this.rest.openPage(this.page, this, { workbook, sheet, close: () => (this.page = undefined) })
+        this.guide.open && this.rest
+          ? html`<guide-dialog
+              at=${this.guide.at}
+              .functions=${workbook.functions}
+              @use-example=${(event: CustomEvent<{ formula: string }>) => {
+                this.guide = { open: false, at: '' };
+                void this.updateComplete.then(() => this.#editFormula(event.detail.formula));
+              }}
+              @close=${() => (this.guide = { open: false, at: '' })}
+            ></guide-dialog>`
           : nothing
       }
     `;
@@ -207,6 +232,22 @@ export class OctavoApp extends LitElement implements AppHost {
     return this.#model;
   }
 
+  #show(id: string): void {
+    this.sheetId = id;
+    this.selection = startOf(this.sheet);
+    this.drawer = false;
+  }
+
+  async #sheetAct(act: { readonly id: string; readonly name: string }): Promise<void> {
+    if (!this.workbook) return;
+    const outcome = await sheetCommand(act, this.workbook.document, this.dialog);
+    if (outcome && (await this.acts.do(outcome.command)) && outcome.show) this.#show(outcome.show);
+  }
+
+  #editFormula(text?: string): void {
+    this.renderRoot.querySelector('sheet-head')?.edit(text);
+  }
+
   #afterEdit(move: Move): void {
     if (move !== 'stay' && this.#model) {
       const at = stepped(this.selection.focus, move, this.#model, 1);
@@ -217,9 +258,14 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   async #fetchRest(): Promise<void> {
-    this.rest = await import('./after-first-paint.ts');
-    this.templates = this.rest.templateList;
+    const { templateList } = await import('./after-first-paint.ts');
+    this.templates = templateList;
+    this.rest = true;
   }
+
+  readonly #selected = (event: CustomEvent<Selection>): void => {
+    if (!this.renderRoot.querySelector('sheet-head')?.point(cellsOf(event.detail))) this.selection = event.detail;
+  };
 
   readonly #key = (event: KeyboardEvent): void => {
     const action = event.defaultPrevented ? undefined : actionOf(event);
@@ -230,7 +276,7 @@ export class OctavoApp extends LitElement implements AppHost {
 
   readonly #opened = (): void => {
     this.workbook?.addEventListener('change', this.#edited);
-    this.show(this.workbook?.document.sheets[0]?.id ?? '');
+    this.#show(this.workbook?.document.sheets[0]?.id ?? '');
     this.requestUpdate();
   };
 
