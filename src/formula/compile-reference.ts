@@ -16,7 +16,7 @@ export function compileReference(node: SyntaxNode, compilation: Compilation): Pa
   if (node.name === 'Name') return compileName(node, sheet, compilation);
   const cells = childrenOf(node)
     .filter((child) => child.name === 'Address')
-    .map((child) => compilation.slice(child).replaceAll('$', '').toUpperCase())
+    .map((child) => addressIn(compilation.slice(child)) ?? '')
     .join(':');
   return toCells(node, sheet, cells, compilation);
 }
@@ -53,7 +53,12 @@ const nameIn = (written: string): string => written.slice(written.lastIndexOf('!
 
 /** The cell of `Woofer` in `Woofer.fs`; an address serves as well as a name. */
 const recordCell = (sheet: string, word: string, { scope }: Compilation): string | undefined =>
-  scope.cellsNamed(sheet, word) ?? (parseAddress(word) ? word.toUpperCase() : undefined);
+  scope.cellsNamed(sheet, word) ?? addressIn(word);
+
+function addressIn(word: string): string | undefined {
+  const at = parseAddress(word);
+  return at && formatAddress(at);
+}
 
 /** A field of a record, as an own call of the engine. */
 export function compileField(node: SyntaxNode, record: Part, name: string, compilation: Compilation): Part {

@@ -1,6 +1,7 @@
 import type { SyntaxNode } from '@lezer/common';
 import { quantities } from '../../functions/quantities.ts';
-import { isPlain, quantityOf, sameDimension, times } from '../units/dimension.ts';
+import { defaultUnit } from '../units/defaults.ts';
+import { isPlain, quantityOf, sameDimension, symbolOf, times } from '../units/dimension.ts';
 import { type Compilation, type Part, type Slot } from './part.ts';
 import { ruleOf } from './engine-functions.ts';
 import { either, isOpen, nounOf, RATIO, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
@@ -33,6 +34,7 @@ function typeOfCall(
     case 'same':
       return common(name, present, compilation);
     case 'first':
+      if (ROUNDING.has(name)) roundedInSi(node, name, present, compilation);
       return numeric(present[0]?.type ?? UNKNOWN);
     case 'plain':
       return plain(node, name, present, compilation);
@@ -45,6 +47,27 @@ function typeOfCall(
     case 'open':
       return UNKNOWN;
   }
+}
+
+const ROUNDING = new Set(['ROUND', 'ROUNDUP', 'ROUNDDOWN', 'INT', 'TRUNC', 'CEILING', 'FLOOR', 'MROUND']);
+
+/** 12.4 L rounded to whole numbers would be 0: the engine rounds cubic metres. A step with the same unit is meant as such. */
+function roundedInSi(
+  node: SyntaxNode,
+  name: string,
+  [number, step]: readonly Part[],
+  { report, slice }: Compilation,
+): void {
+  if (number?.type.kind !== 'number' || isPlain(number.type.dimension)) return;
+  const { dimension, quantity = quantityOf(dimension) } = number.type;
+  if (step?.type.kind === 'number' && sameDimension(step.type.dimension, dimension)) return;
+  const unit = quantity === undefined ? symbolOf(dimension) : defaultUnit(quantity, 'metric');
+  const written = slice(number.node);
+  const advice =
+    quantity === undefined || quantity === 'temperature'
+      ? ''
+      : `: write ${name}((${written})/1 ${unit}${step ? `, ${slice(step.node)}` : ''})*1 ${unit}`;
+  report('doubt', node, `${name} rounds ${written} in ${symbolOf(dimension)}, not in the unit shown${advice}.`);
 }
 
 const numeric = (type: CellType): CellType => (type.kind === 'number' ? type : type.kind === 'truth' ? RATIO : UNKNOWN);
@@ -117,8 +140,8 @@ function plain(node: SyntaxNode, name: string, parts: readonly Part[], compilati
 
 /** What the branches of a choice share; a branch with an empty text counts for nothing. */
 function branches(name: string, parts: readonly (Part | undefined)[]): CellType {
-  const candidates = pick(name, parts).filter((part) => part !== undefined);
-  return candidates.reduce<CellType>((type, part) => (part.constant === 0 ? type : either(type, part.type)), {
+  const candidates = pick(name, parts).filter((part) => part !== undefined && part.text !== '""');
+  return candidates.reduce<CellType>((type, part) => (!part || part.constant === 0 ? type : either(type, part.type)), {
     kind: 'empty',
   });
 }

@@ -2,22 +2,38 @@ import type { SyntaxNode } from '@lezer/common';
 import { quantities } from '../../functions/quantities.ts';
 import { isPlain, quantityOf, sameDimension, symbolOf, times } from '../units/dimension.ts';
 import { defaultUnit } from '../units/defaults.ts';
+import { parseQuantity } from '../units/parse.ts';
+import { unitNamed } from '../units/table.ts';
+import { engineNumber } from './numbers.ts';
 import { childrenOf, type Compilation, type Part } from './part.ts';
-import { isOpen, isPlainNumber, nounOf, RATIO, TEXT, TRUTH, UNKNOWN, type NumberType } from './type-of.ts';
+import { isOpen, isPlainNumber, nounOf, numberOf, RATIO, TEXT, TRUTH, UNKNOWN, type NumberType } from './type-of.ts';
 import type { CellType } from './types.ts';
 
 export function signed(node: SyntaxNode, compilation: Compilation): Part {
   const [sign, operand] = childrenOf(node);
   if (!sign || !operand) return { text: '', type: UNKNOWN, node };
+  const isMinus = compilation.slice(sign) !== '+';
+  const below = isMinus ? belowZero(node, operand, compilation) : undefined;
+  if (below) return below;
   const part = compilation.part(operand);
-  const isMinus = compilation.slice(sign) === '-';
   const constant = part.constant === undefined ? {} : { constant: isMinus ? -part.constant : part.constant };
   return { text: `${isMinus ? '-' : '+'}${part.text}`, type: numeric(part, compilation), ...constant, node };
 }
 
+/** `-5 °C` is five degrees below zero, and no temperature taken negative. */
+function belowZero(node: SyntaxNode, operand: SyntaxNode, compilation: Compilation): Part | undefined {
+  if (operand.name !== 'Quantity') return undefined;
+  const read = parseQuantity(`-${compilation.slice(operand)}`);
+  if (unitNamed(read?.unit ?? '')?.offset === undefined || !read) return undefined;
+  return { text: engineNumber(read.value), type: numberOf(read.quantity), constant: read.value, node };
+}
+
 export function percent(node: SyntaxNode, compilation: Compilation): Part {
   const part = compilation.part(childrenOf(node)[0] ?? node);
-  return { text: `${part.text}%`, type: numeric(part, compilation), node };
+  // The engine takes one sign at a time.
+  const text = part.node.name === 'Percent' ? `(${part.text})%` : `${part.text}%`;
+  const constant = part.constant === undefined ? {} : { constant: part.constant / 100 };
+  return { text, type: numeric(part, compilation), ...constant, node };
 }
 
 export function binary(node: SyntaxNode, compilation: Compilation): Part {
@@ -25,17 +41,34 @@ export function binary(node: SyntaxNode, compilation: Compilation): Part {
   if (!leftNode || !operatorNode || !rightNode) return { text: '', type: UNKNOWN, node };
   const left = compilation.part(leftNode);
   const right = compilation.part(rightNode);
-  const operator = compilation.slice(operatorNode);
+  const operator = compilation.slice(operatorNode).replace('\u2212', '-');
+  const constant = folded(operator, left.constant, right.constant);
   return {
     text: `${left.text}${operator}${right.text}`,
     type: typeOfBinary(node, operator, left, right, compilation),
+    ...(constant !== undefined && { constant }),
     node,
   };
+}
+
+/** What stands in a formula as numbers is a number, as the third in `Vb^(1/3)`. */
+function folded(operator: string, left: number | undefined, right: number | undefined): number | undefined {
+  if (left === undefined || right === undefined) return undefined;
+  const results: Readonly<Record<string, number>> = {
+    '+': left + right,
+    '-': left - right,
+    '*': left * right,
+    '/': left / right,
+    '^': left ** right,
+  };
+  const result = results[operator];
+  return Number.isFinite(result) ? result : undefined;
 }
 
 function typeOfBinary(node: SyntaxNode, operator: string, left: Part, right: Part, compilation: Compilation): CellType {
   switch (operator) {
     case '&':
+      for (const part of [left, right]) joinedInSi(part, compilation);
       return TEXT;
     case '*':
       return product(numeric(left, compilation), numeric(right, compilation), 1);
@@ -50,6 +83,20 @@ function typeOfBinary(node: SyntaxNode, operator: string, left: Part, right: Par
       compare(node, left, right, compilation);
       return TRUTH;
   }
+}
+
+/** A number joined to a text loses its unit: 12 L would read 0.012. */
+function joinedInSi(part: Part, compilation: Compilation): void {
+  const { type } = part;
+  if (type.kind !== 'number' || isPlain(type.dimension)) return;
+  const written = compilation.slice(part.node);
+  const unit = unitFor(type);
+  const example = unitNamed(unit)?.offset === undefined ? `: write ROUND((${written})/1 ${unit}, 2) & " ${unit}"` : '';
+  compilation.report(
+    'doubt',
+    part.node,
+    `${written} is ${nounOf(type)} and joins a text as a bare number in ${symbolOf(type.dimension)}${example}.`,
+  );
 }
 
 /** The type of a part where a number is wanted; records and texts are refused. */
@@ -143,12 +190,12 @@ function agree(
   if (isOpen(a) || isOpen(b) || a.kind !== 'number' || b.kind !== 'number')
     return a.kind === 'number' ? a : b.kind === 'number' ? b : UNKNOWN;
   if (sameDimension(a.dimension, b.dimension)) return { ...a, quantity: a.quantity ?? b.quantity };
-  if (right.constant === 0) return a;
-  if (left.constant === 0) return b;
+  if (right.constant === 0 && isPlain(b.dimension)) return a;
+  if (left.constant === 0 && isPlain(a.dimension)) return b;
   if (isPlainLogarithm(left, a, b, compilation)) return b;
   if (isPlainLogarithm(right, b, a, compilation)) return a;
   const [plain, other] = isPlainNumber(a) ? [left, b] : [right, a];
-  const isConstant = plain.constant !== undefined && isPlain(plain.type.kind === 'number' ? plain.type.dimension : {});
+  const isConstant = plain.node.name === 'Number' && isPlainNumber(plain.type);
   const fix = isConstant ? `${compilation.slice(plain.node)} ${unitFor(other)}` : undefined;
   const remedy = fix === undefined ? 'convert one of them' : `write ${fix}`;
   compilation.report('error', node, `${capital(nounOf(b))} cannot be ${verb} ${nounOf(a)}: ${remedy}.`, fix);

@@ -1,3 +1,4 @@
+import { formatAddress, parseAddress } from './address.ts';
 import { parser } from './parser.ts';
 import { sheetName } from './compile-reference.ts';
 import type { Reference, Scope } from './types.ts';
@@ -29,5 +30,7 @@ export function referencesIn(text: string, scope: Scope): PlacedReference[] {
 
 function cellsOf(kind: string, word: string, sheet: string, scope: Scope): string | undefined {
   if (kind !== 'Name') return word.replaceAll(/[$\s]/g, '').toUpperCase();
-  return scope.cellsNamed(sheet, word) ?? scope.cellsNamed(sheet, word.split('.')[0] ?? word);
+  const [head = word] = word.split('.');
+  const at = head === word ? undefined : parseAddress(head);
+  return scope.cellsNamed(sheet, word) ?? scope.cellsNamed(sheet, head) ?? (at && formatAddress(at));
 }

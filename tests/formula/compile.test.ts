@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { compile } from '../../src/formula/compile.ts';
+import { referencesIn } from '../../src/formula/references-in.ts';
 import { numberOf } from '../../src/formula/type-of.ts';
 import { catalogue } from '../../functions/index.ts';
 import { functionsByName, type Scope } from '../../src/formula/types.ts';
@@ -22,6 +23,22 @@ test.each([
   ['=SQRT(Vb/12 L)*38 Hz', 'frequency'],
   ['=Woofer.fs', 'frequency'],
   ['=SUM(D5:D6)', 'resistance'],
+  ['=SUM($D$6:D5)', 'resistance'],
+  ['=$C$4.fs', 'frequency'],
+  ['=Vb^(1/3)', 'length'],
+  ['=Vb^(2/3)/1 m', 'length'],
+  ['=(Vb*1 L)^50%', 'volume'],
+  ['=SQRT(Vb)*SQRT(Vb)', 'volume'],
+  ['=IF(D5>8 Ω, Vb, "")', 'volume'],
+  ['=IF(D5>8 Ω, Vb, 0)', 'volume'],
+  ['=SWITCH(1, 1, Vb, 2, 12 L, 0)', 'volume'],
+  ['=IFERROR(1/D5, 0)', undefined],
+  ['=1/(2*PI()*SQRT(1 mH*10 µF))', 'frequency'],
+  ['=89 dB+20*LOG10(2)', 'level'],
+  ['=10^(89 dB/20)', 'ratio'],
+  ['=ROUND(Vb/1 L, 1)*1 L', 'volume'],
+  ['=MROUND(Vb, 0.5 L)', 'volume'],
+  ['=5 cu ft', 'volume'],
 ])('%s gives %s', (text, quantity) => {
   const { type, findings } = compile(text, scope);
   expect(findings).toEqual([]);
@@ -37,6 +54,56 @@ test.each([
   ['=SUM(1', /closing bracket/],
 ])('%s is refused with a remedy', (text, remedy) => {
   expect(messages(text).join(' ')).toMatch(remedy);
+});
+
+/** The place is what stands between the bars. */
+test.each([
+  ['=|Vb+0 Hz|', /A frequency cannot be added to a volume/],
+  ['=D5+|#REF!|', /where a cell was deleted/],
+  ['=1+|#N/A|', /is no value/],
+  ['=ABS(|Vbb|)', /Vb\?/],
+  ['=|INT(Vb)|', /INT\(\(Vb\)\/1 L\)\*1 L/],
+  ['=|ROUND(Vb, 1)|', /ROUND\(\(Vb\)\/1 L, 1\)\*1 L/],
+  ['="Net: "&|Vb|', /bare number in m³.* & " L"/],
+  ['=2*|5 cm^2|', /read as 5 cm²/],
+  ['=2|,|5*3', /decimal mark is a point/],
+  ['=CONCATENATE(|"|abc)', /opened and not closed/],
+  ['=SUM(|Box|!A1)', /no sheet called “Box”/],
+])('%s is questioned where it stands', (marked, message) => {
+  const [before = '', placed = ''] = marked.split('|');
+  const found = compile(marked.replaceAll('|', ''), scope).findings;
+  expect(found).toHaveLength(1);
+  expect(found[0]?.message).toMatch(message);
+  expect([found[0]?.from, found[0]?.to]).toEqual([before.length, before.length + placed.length]);
+});
+
+test('a bracket in a text is no bracket', () => {
+  expect(messages('=SUM("((",1)+')).toEqual([expect.stringMatching(/ends where a value should follow/)]);
+});
+
+test.each([
+  ['brackets', (count: number) => `=${'('.repeat(count)}1${')'.repeat(count)}`],
+  ['calls', (count: number) => `=${'ABS('.repeat(count)}1${')'.repeat(count)}`],
+  ['signs', (count: number) => `=${'-'.repeat(count)}1`],
+  ['sums', (count: number) => `=1${'+1'.repeat(count)}`],
+] as const)('%s beyond reason are refused, however many', (_, formula) => {
+  expect(messages(formula(90))).toEqual([]);
+  for (const count of [400, 3000, 20_000])
+    expect(messages(formula(count))).toEqual([
+      expect.stringMatching(/^(More than|The formula has more than|A closing)/),
+    ]);
+});
+
+test('a sheet may be called like a truth or a cell', () => {
+  const around = { ...scope, sheetNamed: (name: string) => ({ true: 't', b4: 'u' })[name.toLowerCase()] };
+  expect(compile('=TRUE!A1+B4!A1', around).references).toEqual([
+    { sheet: 't', cells: 'A1' },
+    { sheet: 'u', cells: 'A1' },
+  ]);
+});
+
+test('every reference is found, that of a part of a record too', () => {
+  expect(referencesIn('=$C$4.fs+Woofer.fs+Vb', scope).map(({ cells }) => cells)).toEqual(['C4', 'C4', 'B4']);
 });
 
 test('a zero needs no unit', () => {
