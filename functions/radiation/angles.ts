@@ -1,6 +1,9 @@
 /** Measuring directions: every 10° on a horizontal and a vertical circle round the loudspeaker. */
 export const stepOfAngles = Math.PI / 18;
 
+/** Steps from the axis to the side; what is behind mirrors it. */
+export const quarter = 9;
+
 /** On which circle and towards which side a direction lies. */
 export type Side = 'right' | 'left' | 'up' | 'down';
 

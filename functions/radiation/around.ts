@@ -1,67 +1,14 @@
 import { soundSpeed } from '../air.ts';
 import { wayField } from '../crossover/way-response.ts';
 import { pistonFactor } from '../numeric/bessel.ts';
-import { sphereField } from '../numeric/sphere.ts';
 import { frequencies } from '../values/grid.ts';
 import type { Way } from '../values/way.ts';
-import { inRoom, shares, stepOfAngles } from './angles.ts';
-import { middleOfStep } from './edge.ts';
+import { inRoom, quarter, shares, stepOfAngles } from './angles.ts';
+import { cabinetOf, isWithoutStep, type Cabinet } from './cabinet-field.ts';
 import { sizeOf } from './piston.ts';
+import { remembering } from './remembering.ts';
 
 const count = frequencies.length;
-/** From the axis to the side, in steps of 10°; what is behind mirrors it. */
-const quarter = 9;
-
-/** The size ka of a sphere where its level on the axis has risen by half of the step, 3.01 dB. */
-const middleOfSphere = 0.9920538706;
-
-/** The sphere that stands for a cabinet: the one whose step has its middle where the panel has it. */
-export const cabinetSize = (panelWidth: number, frequency: number): number =>
-  (middleOfSphere * frequency) / middleOfStep(panelWidth);
-
-/** How a cabinet bends sound towards each angle. */
-interface Cabinet {
-  /** On the axis, over a wide wall; complex. */
-  readonly axisRe: Float64Array;
-  readonly axisIm: Float64Array;
-  /** Squared pressure towards 0°, 10° … 180° over that on the axis. */
-  readonly power: readonly Float64Array[];
-}
-
-/** Keeps the last few results of a costly function of one number. */
-function remembering<T>(make: (key: number) => T): (key: number) => T {
-  const known = new Map<number, T>();
-  return (key) => {
-    const found = known.get(key) ?? make(key);
-    known.delete(key);
-    known.set(key, found);
-    if (known.size > 24) known.delete(known.keys().next().value!);
-    return found;
-  };
-}
-
-const cosines = Array.from({ length: 2 * quarter + 1 }, (_, step) => Math.cos(step * stepOfAngles));
-
-const cabinetOf = remembering((panelWidth): Cabinet => {
-  const axisRe = new Float64Array(count);
-  const axisIm = new Float64Array(count);
-  const power = cosines.map(() => new Float64Array(count));
-  for (let index = 0; index < count; index += 1) {
-    const { re, im } = sphereField(cabinetSize(panelWidth, frequencies[index]!), cosines);
-    axisRe[index] = re[0]!;
-    axisIm[index] = im[0]!;
-    const axis = re[0]! ** 2 + im[0]! ** 2;
-    for (let step = 0; step < cosines.length; step += 1) power[step]![index] = (re[step]! ** 2 + im[step]! ** 2) / axis;
-  }
-  return { axisRe, axisIm, power };
-});
-
-/** In an endless wall all goes to the front; of the angle along the wall half lies in front. */
-const wall: Cabinet = {
-  axisRe: new Float64Array(count).fill(1),
-  axisIm: new Float64Array(count),
-  power: cosines.map((_, step) => new Float64Array(count).fill(step < quarter ? 1 : step === quarter ? 0.5 : 0)),
-};
 
 /** The pattern of a piston towards 0°, 10° … 90°. */
 const pistonOf = remembering((sd): readonly Float64Array[] =>
@@ -87,14 +34,13 @@ interface Source {
   readonly way: Way;
 }
 
-/** A model gives the level in a wide wall, so it gets the step of the cabinet; a measured curve was taken in it. */
-function sourceOf(way: Way, cabinet: Cabinet): Source {
+function sourceOf(way: Way, { axis }: Cabinet): Source {
   const { re, im } = wayField(way);
   const pattern = pistonOf(way.sd);
-  if (way.basis === 'measured') return { re, im, pattern, way };
+  if (!isWithoutStep(way)) return { re, im, pattern, way };
   return {
-    re: re.map((real, index) => real * cabinet.axisRe[index]! - im[index]! * cabinet.axisIm[index]!),
-    im: re.map((real, index) => real * cabinet.axisIm[index]! + im[index]! * cabinet.axisRe[index]!),
+    re: re.map((real, index) => real * axis.re[index]! - im[index]! * axis.im[index]!),
+    im: re.map((real, index) => real * axis.im[index]! + im[index]! * axis.re[index]!),
     pattern,
     way,
   };
@@ -105,7 +51,7 @@ function sourceOf(way: Way, cabinet: Cabinet): Source {
  * squared pressure. Linear in ways, directions and frequencies. Without a panel width the drivers sit in an endless wall.
  */
 export function sumAround(ways: readonly Way[], panelWidth: number | undefined): Around {
-  const cabinet = panelWidth === undefined ? wall : cabinetOf(panelWidth);
+  const cabinet = cabinetOf(panelWidth);
   const sources = ways.map((way) => sourceOf(way, cabinet));
   const axis = new Float64Array(count);
   const window = new Float64Array(count);

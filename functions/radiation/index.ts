@@ -1,6 +1,16 @@
 import type { AnyFunction } from '../define.ts';
 import { pistonAirLoad, pistonReactance, pistonResistance } from './air-load.ts';
 import { pistonDirectivity, pistonDirectivityCurve, pistonMatch } from './directivity.ts';
+import {
+  aroundAt,
+  aroundAxis,
+  aroundEarly,
+  aroundEarlyIndex,
+  aroundIndex,
+  aroundPower,
+  aroundRoom,
+  aroundWindow,
+} from './around-curves.ts';
 import { edgeDiffraction, edgeRadius, edgeRipple } from './diffraction.ts';
 import { edgeFrequency, edgeStep } from './edge.ts';
 import { spacingEarsHigh, spacingEarsLow, spacingLobe, spacingTilt, spacingWindow } from './lobe.ts';
@@ -50,6 +60,14 @@ export const radiationFunctions: readonly AnyFunction[] = [
   edgeRipple,
   edgeRadius,
   edgePlace,
+  aroundAxis,
+  aroundAt,
+  aroundWindow,
+  aroundEarly,
+  aroundPower,
+  aroundRoom,
+  aroundIndex,
+  aroundEarlyIndex,
   roomReflection,
   roomDip,
   roomWallDip,

@@ -4,11 +4,12 @@ import { soundSpeed } from '../../../functions/air.ts';
 import { pistonFactor } from '../../../functions/numeric/bessel.ts';
 import { sphereField } from '../../../functions/numeric/sphere.ts';
 import { inRoom, shares, stepOfAngles, type Share } from '../../../functions/radiation/angles.ts';
-import { cabinetSize, sumAround, type Around } from '../../../functions/radiation/around.ts';
+import { sumAround, type Around } from '../../../functions/radiation/around.ts';
+import { cabinetSize, fieldTowards } from '../../../functions/radiation/cabinet-field.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
 import { readAt } from '../../../functions/values/interpolate.ts';
 import { agrees, input, references } from '../../references/read.ts';
-import { curve, number } from './call.ts';
+import { call, curve, number, refusal } from './call.ts';
 import { twoWays, way } from './ways.ts';
 
 const c = soundSpeed;
@@ -240,4 +241,60 @@ test('half as large at twice the frequency is the same', () => {
     for (const frequency of [100, 640, 4000])
       expect(at(small[name], 2 * frequency)).toBeCloseTo(at(large[name], frequency), 6);
   expect(frequencies).toHaveLength(577);
+});
+
+describe('the curves of a loudspeaker', () => {
+  const ways = [
+    way({ sd: 0.0222, position: { x: 0.02, y: -0.25, z: 0.04 }, gain: -3 }),
+    way({ sd: 0.0054, position: { x: 0, y: -0.08, z: 0.02 }, polarity: -1, basis: 'measured' }),
+    way({ sd: 7e-4, position: { x: -0.01, y: 0.05, z: 0 }, delay: 3e-5 }),
+  ];
+  test('averages rebuilt from single directions, one by one, are those of the sum', () => {
+    const point = 250;
+    const mean = { window: 0, early: 0, power: 0 };
+    for (const [side, sign, plane] of [
+      ['right', 1, 'horizontal'],
+      ['left', -1, 'horizontal'],
+      ['up', 1, 'vertical'],
+      ['down', -1, 'vertical'],
+    ] as const)
+      for (const [step, share] of shares[side].entries()) {
+        const { re, im } = fieldTowards(ways, 0.24, plane, sign * step * stepOfAngles);
+        const square = re[point]! ** 2 + im[point]! ** 2;
+        for (const of of ['window', 'early', 'power'] as const) mean[of] += share[of] * square;
+      }
+    const around = sumAround(ways, 0.24);
+    for (const of of ['window', 'early', 'power'] as const)
+      expect(around[of][point]).toBeCloseTo(10 * Math.log10(mean[of]), 9);
+  });
+  test('the functions of the sheet give these curves, the indices their differences', () => {
+    const around = sumAround(ways, 0.24);
+    const given = { ways, panelWidth: 0.24 };
+    expect(curve('AROUND.WINDOW', given).y).toEqual(around.window);
+    expect(curve('AROUND.EARLY', given).y).toEqual(around.early);
+    expect(curve('AROUND.POWER', given).y).toEqual(around.power);
+    expect(curve('AROUND.ROOM', given).y).toEqual(around.room);
+    for (const [name, of] of [
+      ['AROUND.INDEX', 'power'],
+      ['AROUND.EARLY_INDEX', 'early'],
+    ] as const)
+      expect(curve(name, given).y[300]).toBeCloseTo(around.window[300]! - around[of][300]!, 12);
+    const axis = curve('AROUND.AXIS', given).y;
+    for (const index of [10, 300, 500]) expect(axis[index]).toBeCloseTo(around.axis[index]!, 9);
+    const other = curve('AROUND.WINDOW', { ways: [ways[0]!, ways[1]!], panelWidth: 0.24 }).y;
+    expect(other).toEqual(sumAround([ways[0]!, ways[1]!], 0.24).window);
+  });
+  test('a curve holds where every way holds', () => {
+    const short = way({ pressure: { ...way().pressure, from: 200, to: 8000 } });
+    const { from, to } = curve('AROUND.ROOM', { ways: [way(), short] });
+    expect([from, to]).toEqual([200, 8000]);
+    const high = way({ pressure: { ...way().pressure, from: 9000 } });
+    expect(refusal('AROUND.ROOM', { ways: [short, high] })).toContain('do not meet');
+    expect(refusal('AROUND.ROOM', { ways: [] })).toContain('give the ways');
+  });
+  test('behind an endless wall there is nothing to hear', () => {
+    const given = { plane: 'horizontal', angle: 2, ways };
+    expect(refusal('AROUND.AT', given)).toContain('panel width');
+    expect(call('AROUND.AT', { ...given, panelWidth: 0.3 })).toHaveProperty('kind', 'curve');
+  });
 });
