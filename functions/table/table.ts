@@ -116,7 +116,7 @@ export const tableExtremeRow = define({
   },
   returns: { quantity: 'ratio', summary: 'row, counted from 1' },
   source,
-  example: { formula: `=TABLE.ROW_OF(${sample}, "Input", "lowest", 6 Ω)`, gives: 3 },
+  example: { formula: `=TABLE.ROW_OF(${sample}, "Input", "lowest", 6 Ω)`, gives: 2 },
   remarks:
     'With a limit it answers such questions as: which wiring has the lowest ohms that the amplifier still allows?',
   compute(given, context) {
