@@ -3,7 +3,6 @@ import type { OctavoDocument } from '../document/types.ts';
 import { parseAddress } from '../formula/address.ts';
 import { switchColours } from './colours.ts';
 import { openFromFile, saveToFile } from './files.ts';
-import { keyBindings } from './key-bindings.ts';
 import type { AppHost } from './app-host.ts';
 
 type Action = (app: AppHost, id: string) => void | Promise<void>;
@@ -32,15 +31,8 @@ const actions: Readonly<Record<string, Action>> = {
     app.drawer = !app.drawer;
   },
   guide: (app) => app.openGuide(),
-  keys: async (app) => {
-    const text = keyBindings
-      .map(
-        ({ key, control, shift, words }) =>
-          `${[control && 'Ctrl', shift && 'Shift', key].filter(Boolean).join(' ')}: ${words}`,
-      )
-      .join('. ');
-    await app.dialog.ask({ title: 'Keys', text, confirm: 'Close', cancel: 'Back' });
-  },
+  keys: (app) => app.open('keys'),
+  'open-cell': (app) => app.open('cell'),
   new: (app) => onDocument(app, newDocument('Untitled')),
   template: async (app, id) => {
     const { openTemplate } = await import('./template-list.ts');

@@ -1,7 +1,6 @@
 /** Everything that the page needs only once it stands: fetched in one go after the first paint. */
 import '../components/formula-editor/formula-editor.ts';
-import '../components/function-guide/function-guide.ts';
 import '../components/ruler/value-ruler.ts';
-import './guide-dialog.ts';
 import './plot-dock.ts';
+export { openPage } from './open-pages.ts';
 export { templateList } from './template-list.ts';

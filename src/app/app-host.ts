@@ -6,6 +6,9 @@ import type { Workbook } from '../document/workbook.ts';
 import type { GridActs } from './grid-acts.ts';
 import type { Session } from './session.ts';
 
+/** The pages that open over the sheet: the selected cell in full, all keys, the function guide. */
+export type Page = 'cell' | 'keys' | 'guide';
+
 /** What menus, keys and the grid act upon: the page, seen from its actions. */
 export interface AppHost {
   readonly session: Session | undefined;
@@ -13,6 +16,7 @@ export interface AppHost {
   readonly sheet: Sheet | undefined;
   /** The address of the active cell. */
   readonly cell: string;
+  readonly guideAt: string;
   readonly selection: Selection;
   readonly acts: GridActs;
   readonly dialog: AskDialog;
@@ -21,5 +25,15 @@ export interface AppHost {
   tell(message: string): void;
   go(place: Place): void;
   openGuide(at?: string): void;
+  /** Opens a page over the sheet. */
+  open(page: Page): void;
+  /** Selects, or points at cells for the formula being written. */
+  select(selection: Selection): void;
+  /** Begins to edit the formula line. */
+  edit(text?: string): void;
+  /** Moves the number of the cell by a step, or its choice to the next word. */
+  nudge(direction: 1 | -1, coarse: boolean): void;
+  /** Shows a sheet from where one begins on it. */
+  show(sheet: string): void;
   requestUpdate(): void;
 }

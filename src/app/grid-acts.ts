@@ -51,6 +51,10 @@ export class GridActs {
     return this.do({ kind: 'fill', direction, ...this.#area });
   }
 
+  resize(column: number, width: number): Promise<boolean> {
+    return this.do({ kind: 'column', sheet: this.#sheet, column, attributes: { width } });
+  }
+
   copy(event: ClipboardEvent, cut: boolean): void {
     const workbook = this.#host.session?.workbook;
     if (!workbook) return;

@@ -4,7 +4,8 @@ import type { AppHost } from './app-host.ts';
 
 /** What can be done with the selected cells, beside the keys. */
 export const gridMenu: readonly MenuItem[] = [
-  { name: 'name', label: 'Name these cells…' },
+  { name: 'open', label: 'Open in full', hint: 'Ctrl I' },
+  { name: 'name', label: 'Name these cells…', separated: true },
   { name: 'unnamed', label: 'Take the name away' },
   { name: 'range', label: 'Plausible range of this input…' },
   { name: 'unit', label: 'Show in another unit…' },
@@ -24,6 +25,9 @@ export async function runGridMenu(name: string, app: AppHost): Promise<void> {
   const cells = cellsOf(app.selection);
   const held = [...sheet.names].find(([, at]) => at === cells)?.[0];
   switch (name) {
+    case 'open':
+      app.open('cell');
+      return;
     case 'name': {
       const asked = await dialog.ask({
         title: `Name ${cells}`,

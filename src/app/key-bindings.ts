@@ -7,8 +7,7 @@ export interface KeyBinding {
   readonly words: string;
 }
 
-export type ActionName =
-  'undo' | 'redo' | 'save-file' | 'open-file' | 'go-to' | 'guide' | 'pin' | 'keys' | 'edit-formula';
+export type ActionName = 'undo' | 'redo' | 'save-file' | 'open-file' | 'go-to' | 'guide' | 'pin' | 'keys' | 'open-cell';
 
 export const keyBindings: readonly KeyBinding[] = [
   { key: 'z', control: true, action: 'undo', words: 'Undo' },
@@ -18,6 +17,7 @@ export const keyBindings: readonly KeyBinding[] = [
   { key: 'o', control: true, action: 'open-file', words: 'Open a file' },
   { key: 'k', control: true, action: 'go-to', words: 'Go to a cell or a name' },
   { key: 'b', control: true, action: 'pin', words: 'Pin the baseline, or let it go' },
+  { key: 'i', control: true, action: 'open-cell', words: 'Open the cell in full' },
   { key: 'F1', action: 'guide', words: 'Function guide' },
   { key: '/', control: true, action: 'keys', words: 'This list of keys' },
 ];

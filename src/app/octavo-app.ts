@@ -2,10 +2,7 @@ import { LitElement, html, nothing, type PropertyValues, type TemplateResult } f
 import { customElement, property, query, state } from 'lit/decorators.js';
 import '../components/dialog/ask-dialog.ts';
 import type { AskDialog } from '../components/dialog/ask-dialog.ts';
-import '../components/grid/sheet-grid.ts';
 import type { SheetGrid } from '../components/grid/sheet-grid.ts';
-import '../components/menu/pop-menu.ts';
-import type { PopMenu } from '../components/menu/pop-menu.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook, WorkbookChange } from '../document/workbook.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
@@ -14,19 +11,20 @@ import { clock } from './clock.ts';
 import { isDark } from './colours.ts';
 import { noticeBar } from './notice-bar.ts';
 import { appStyles } from './app-styles.ts';
-import type { AppHost } from './app-host.ts';
+import type * as Rest from './after-first-paint.ts';
+import type { AppHost, Page } from './app-host.ts';
 import { GridActs } from './grid-acts.ts';
-import { gridMenu, runGridMenu } from './grid-menu.ts';
+import { gridView } from './grid-view.ts';
+import { railView } from './rail-view.ts';
 import { actionOf } from './key-bindings.ts';
 import { stepped } from '../components/grid/keys.ts';
-import type { CellAt, Selection } from '../components/grid/model.ts';
+import type { Selection } from '../components/grid/model.ts';
 import { cellsOf, START, startOf } from './selection.ts';
 import type { Session } from './session.ts';
-import { sheetCommand } from './sheet-acts.ts';
 import './sheet-head.ts';
+import type { SheetHead } from './sheet-head.ts';
 import { SheetModel } from './sheet-model.ts';
 import { sheetTitle } from './sheet-title.ts';
-import './sheet-rail.ts';
 import { countVerdicts } from './tally.ts';
 import type { RailEntry } from './sheet-rail.ts';
 import './top-bar.ts';
@@ -42,14 +40,14 @@ export class OctavoApp extends LitElement implements AppHost {
   @state() sheetId = '';
   @state() selection: Selection = START;
   /** What can come after the first paint has come: plots, ruler, formula editor, guide. */
-  @state() private rest = false;
+  @state() private rest: typeof Rest | undefined;
   @state() private templates: readonly RailEntry[] = [];
   @state() private notice = '';
   @state() private revision = 0;
-  @state() private guide: { readonly open: boolean; readonly at: string } = { open: false, at: '' };
+  @state() private page: Page | undefined;
+  guideAt = '';
   @query('sheet-grid') grid!: SheetGrid;
   @query('ask-dialog') dialog!: AskDialog;
-  @query('#grid-menu') private menu!: PopMenu;
   readonly acts = new GridActs(this);
   #model: SheetModel | undefined;
   #timing = '';
@@ -100,7 +98,34 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   openGuide(at = ''): void {
-    this.guide = { open: true, at };
+    this.guideAt = at;
+    this.open('guide');
+  }
+
+  open(page: Page): void {
+    this.page = page;
+  }
+
+  show(id: string): void {
+    this.sheetId = id;
+    this.selection = startOf(this.sheet);
+    this.drawer = false;
+  }
+
+  select(selection: Selection): void {
+    if (!this.#head?.point(cellsOf(selection))) this.selection = selection;
+  }
+
+  edit(text?: string): void {
+    void this.updateComplete.then(() => this.#head?.edit(text));
+  }
+
+  nudge(direction: 1 | -1, coarse: boolean): void {
+    this.#head?.nudge(direction, coarse);
+  }
+
+  get #head(): SheetHead | null {
+    return this.renderRoot.querySelector('sheet-head');
   }
 
   protected override firstUpdated(): void {
@@ -122,19 +147,7 @@ export class OctavoApp extends LitElement implements AppHost {
         ?dark=${isDark()}
         @act=${(event: CustomEvent<{ name: string }>) => void runAction(event.detail.name, this)}
       ></top-bar>
-      <sheet-rail
-        .sheets=${document.sheets.map((each) => ({ id: each.id, name: each.name, counts: countVerdicts(workbook, each) }))}
-        current=${sheet.id}
-        .templates=${this.templates}
-        .documents=${session.documents}
-        document=${document.id}
-        .saving=${session.saving}
-        @sheet=${(event: CustomEvent<{ id: string }>) => this.#show(event.detail.id)}
-        @sheet-act=${(event: CustomEvent<{ id: string; name: string }>) => void this.#sheetAct(event.detail)}
-        @template=${(event: CustomEvent<{ id: string }>) => void runAction('template', this, event.detail.id)}
-        @document=${(event: CustomEvent<{ id: string }>) => void runAction('document', this, event.detail.id)}
-        @forget=${(event: CustomEvent<{ id: string }>) => void runAction('forget', this, event.detail.id)}
-      ></sheet-rail>
+      ${railView(this, session, workbook, this.templates)}
       <main>
         ${sheetTitle(sheet, counts)}
         <sheet-head
@@ -142,37 +155,14 @@ export class OctavoApp extends LitElement implements AppHost {
           .sheet=${sheet}
           cell=${this.cell}
           .revision=${this.revision}
-          ?rest=${this.rest}
+          ?rest=${this.rest !== undefined}
           @committed=${(event: CustomEvent<{ move: Move }>) => this.#afterEdit(event.detail.move)}
           @refused=${(event: CustomEvent<{ message: string }>) => this.tell(event.detail.message)}
           @guide=${(event: CustomEvent<{ name: string }>) => this.openGuide(event.detail.name)}
-          @open-record=${() => void this.renderRoot.querySelector('plot-dock')?.openCard()}
+          @open-record=${() => this.open('cell')}
           @references=${(event: CustomEvent<SheetGrid['references']>) => (this.grid.references = event.detail)}
         ></sheet-head>
-        <sheet-grid
-          .model=${this.#modelOf(workbook, sheet)}
-          .selection=${this.selection}
-          label=${sheet.name}
-          @selection-change=${this.#selected}
-          @cell-commit=${(event: CustomEvent<CellAt & { text: string }>) =>
-            void this.acts.commit(event.detail.row, event.detail.column, event.detail.text)}
-          @formula-start=${(event: CustomEvent<{ text?: string }>) => this.#editFormula(event.detail.text)}
-          @clear=${() => void this.acts.clear()}
-          @copy=${(event: ClipboardEvent) => this.acts.copy(event, false)}
-          @cut=${(event: ClipboardEvent) => this.acts.copy(event, true)}
-          @paste=${(event: ClipboardEvent) => this.acts.paste(event)}
-          @fill=${(event: CustomEvent<{ direction: 'down' | 'right' }>) => void this.acts.fill(event.detail.direction)}
-          @column-resize=${(event: CustomEvent<{ column: number; width: number }>) =>
-            void this.acts.do({
-              kind: 'column',
-              sheet: sheet.id,
-              column: event.detail.column,
-              attributes: { width: event.detail.width },
-            })}
-          @nudge=${(event: CustomEvent<{ direction: 1 | -1; coarse: boolean }>) =>
-            this.renderRoot.querySelector('sheet-head')?.nudge(event.detail.direction, event.detail.coarse)}
-          @menu=${(event: CustomEvent<{ x: number; y: number }>) => this.menu.open(event.detail)}
-        ></sheet-grid>
+        ${gridView(this, sheet, this.#modelOf(workbook, sheet))}
         ${this.notice === '' ? nothing : noticeBar(this.notice, { close: () => (this.notice = '') })}
         ${
           session.saving.status === 'conflict'
@@ -189,8 +179,7 @@ export class OctavoApp extends LitElement implements AppHost {
             ? html`<plot-dock
                 .workbook=${workbook}
                 .sheet=${sheet}
-                .selected=${workbook.state(sheet.id, this.cell)}
-                formula=${sheet.cells.get(this.cell)?.text ?? ''}
+                cell=${this.cell}
                 .revision=${this.revision}
                 @go=${(event: CustomEvent<{ sheet: string; cell: string }>) => this.go(event.detail)}
               ></plot-dock>`
@@ -201,25 +190,10 @@ export class OctavoApp extends LitElement implements AppHost {
         <span>${this.cell} · ${sheet.rows} rows, ${sheet.columns.length} columns</span>
         <span>${this.#timing}</span>
       </footer>
-      <pop-menu
-        id="grid-menu"
-        class="floating"
-        label="Cells"
-        .items=${gridMenu}
-        @choose=${(event: CustomEvent<{ name: string }>) => void runGridMenu(event.detail.name, this)}
-      ></pop-menu>
       <ask-dialog></ask-dialog>
       ${
-        this.guide.open && this.rest
-          ? html`<guide-dialog
-              at=${this.guide.at}
-              .functions=${workbook.functions}
-              @use-example=${(event: CustomEvent<{ formula: string }>) => {
-                this.guide = { open: false, at: '' };
-                void this.updateComplete.then(() => this.#editFormula(event.detail.formula));
-              }}
-              @close=${() => (this.guide = { open: false, at: '' })}
-            ></guide-dialog>`
+        this.page && this.rest
+          ? this.rest.openPage(this.page, this, { workbook, sheet, close: () => (this.page = undefined) })
           : nothing
       }
     `;
@@ -232,22 +206,6 @@ export class OctavoApp extends LitElement implements AppHost {
     return this.#model;
   }
 
-  #show(id: string): void {
-    this.sheetId = id;
-    this.selection = startOf(this.sheet);
-    this.drawer = false;
-  }
-
-  async #sheetAct(act: { readonly id: string; readonly name: string }): Promise<void> {
-    if (!this.workbook) return;
-    const outcome = await sheetCommand(act, this.workbook.document, this.dialog);
-    if (outcome && (await this.acts.do(outcome.command)) && outcome.show) this.#show(outcome.show);
-  }
-
-  #editFormula(text?: string): void {
-    this.renderRoot.querySelector('sheet-head')?.edit(text);
-  }
-
   #afterEdit(move: Move): void {
     if (move !== 'stay' && this.#model) {
       const at = stepped(this.selection.focus, move, this.#model, 1);
@@ -258,14 +216,9 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   async #fetchRest(): Promise<void> {
-    const { templateList } = await import('./after-first-paint.ts');
-    this.templates = templateList;
-    this.rest = true;
+    this.rest = await import('./after-first-paint.ts');
+    this.templates = this.rest.templateList;
   }
-
-  readonly #selected = (event: CustomEvent<Selection>): void => {
-    if (!this.renderRoot.querySelector('sheet-head')?.point(cellsOf(event.detail))) this.selection = event.detail;
-  };
 
   readonly #key = (event: KeyboardEvent): void => {
     const action = event.defaultPrevented ? undefined : actionOf(event);
@@ -276,7 +229,7 @@ export class OctavoApp extends LitElement implements AppHost {
 
   readonly #opened = (): void => {
     this.workbook?.addEventListener('change', this.#edited);
-    this.#show(this.workbook?.document.sheets[0]?.id ?? '');
+    this.show(this.workbook?.document.sheets[0]?.id ?? '');
     this.requestUpdate();
   };
 

@@ -4,10 +4,9 @@ import { repeat } from 'lit/directives/repeat.js';
 import '../components/consequences/consequence-list.ts';
 import '../components/plot/curve-plot.ts';
 import '../components/plot/window-plot.ts';
-import '../components/record-card/record-card.ts';
 import type { Plot, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
-import type { CellState } from '../engine/types.ts';
+import { cellCard } from './cell-card.ts';
 import { plotData, windowData } from './plot-source.ts';
 import { clock } from './clock.ts';
 
@@ -109,10 +108,8 @@ export class PlotDock extends LitElement {
 
   @property({ attribute: false }) workbook!: Workbook;
   @property({ attribute: false }) sheet!: Sheet;
-  /** Shown in full when it is a record or a problem. */
-  @property({ attribute: false }) selected: CellState | undefined;
-  /** What was typed in the selected cell. */
-  @property() formula = '';
+  /** The address of the selected cell; what it holds is shown when it is a record, a problem or a formula's result. */
+  @property() cell = '';
   /** Rises with every change of the workbook. */
   @property({ type: Number }) revision = 0;
   /** What is shown below the plots; where there is no room for both, `plots` shows the plots instead. */
@@ -130,17 +127,10 @@ export class PlotDock extends LitElement {
     NARROW.removeEventListener('change', this.#narrowed);
   }
 
-  /** Shows the part of the dock that holds the selected cell in full. */
-  async openCard(): Promise<void> {
-    this.tab = 'cell';
-    await this.updateComplete;
-  }
-
   protected override render(): TemplateResult {
     const { baseline } = this.workbook.document;
     const list = baseline ? this.workbook.distance : this.workbook.consequences;
     const since = baseline ? `since ${clock(baseline.pinned)}` : 'by the last edit';
-    const isThing = this.selected?.value.kind === 'record' || this.selected?.value.kind === 'problem';
     const { workbook, sheet } = this;
     const names = new Map(workbook.document.sheets.map(({ id, name }) => [id, name]));
     return html`
@@ -166,25 +156,21 @@ export class PlotDock extends LitElement {
       <div class="lower">
         ${
           this.tab === 'cell'
-            ? isThing
-              ? html`<record-card
-                  .state=${this.selected}
-                  .formula=${this.formula}
-                  .system=${workbook.document.system}
-                  .sheetNames=${names}
-                  @copy-text=${(event: CustomEvent<{ text: string }>) => void navigator.clipboard.writeText(event.detail.text)}
-                ></record-card>`
-              : html`<p>Select a driver, a box, a curve or a verdict to see all of it here.</p>`
+            ? cellCard(workbook, sheet.id, this.cell, { full: false, go: (place) => this.#go(place) })
             : html`<consequence-list
                 .consequences=${list}
                 since=${since}
                 .sheet=${sheet.id}
                 .sheetNames=${names}
-                @go=${(event: CustomEvent<object>) => this.dispatchEvent(new CustomEvent('go', { detail: event.detail }))}
+                @go=${(event: CustomEvent<object>) => this.#go(event.detail)}
               ></consequence-list>`
         }
       </div>
     `;
+  }
+
+  #go(place: object): void {
+    this.dispatchEvent(new CustomEvent('go', { detail: place }));
   }
 
   readonly #narrowed = (): void => {

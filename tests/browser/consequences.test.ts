@@ -81,7 +81,7 @@ describe('the list of what changed', () => {
   it('counts', async () => {
     const element = await list(changed);
     expect(said(element.shadowRoot!.querySelector('.count')!)).to.equal('9 of 58 cells');
-    expect(said(element.shadowRoot!.querySelector('.since')!)).to.equal('since 14:02');
+    expect(said(element.shadowRoot!.querySelector('h2')!)).to.equal('Changed since 14:02');
   });
 
   it('leads to a cell by click and by key', async () => {

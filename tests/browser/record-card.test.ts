@@ -181,4 +181,29 @@ describe('copying as text', () => {
     expect(lines.length - 2).to.be.closeTo(48 * Math.log2(1000), 1);
     for (const line of lines.slice(2)) expect(line).to.match(/^[\d.]+\t-?[\d.]+$/);
   });
+
+  it('shows the formula with its values and where its functions come from', async () => {
+    const element = await ofRecord(woofer, {
+      formula: '=CLOSED.QTC(Qts, Vas, Vb)',
+      worked: '=CLOSED.QTC(0.386, 28.5 L, 12.1 L)',
+      origins: [{ name: 'CLOSED.QTC', summary: 'Q of a driver in a closed box.', source: 'A paper, 1972; eq. 10' }],
+    });
+    expect([...element.shadowRoot!.querySelectorAll('code')].map(({ textContent }) => textContent)).to.deep.equal([
+      '=CLOSED.QTC(Qts, Vas, Vb)',
+      '=CLOSED.QTC(0.386, 28.5 L, 12.1 L)',
+    ]);
+    expect(said(element)).to.contain('Q of a driver in a closed box. A paper, 1972; eq. 10');
+    await expect(element).to.be.accessible();
+  });
+
+  it('opened in full has every point of a curve', async () => {
+    const curve = closedBox();
+    const element = await ofRecord(curve, { full: true });
+    const rows = element.shadowRoot!.querySelectorAll('.points tbody tr');
+    // 12 octaves from 10 Hz, 48 points an octave, both ends.
+    expect(rows).to.have.length(577);
+    expect(rows[0]!.querySelector('td')!.textContent).to.equal('10');
+    expect(copied(element).split('\n')).to.have.length(577 + 2);
+    await expect(element).to.be.accessible();
+  });
 });

@@ -81,7 +81,7 @@ test('a pinned baseline stays as a ghost while the hand-over is moved, and the l
   await person.expectText('D24', /^2\s\d\d\d Hz$/);
   await expect.poll(async () => (await textsIn('curve-plot', 'path.ghost')).length).toBeGreaterThan(0);
   await expect.poll(() => textsIn('consequence-list', '.label')).toContain('Hand-over frequency');
-  expect((await textsIn('consequence-list', '.since'))[0]).toMatch(/^since/);
+  expect((await textsIn('consequence-list', 'h2'))[0]).toMatch(/^Changed since \d/);
   await person.press('Control+b');
   await expect.poll(async () => (await textsIn('curve-plot', 'path.ghost')).length).toBe(0);
 });

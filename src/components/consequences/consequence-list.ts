@@ -31,7 +31,6 @@ export class ConsequenceList extends LitElement {
       line-height: 20px;
       font-weight: 600;
     }
-    .since,
     .count,
     .none {
       color: var(--ink2);
@@ -161,7 +160,7 @@ export class ConsequenceList extends LitElement {
   @property() sheet = '';
   /** Names of the sheets by id. */
   @property({ attribute: false }) sheetNames: ReadonlyMap<string, string> = new Map();
-  /** Since when: "since 14:02", "since the last edit". */
+  /** Since when, in words that follow "Changed": "since 14:02", "by the last edit". */
   @property() since = '';
   /** Cells of the sheet with a result, where known: "11 of 58 cells". */
   @property({ type: Number }) total = 0;
@@ -174,8 +173,7 @@ export class ConsequenceList extends LitElement {
     const rows = this.open ? [...first, ...smaller] : first;
     return html`
       <div class="head">
-        <h2>What changed</h2>
-        <span class="since">${this.since}</span>
+        <h2>${this.since === '' ? 'What changed' : `Changed ${this.since}`}</h2>
         ${changed === 0 ? nothing : html`<span class="count">${this.#count(changed)}</span>`}
       </div>
       ${changed === 0 ? html`<p class="none">Nothing yet. Change an input, and what follows from it is listed here.</p>` : nothing}

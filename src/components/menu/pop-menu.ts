@@ -108,9 +108,12 @@ export class PopMenu extends LitElement {
   @property() label = '';
   @query('[popover]') private menu!: HTMLElement;
   @query('.opener') private opener!: HTMLButtonElement;
+  /** Opened at a point, not by the button. */
+  #isFree = false;
 
   /** Opens the menu below the button, or at a point of the window. */
   open(at?: { readonly x: number; readonly y: number }): void {
+    this.#isFree = at !== undefined;
     this.menu.showPopover();
     const box = this.opener.getBoundingClientRect();
     const size = this.menu.getBoundingClientRect();
@@ -176,11 +179,8 @@ export class PopMenu extends LitElement {
       ArrowUp: () => this.#focus(at - 1),
       Home: () => this.#focus(0),
       End: () => this.#focus(-1),
-      Tab: () => this.menu.hidePopover(),
-      Escape: () => {
-        this.menu.hidePopover();
-        this.opener.focus();
-      },
+      Tab: () => this.#close(),
+      Escape: () => this.#close(),
     };
     const step = steps[event.key];
     if (!step) return;
@@ -189,10 +189,15 @@ export class PopMenu extends LitElement {
     step();
   };
 
+  /** The browser itself gives the focus back to what had it before. */
+  #close(): void {
+    this.menu.hidePopover();
+    if (!this.#isFree) this.opener.focus();
+  }
+
   #choose(item: MenuItem): void {
     if (item.disabled) return;
-    this.menu.hidePopover();
-    this.opener.focus();
+    this.#close();
     this.dispatchEvent(new CustomEvent('choose', { detail: { name: item.name } }));
   }
 }

@@ -1,11 +1,10 @@
-import { frequencies } from '../../../functions/values/grid.ts';
-import type { Curve } from '../../../functions/values/curve.ts';
 import type { CellRecord } from '../../../functions/values/record.ts';
 import { titleOf } from '../../document/record-text.ts';
 import type { UnitSystem } from '../../document/types.ts';
 import { speak } from '../../units/show.ts';
-import { axisUnit, spell, spellFrequency } from '../plot/unit.ts';
+import { spell, spellFrequency } from '../plot/unit.ts';
 import type { CardState } from './content.ts';
+import { curveText } from './curve-table.ts';
 import { tableIn, tableText } from './table-view.ts';
 import { summarise } from '../../../functions/values/fields.ts';
 
@@ -74,15 +73,4 @@ function linesOfRecord(record: CellRecord, system: UnitSystem): string {
     default:
       return [...head, ...fields].join('\n');
   }
-}
-
-/** Tab-separated, so that it pastes into a table. */
-function curveText(curve: Curve, system: UnitSystem): string {
-  const unit = axisUnit(curve.quantity, Math.max(...curve.y.map(Math.abs)), system);
-  const rows = [...frequencies].flatMap((frequency, index) => {
-    const value = curve.y[index] ?? Number.NaN;
-    const holds = frequency >= curve.from && frequency <= curve.to && Number.isFinite(value);
-    return holds ? [`${Number(frequency.toPrecision(5))}\t${Number(unit.of(value).toPrecision(5))}`] : [];
-  });
-  return [curve.title, `Hz\t${unit.symbol}`, ...rows].join('\n');
 }

@@ -14,6 +14,8 @@ import '../plot/window-plot.ts';
 import { linesOf, textOf, headingOf } from './card-text.ts';
 import type { CardFinding, CardState, CardValue } from './content.ts';
 import { cardStyles } from './styles.ts';
+import { curveTable, pointText } from './curve-table.ts';
+import type { Origin } from './origin.ts';
 import { tableView } from './table-view.ts';
 
 /** A cell opened in full: every field of a record with its unit, the points of a curve, the reason of a verdict, the
@@ -31,9 +33,12 @@ export class RecordCard extends LitElement {
   @property({ attribute: false }) sheetNames: ReadonlyMap<string, string> = new Map();
   /** As typed, with the leading `=`; empty for a typed value. */
   @property() formula = '';
-  /** The formula with the values put in, and where the function comes from. */
+  /** The formula with the values put in. */
   @property() worked = '';
-  @property() source = '';
+  /** The functions that the formula calls. */
+  @property({ attribute: false }) origins: readonly Origin[] = [];
+  /** Every point of a curve stands below its plot. */
+  @property({ type: Boolean }) full = false;
   @property() system: UnitSystem = 'metric';
   /** The line style for a curve. */
   @property() line: Line = 'system';
@@ -63,7 +68,12 @@ export class RecordCard extends LitElement {
           : html`<h3>With its values</h3>
               <code>${this.worked}</code>`
       }
-      ${this.source === '' ? nothing : html`<p class="quiet">${this.source}</p>`}
+      ${this.origins.map(
+        ({ name, summary, source }) =>
+          html`<h3>${name}</h3>
+            <p>${summary}</p>
+            <p class="quiet">${source}</p>`,
+      )}
     `;
   }
 
@@ -150,15 +160,38 @@ export class RecordCard extends LitElement {
 
   #curve(curve: Curve, label: string): TemplateResult {
     return html`<curve-plot
-      .data=${{
-        title: curve.title,
-        series: [{ label: label === '' ? curve.title : label, line: this.line, curve }],
-        limits: [],
-        marks: [],
-        horizontal: this.horizontal,
-        system: this.system,
-      }}
-    ></curve-plot>`;
+        .data=${{
+          title: curve.title,
+          series: [{ label: label === '' ? curve.title : label, line: this.line, curve }],
+          limits: [],
+          marks: [],
+          horizontal: this.horizontal,
+          system: this.system,
+        }}
+      ></curve-plot>
+      ${this.full ? this.#points(curve) : nothing}`;
+  }
+
+  #points(curve: Curve): TemplateResult {
+    const { head, points } = curveTable(curve, this.system);
+    return html`<h3>Every point</h3>
+      <div class="table points" tabindex="0" role="region" aria-label=${`Points of ${curve.title}`}>
+        <table>
+          <thead>
+            <tr>
+              ${head.map((unit) => html`<th scope="col" class="number">${unit}</th>`)}
+            </tr>
+          </thead>
+          <tbody>
+            ${points.map(
+              (point) =>
+                html`<tr>
+                  ${point.map((value) => html`<td class="number">${pointText(value ?? Number.NaN)}</td>`)}
+                </tr>`,
+            )}
+          </tbody>
+        </table>
+      </div>`;
   }
 
   #fields(record: CellRecord, derived: readonly string[]): TemplateResult {

@@ -200,6 +200,10 @@ export const cardStyles = css`
     font-size: 12px;
     font-weight: 600;
   }
+  .points {
+    max-height: 320px;
+    overflow-y: auto;
+  }
   .table .number {
     text-align: end;
     white-space: nowrap;

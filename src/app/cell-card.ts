@@ -1,0 +1,31 @@
+import { html, type TemplateResult } from 'lit';
+import '../components/record-card/record-card.ts';
+import { labelOf } from '../document/labels.ts';
+import type { Workbook } from '../document/workbook.ts';
+import { derivationOf } from './derivation.ts';
+
+/** The card of a cell with all that is known of it; `full` with every point of its curves. */
+export function cellCard(
+  workbook: Workbook,
+  sheet: string,
+  cell: string,
+  { full, go }: { readonly full: boolean; readonly go: (place: { sheet: string; cell: string }) => void },
+): TemplateResult {
+  const { formula, worked, origins } = derivationOf(workbook, sheet, cell);
+  const at = workbook.document.sheets.find(({ id }) => id === sheet);
+  return html`<record-card
+    .state=${workbook.state(sheet, cell) ?? { sheet, cell, value: { kind: 'empty' }, type: { kind: 'empty' }, findings: [] }}
+    label=${at ? labelOf(at, cell) : ''}
+    formula=${formula}
+    worked=${worked}
+    .origins=${origins}
+    ?full=${full}
+    system=${workbook.document.system}
+    .sheetNames=${new Map(workbook.document.sheets.map(({ id, name }) => [id, name]))}
+    @copy-text=${(event: CustomEvent<{ text: string }>) => void navigator.clipboard.writeText(event.detail.text)}
+    @go=${(event: CustomEvent<{ sheet: string; cell: string }>) => {
+      event.stopPropagation();
+      go(event.detail);
+    }}
+  ></record-card>`;
+}

@@ -1,0 +1,42 @@
+import { html, type TemplateResult } from 'lit';
+import '../components/grid/sheet-grid.ts';
+import type { CellAt, GridModel, Selection } from '../components/grid/model.ts';
+import '../components/menu/pop-menu.ts';
+import type { PopMenu } from '../components/menu/pop-menu.ts';
+import type { Sheet } from '../document/types.ts';
+import type { AppHost } from './app-host.ts';
+import { gridMenu, runGridMenu } from './grid-menu.ts';
+
+/** The grid of a sheet and the menu of its cells, with what each of their events does. */
+export const gridView = (app: AppHost, sheet: Sheet, model: GridModel): TemplateResult => html`
+  <sheet-grid
+    .model=${model}
+    .selection=${app.selection}
+    label=${sheet.name}
+    @selection-change=${(event: CustomEvent<Selection>) => app.select(event.detail)}
+    @cell-commit=${(event: CustomEvent<CellAt & { text: string }>) =>
+      void app.acts.commit(event.detail.row, event.detail.column, event.detail.text)}
+    @formula-start=${(event: CustomEvent<{ text?: string }>) => app.edit(event.detail.text)}
+    @clear=${() => void app.acts.clear()}
+    @copy=${(event: ClipboardEvent) => app.acts.copy(event, false)}
+    @cut=${(event: ClipboardEvent) => app.acts.copy(event, true)}
+    @paste=${(event: ClipboardEvent) => app.acts.paste(event)}
+    @fill=${(event: CustomEvent<{ direction: 'down' | 'right' }>) => void app.acts.fill(event.detail.direction)}
+    @column-resize=${(event: CustomEvent<{ column: number; width: number }>) =>
+      void app.acts.resize(event.detail.column, event.detail.width)}
+    @nudge=${(event: CustomEvent<{ direction: 1 | -1; coarse: boolean }>) =>
+      app.nudge(event.detail.direction, event.detail.coarse)}
+    @menu=${openMenu}
+  ></sheet-grid>
+  <pop-menu
+    id="grid-menu"
+    class="floating"
+    label="Cells"
+    .items=${gridMenu}
+    @choose=${(event: CustomEvent<{ name: string }>) => void runGridMenu(event.detail.name, app)}
+  ></pop-menu>
+`;
+
+function openMenu(event: CustomEvent<{ x: number; y: number }>): void {
+  (event.currentTarget as Element).parentElement?.querySelector<PopMenu>('#grid-menu')?.open(event.detail);
+}

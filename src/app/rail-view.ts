@@ -1,0 +1,45 @@
+import { html, type TemplateResult } from 'lit';
+import type { Workbook } from '../document/workbook.ts';
+import { runAction } from './actions.ts';
+import type { AppHost } from './app-host.ts';
+import type { Session } from './session.ts';
+import { sheetCommand } from './sheet-acts.ts';
+import './sheet-rail.ts';
+import type { RailEntry } from './sheet-rail.ts';
+import { countVerdicts } from './tally.ts';
+
+/** The rail of an open document, with what each of its events does. */
+export function railView(
+  app: AppHost,
+  session: Session,
+  workbook: Workbook,
+  templates: readonly RailEntry[],
+): TemplateResult {
+  const { document } = workbook;
+  const run =
+    (action: string) =>
+    (event: CustomEvent<{ id: string }>): void =>
+      void runAction(action, app, event.detail.id);
+  return html`<sheet-rail
+    .sheets=${document.sheets.map((each) => ({ id: each.id, name: each.name, counts: countVerdicts(workbook, each) }))}
+    current=${app.sheet?.id ?? ''}
+    .templates=${templates}
+    .documents=${session.documents}
+    document=${document.id}
+    .saving=${session.saving}
+    @sheet=${(event: CustomEvent<{ id: string }>) => app.show(event.detail.id)}
+    @sheet-act=${(event: CustomEvent<{ id: string; name: string }>) => void sheetAct(app, workbook, event.detail)}
+    @template=${run('template')}
+    @document=${run('document')}
+    @forget=${run('forget')}
+  ></sheet-rail>`;
+}
+
+async function sheetAct(
+  app: AppHost,
+  workbook: Workbook,
+  act: { readonly id: string; readonly name: string },
+): Promise<void> {
+  const outcome = await sheetCommand(act, workbook.document, app.dialog);
+  if (outcome && (await app.acts.do(outcome.command)) && outcome.show) app.show(outcome.show);
+}
