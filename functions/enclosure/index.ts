@@ -1,4 +1,5 @@
 import type { AnyFunction } from '../define.ts';
+import { ventedAligned, ventedAlignedQts, ventedAlignedSeries } from './aligned.ts';
 import { baffleBox } from './baffle.ts';
 import { bandpassBox } from './bandpass.ts';
 import { boxDelay, boxImpedance, boxLevel, boxResponse, boxTravel } from './box-curves.ts';
@@ -18,6 +19,9 @@ export const enclosureFunctions = [
   closedBox,
   ventedVolume,
   ventedTuning,
+  ventedAligned,
+  ventedAlignedQts,
+  ventedAlignedSeries,
   ventedBox,
   radiatorMass,
   radiatorTuning,
