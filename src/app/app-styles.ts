@@ -5,7 +5,7 @@ export const appStyles = css`
   :host {
     display: grid;
     grid-template:
-      'bar bar bar' 48px 'rail sheet dock' minmax(0, 1fr) 'foot foot foot' 26px / 200px minmax(0, 1fr)
+      'bar bar bar' 48px 'rail sheet dock' minmax(0, 1fr) 'foot foot foot' 26px / 208px minmax(0, 1fr)
       clamp(340px, 25vw, 392px);
     height: 100dvh;
     background: var(--ground);
