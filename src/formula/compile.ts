@@ -36,6 +36,10 @@ export function compile(text: string, scope: Scope): Compiled {
   }
   const body = tree.topNode.firstChild;
   const part = body ? compilation.part(body) : undefined;
+  if (body && /^[^"(]*:[^"(]*$/.test(part?.text ?? '')) {
+    const message = `A cell holds one value, but ${compilation.slice(body)} is several cells: take SUM of them, or refer to one.`;
+    compilation.report('error', body, message);
+  }
   return { text: `=${part?.text ?? ''}`, type: part?.type ?? UNKNOWN, references, findings };
 }
 

@@ -60,6 +60,7 @@ test.each([
 test.each([
   ['=|Vb+0 Hz|', /A frequency cannot be added to a volume/],
   ['=D5+|#REF!|', /where a cell was deleted/],
+  ['=|D5:D6|', /D5:D6 is several cells/],
   ['=1+|#N/A|', /is no value/],
   ['=ABS(|Vbb|)', /Vb\?/],
   ['=|INT(Vb)|', /INT\(\(Vb\)\/1 L\)\*1 L/],
