@@ -28,6 +28,7 @@ export const sources = {
   allison1974: {
     title: 'R. F. Allison, “The Influence of Room Boundaries on Loudspeaker Power Output”, J. Audio Eng. Soc. 22, 1974',
   },
+  savage1951: { title: 'L. J. Savage, “The Theory of Statistical Decision”, J. Am. Stat. Assoc. 46, 1951' },
   morse1948: { title: 'P. M. Morse, Vibration and Sound, 2nd edition, 1948' },
   hyndman1996: {
     title: 'R. J. Hyndman, Y. Fan, “Sample Quantiles in Statistical Packages”, The American Statistician 50, 1996',

@@ -13,10 +13,10 @@ import { slopeCurve } from './slope-curve.ts';
 
 const whole = { from: frequencies[0]!, to: frequencies.at(-1)! } as const;
 
-/** A driver in an endless wall: a closed box of endless volume. */
+/** A driver in an endless wall. */
 const inWall = (driver: Driver): Box => ({
   kind: 'box',
-  style: 'closed',
+  style: 'baffle',
   driver,
   volume: Infinity,
   fill: 1,

@@ -35,7 +35,8 @@ const middle: Elements = {
   volume: 0.004,
 };
 
-const driverOf = ({ volume: _, ...given }: Elements): Driver => completeDriver('', given);
+const driverOf = ({ re, le, bl, mms, cms, rms, sd }: Elements): Driver =>
+  completeDriver('', { re, le, bl, mms, cms, rms, sd });
 const sourceOf = (elements: Elements): unknown =>
   elements.volume === undefined ? driverOf(elements) : run('CLOSED.BOX', driverOf(elements), elements.volume);
 const audible = points(10, 20_000);
