@@ -7,15 +7,21 @@ interface Waiting {
   readonly reject: (error: Error) => void;
 }
 
-/** The engine in its worker, seen from the page. Questions are answered in the order asked. */
+/** What is needed of a worker. */
+export type WorkerThread = Pick<Worker, 'postMessage' | 'terminate' | 'addEventListener'>;
+
+/** The engine in its worker, seen from the page. A worker that breaks takes the questions that wait with it, each of them
+ *  is told so; the next question goes to a new one, which holds nothing yet. */
 class WorkerEngine implements SheetEngine {
-  readonly #worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module', name: 'engine' });
+  readonly #start: () => WorkerThread;
   readonly #waiting = new Map<number, Waiting>();
+  #worker: WorkerThread | undefined;
+  #isDisposed = false;
   #next = 0;
 
-  constructor() {
-    this.#worker.addEventListener('message', ({ data }: MessageEvent<Reply>) => this.#answered(data));
-    this.#worker.addEventListener('error', ({ message }) => this.#failed(message));
+  constructor(start: () => WorkerThread) {
+    this.#start = start;
+    this.#worker = this.#started();
   }
 
   load(sheets: readonly SheetContent[]): Promise<Changes> {
@@ -39,17 +45,33 @@ class WorkerEngine implements SheetEngine {
   }
 
   dispose(): void {
-    this.#worker.terminate();
+    this.#isDisposed = true;
     this.#failed('The calculation engine was stopped.');
   }
 
-  #ask(method: Asked, given: readonly unknown[]): Promise<unknown> {
-    const number = this.#next++;
-    return new Promise((resolve, reject) => {
-      this.#waiting.set(number, { resolve, reject });
-      const question: Question = { number, method, given };
-      this.#worker.postMessage(question);
+  #started(): WorkerThread {
+    const worker = this.#start();
+    // What one that was given up still says is for no one.
+    const isPresent = (): boolean => this.#worker === worker;
+    worker.addEventListener('message', ({ data }: MessageEvent<Reply>) => {
+      if (isPresent()) this.#answered(data);
     });
+    worker.addEventListener('error', ({ message }: ErrorEvent) => {
+      if (isPresent()) this.#failed(`The calculation engine broke off (${message || 'it could not be started'}).`);
+    });
+    worker.addEventListener('messageerror', () => {
+      if (isPresent()) this.#failed('The calculation engine gave an answer that cannot be read.');
+    });
+    return worker;
+  }
+
+  async #ask(method: Asked, given: readonly unknown[]): Promise<unknown> {
+    if (this.#isDisposed) throw new Error('The calculation engine was stopped.');
+    this.#worker ??= this.#started();
+    const number = this.#next++;
+    const question: Question = { number, method, given };
+    this.#worker.postMessage(question);
+    return new Promise((resolve, reject) => this.#waiting.set(number, { resolve, reject }));
   }
 
   #answered({ number, result, failure }: Reply): void {
@@ -60,11 +82,17 @@ class WorkerEngine implements SheetEngine {
   }
 
   #failed(message: string): void {
+    this.#worker?.terminate();
+    this.#worker = undefined;
     const waiting = [...this.#waiting.values()];
     this.#waiting.clear();
     for (const { reject } of waiting) reject(new Error(message));
   }
 }
 
-/** Starts the engine in a worker of its own. */
-export const createWorkerEngine = (): SheetEngine => new WorkerEngine();
+const startWorker = (): WorkerThread =>
+  new Worker(new URL('./worker.ts', import.meta.url), { type: 'module', name: 'engine' });
+
+/** Starts the engine in a worker of its own.
+ *  @param start - Starts the thread, again after each that broke. */
+export const createWorkerEngine = (start = startWorker): SheetEngine => new WorkerEngine(start);

@@ -6,8 +6,17 @@ import type { Question, Reply } from './messages.ts';
 const engine = createEngine();
 
 addEventListener('message', ({ data }: MessageEvent<Question>) => {
-  void answer(data).then((reply) => postMessage(reply));
+  void answer(data).then(post);
 });
+
+/** An answer that cannot cross to the page is a failure too, or who asked would wait for ever. */
+function post(reply: Reply): void {
+  try {
+    postMessage(reply);
+  } catch (error) {
+    postMessage({ number: reply.number, failure: String(error) } satisfies Reply);
+  }
+}
 
 async function answer({ number, method, given }: Question): Promise<Reply> {
   try {
