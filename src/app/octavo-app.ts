@@ -229,7 +229,9 @@ export class OctavoApp extends LitElement implements AppHost {
 
   readonly #opened = (): void => {
     this.workbook?.addEventListener('change', this.#edited);
-    this.show(this.workbook?.document.sheets[0]?.id ?? '');
+    // Another tab's newer version of the same document: the reader stays where he is.
+    const { sheets = [] } = this.workbook?.document ?? {};
+    if (!sheets.some(({ id }) => id === this.sheetId)) this.show(sheets[0]?.id ?? '');
     this.requestUpdate();
   };
 

@@ -108,12 +108,12 @@ export class PopMenu extends LitElement {
   @property() label = '';
   @query('[popover]') private menu!: HTMLElement;
   @query('.opener') private opener!: HTMLButtonElement;
-  /** Opened at a point, not by the button. */
-  #isFree = false;
+  /** What gets the focus back: the button, or what had it where the menu was opened at a point. */
+  #before: HTMLElement | undefined;
 
   /** Opens the menu below the button, or at a point of the window. */
   open(at?: { readonly x: number; readonly y: number }): void {
-    this.#isFree = at !== undefined;
+    this.#before = at ? focused() : this.opener;
     this.menu.showPopover();
     const box = this.opener.getBoundingClientRect();
     const size = this.menu.getBoundingClientRect();
@@ -189,10 +189,9 @@ export class PopMenu extends LitElement {
     step();
   };
 
-  /** The browser itself gives the focus back to what had it before. */
   #close(): void {
     this.menu.hidePopover();
-    if (!this.#isFree) this.opener.focus();
+    this.#before?.focus();
   }
 
   #choose(item: MenuItem): void {
@@ -200,6 +199,13 @@ export class PopMenu extends LitElement {
     this.#close();
     this.dispatchEvent(new CustomEvent('choose', { detail: { name: item.name } }));
   }
+}
+
+/** The element that has the focus, inside whatever components. */
+function focused(): HTMLElement | undefined {
+  let active = document.activeElement;
+  while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
+  return active instanceof HTMLElement ? active : undefined;
 }
 
 declare global {

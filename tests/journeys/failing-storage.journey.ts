@@ -1,0 +1,56 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openSession } from '../../.config/browser-session.mjs';
+import { Person } from './person.ts';
+
+let session: Awaited<ReturnType<typeof openSession>>;
+let person: Person;
+
+beforeAll(async () => {
+  session = await openSession();
+  person = new Person(session.page);
+  await person.atRest();
+});
+
+afterAll(async () => {
+  expect(session.problems).toEqual([]);
+  await session.close();
+});
+
+const saving = (): Promise<string> =>
+  session.page.evaluate(
+    () =>
+      document
+        .querySelector('octavo-app')
+        ?.shadowRoot?.querySelector('sheet-rail')
+        ?.shadowRoot?.querySelector('.kept')
+        ?.textContent.trim() ?? '',
+  );
+
+/** Lets the browser refuse what is to be stored, as it does when the disk is full, or take it again. */
+const refuse = (isRefused: boolean): Promise<void> =>
+  session.page.evaluate((refused) => {
+    const page = globalThis as unknown as { transaction?: IDBDatabase['transaction'] };
+    page.transaction ??= IDBDatabase.prototype.transaction;
+    const { transaction } = page;
+    IDBDatabase.prototype.transaction = function (this: IDBDatabase, ...given) {
+      if (refused && given[1] === 'readwrite') throw new DOMException('No room.', 'QuotaExceededError');
+      return transaction.apply(this, given);
+    };
+  }, isRefused);
+
+test('a save that fails says so, and what to do', async () => {
+  await refuse(true);
+  await person.type('D22', '104');
+  await expect.poll(saving).toMatch(/Not saved\. .*no room.*Save the document to a file.*Trying again/);
+  await person.expectText('D22', /^104 dB$/);
+});
+
+test('it is tried again until it is done, with all that was typed meanwhile', async () => {
+  await person.type('D27', '230 mm');
+  await refuse(false);
+  await expect.poll(saving, { timeout: 40_000 }).toMatch(/Saved \d/);
+  await session.page.reload({ waitUntil: 'load' });
+  await person.settled();
+  await person.expectText('D22', /^104 dB$/);
+  await person.expectText('D27', /^230 mm$/);
+});

@@ -1,0 +1,94 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import type { Page } from 'puppeteer-core';
+import { openSession } from '../../.config/browser-session.mjs';
+import { Person } from './person.ts';
+
+let session: Awaited<ReturnType<typeof openSession>>;
+let here: Person;
+let there: Person;
+
+beforeEach(async () => {
+  session = await openSession();
+  here = new Person(session.page);
+  await here.atRest();
+  const second = await session.browser.newPage();
+  second.on('pageerror', (error) => session.problems.push(String(error)));
+  await second.setViewport({ width: 1440, height: 900 });
+  await second.goto(session.address, { waitUntil: 'load' });
+  there = new Person(second);
+  await there.atRest();
+});
+
+afterEach(async () => {
+  expect(session.problems).toEqual([]);
+  await session.close();
+});
+
+const savingIn = ({ page }: Person): Promise<string> =>
+  page.evaluate(
+    () =>
+      document
+        .querySelector('octavo-app')
+        ?.shadowRoot?.querySelector('sheet-rail')
+        ?.shadowRoot?.querySelector('.kept')
+        ?.textContent.trim() ?? '',
+  );
+
+const noticesIn = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...(document.querySelector('octavo-app')?.shadowRoot?.querySelectorAll('.notice p') ?? [])].map(
+      ({ textContent }) => textContent,
+    ),
+  );
+
+/** Holds back what the other tab says, as when both type at the same moment. */
+const deafen = ({ page }: Person): Promise<void> =>
+  page.evaluate(() => {
+    globalThis.addEventListener('message', (event) => event.stopImmediatePropagation(), { capture: true });
+    BroadcastChannel.prototype.postMessage = () => undefined;
+  });
+
+test('what is typed in one tab comes to the other, which has nothing of its own unsaved', async () => {
+  await here.page.bringToFront();
+  await here.type('D22', '104');
+  await there.page.bringToFront();
+  await there.expectText('D22', /^104 dB$/);
+  await there.type('D22', '99');
+  await here.page.bringToFront();
+  await here.expectText('D22', /^99 dB$/);
+});
+
+test('the reader stays where he was when the other tab saves', async () => {
+  await there.page.bringToFront();
+  await there.goTo('D27');
+  await here.page.bringToFront();
+  await here.type('D22', '104');
+  await there.page.bringToFront();
+  await expect.poll(() => there.shownIn('D22')).toMatch(/^104 dB$/);
+  expect(await there.page.$('>>> [aria-activedescendant="cell-D27"]')).not.toBeNull();
+});
+
+test('an edit over one that was not heard of is not saved; the reader is asked, and both can be kept', async () => {
+  await deafen(here);
+  await here.page.bringToFront();
+  await here.type('D22', '104');
+  await expect.poll(() => savingIn(here)).toMatch(/Saved/);
+  await here.atRest();
+  await there.page.bringToFront();
+  await there.type('D22', '99');
+  await expect.poll(() => noticesIn(there.page)).toEqual([expect.stringMatching(/^Another tab saved this document/)]);
+  await (await there.seen('>>> ::-p-aria([name="Keep mine as a copy"][role="button"])'))?.click();
+  await expect.poll(() => noticesIn(there.page)).toEqual([]);
+  await there.expectText('D22', /^99 dB$/);
+  expect(await there.page.evaluate(() => document.querySelector('octavo-app')?.workbook?.document.title)).toMatch(
+    /\(this tab\)$/,
+  );
+  await here.page.bringToFront();
+  await here.page.reload({ waitUntil: 'load' });
+  await here.atRest();
+  const kept = await here.page.evaluate(async () => {
+    const app = document.querySelector('octavo-app');
+    return app?.session?.documents.map(({ title }) => title);
+  });
+  expect(kept).toHaveLength(2);
+});
