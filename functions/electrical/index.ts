@@ -1,4 +1,27 @@
 import type { AnyFunction } from '../define.ts';
+import {
+  coilChoices,
+  coilLength,
+  coilPrice,
+  coilQuality,
+  coilResistance,
+  coilSide,
+  coilTurns,
+  coilWeight,
+  coilWire,
+} from './coil.ts';
+import {
+  flattenCapacitor,
+  flattenNetwork,
+  flattenResistor,
+  trapCapacitor,
+  trapCoil,
+  trapNetwork,
+  trapResistor,
+} from './flatten.ts';
+import { impedanceCoil, impedanceCoils, impedanceEmpirical, impedanceLossy } from './voice-coil.ts';
+import { coilInductance, coilTurnsOn } from './winding.ts';
+import { cableDamping, cableLoss, cableResistance, wireArea, wireDiameter, wireOhms } from './wire.ts';
 import { loadCurrent, loadDissipation, loadPower, loadResistive, loadVolts } from './load-amplifier.ts';
 import { loadNominal, loadPermitted, loadRating, loadVerdict } from './load-rating.ts';
 import { loadShare, loadVoltage, loadWired } from './load-wired.ts';
@@ -10,6 +33,10 @@ import { padImpedance, padInput, padLoss, padResponse, padSeries, padShunt, padS
 import { standardAbove, standardBelow, standardNearest, standardPairs, standardTolerance } from './standard.ts';
 
 export const electricalFunctions: readonly AnyFunction[] = [
+  impedanceLossy,
+  impedanceCoil,
+  impedanceCoils,
+  impedanceEmpirical,
   loadLowest,
   loadLowestAt,
   loadParallel,
@@ -42,6 +69,30 @@ export const electricalFunctions: readonly AnyFunction[] = [
   padResponse,
   padDrive,
   padHeat,
+  flattenResistor,
+  flattenCapacitor,
+  flattenNetwork,
+  trapResistor,
+  trapCoil,
+  trapCapacitor,
+  trapNetwork,
+  coilResistance,
+  coilTurns,
+  coilSide,
+  coilLength,
+  coilWeight,
+  coilPrice,
+  coilWire,
+  coilChoices,
+  coilQuality,
+  coilInductance,
+  coilTurnsOn,
+  wireDiameter,
+  wireArea,
+  wireOhms,
+  cableResistance,
+  cableLoss,
+  cableDamping,
   standardNearest,
   standardBelow,
   standardAbove,
