@@ -2,6 +2,7 @@ import { expect } from 'vitest';
 import type { AnyFunction } from '../../../functions/define.ts';
 import { crossoverFunctions } from '../../../functions/crossover/index.ts';
 import { curveFunctions } from '../../../functions/curve/index.ts';
+import { driverFunctions } from '../../../functions/driver/index.ts';
 import { enclosureFunctions } from '../../../functions/enclosure/index.ts';
 import { levelFunctions } from '../../../functions/level/index.ts';
 import type { QuantityName } from '../../../functions/quantities.ts';
@@ -14,6 +15,7 @@ import type { TableRecord } from '../../../functions/values/table.ts';
 import type { Way } from '../../../functions/values/way.ts';
 
 const all: readonly AnyFunction[] = [
+  ...driverFunctions,
   ...enclosureFunctions,
   ...crossoverFunctions,
   ...levelFunctions,
