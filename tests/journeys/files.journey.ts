@@ -1,0 +1,100 @@
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openSession } from '../../.config/browser-session.mjs';
+import { Person } from './person.ts';
+
+let session: Awaited<ReturnType<typeof openSession>>;
+let person: Person;
+let folder: string;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'octavo-files-'));
+  session = await openSession();
+  person = new Person(session.page);
+  await person.atRest();
+  const client = await session.page.createCDPSession();
+  await client.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: folder });
+});
+
+afterAll(async () => {
+  expect(session.problems).toEqual([]);
+  await session.close();
+  await rm(folder, { recursive: true });
+});
+
+const titleShown = (): Promise<string> =>
+  session.page.evaluate(() => document.querySelector('octavo-app')?.shadowRoot?.querySelector('top-bar')?.title ?? '');
+
+const notices = (): Promise<string[]> =>
+  session.page.evaluate(() =>
+    [...(document.querySelector('octavo-app')?.shadowRoot?.querySelectorAll('.notice p') ?? [])].map(
+      ({ textContent }) => textContent,
+    ),
+  );
+
+/** Chooses a file where the page asks for one. */
+async function open(path: string): Promise<void> {
+  const [chooser] = await Promise.all([session.page.waitForFileChooser(), person.press('Control+o')]);
+  await chooser.accept([path]);
+}
+
+const saved = async (): Promise<string | undefined> =>
+  (await readdir(folder)).find((name) => name.endsWith('.octavo.json'));
+
+test('a copy saved to a file says what was typed, and opens as another document', async () => {
+  await person.type('D22', '104 dB');
+  await person.press('Control+s');
+  await expect.poll(saved).toBe('Two-driver check.octavo.json');
+  const path = join(folder, 'Two-driver check.octavo.json');
+  expect(await readFile(path, 'utf8')).toContain('"104 dB"');
+  await person.type('D22', '97');
+  await open(path);
+  await person.expectText('D22', /^104 dB$/);
+  await person.atRest();
+  const kept = await session.page.evaluate(() =>
+    document.querySelector('octavo-app')?.session?.documents.map(({ title }) => title),
+  );
+  expect(kept).toEqual(['Two-driver check', 'Two-driver check']);
+});
+
+test.each([
+  ['damaged.octavo.json', '{"format": "octavo", "sheets": [{"name'],
+  ['foreign.json', '{"drivers": [1, 2, 3]}'],
+  ['letter.json', 'Dear reader'],
+])('%s gets a message with its name and changes nothing', async (name, content) => {
+  const path = join(folder, name);
+  await writeFile(path, content);
+  const before = await titleShown();
+  await open(path);
+  await expect.poll(notices).toEqual([expect.stringMatching(new RegExp(`^${name.replaceAll('.', '\\.')}: .{20,}`))]);
+  expect(await titleShown()).toBe(before);
+  await person.expectText('D22', /^104 dB$/);
+  await (await person.seen('>>> button[aria-label="Close the message"]'))?.click();
+  await expect.poll(notices).toEqual([]);
+});
+
+test('documents lie side by side: the first is as it was left', async () => {
+  await person.openTemplate('Closed-box bench');
+  await person.atRest();
+  const other = await session.page.evaluate(() => {
+    const app = document.querySelector('octavo-app');
+    return app?.session?.documents
+      .map(({ id, title }) => ({ id, title }))
+      .filter(({ title }) => title === 'Two-driver check');
+  });
+  expect(other).toHaveLength(2);
+  const first = await person.seen('>>> nav[aria-label="Documents on this device"] li:last-child button.entry');
+  await first?.click();
+  await expect.poll(titleShown).toBe('Two-driver check');
+  await person.settled();
+  await person.expectText('D22', /^97 dB$/);
+});
+
+test('what is typed just before the page closes is there when it opens again', async () => {
+  await person.type('D22', '98.5');
+  await session.page.reload({ waitUntil: 'load' });
+  await person.settled();
+  await person.expectText('D22', /^98\.5 dB$/);
+});
