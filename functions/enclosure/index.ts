@@ -3,11 +3,13 @@ import { ventedAligned, ventedAlignedQts, ventedAlignedSeries } from './aligned.
 import { baffleBox } from './baffle.ts';
 import { bandpassBox } from './bandpass.ts';
 import { boxDelay, boxImpedance, boxLevel, boxResponse, boxTravel } from './box-curves.ts';
+import { boxCutoff, boxCutoffHigh, boxPeak, boxPeakAt, boxRipple } from './box-figures.ts';
 import { boxHighPass, boxQtc, boxResonance, boxSeriesLoss } from './box-numbers.ts';
 import { closedBox, closedQtc, closedResonance, closedVolume, closedVolumeFor } from './closed.ts';
 import { boxPortSpeed, boxRadiatorTravel } from './port-curves.ts';
 import { portArea, portClearance, portLargest, portLength, portResonance, portSlotArea, portVolume } from './port.ts';
 import { radiatorBox, radiatorMass, radiatorNotch, radiatorTuning } from './radiator.ts';
+import { boxOvershoot, boxRinging, boxStep } from './step.ts';
 import { boxTravelLimit, boxTravelPower, boxTravelPowerAt, boxTravelVolts } from './travel-limit.ts';
 import { ventedBox, ventedTuning, ventedVolume } from './vented.ts';
 
@@ -44,6 +46,14 @@ export const enclosureFunctions = [
   boxPortSpeed,
   boxRadiatorTravel,
   boxDelay,
+  boxCutoff,
+  boxCutoffHigh,
+  boxPeak,
+  boxPeakAt,
+  boxRipple,
+  boxStep,
+  boxOvershoot,
+  boxRinging,
   portArea,
   portSlotArea,
   portLength,
