@@ -1,4 +1,18 @@
 import type { AnyFunction } from '../define.ts';
+import { rankBest, rankRegret, rankTable } from './rank.ts';
+import { ruleBand, ruleBoxByQ, ruleBoxByRatio, ruleChamber, rulePad } from './rules-of-team.ts';
+import {
+  ruleBreakup,
+  ruleDirectivity,
+  ruleNarrowing,
+  ruleNull,
+  ruleOverlap,
+  ruleResonance,
+  ruleSpacing,
+  ruleTravel,
+} from './rules.ts';
+import { subsCount, subsLevel, subsRelief } from './subs.ts';
+import { teamMainsVerdict, teamVerdict } from './team.ts';
 import { pairHandoverVerdict, pairVerdict } from './verdict.ts';
 import { overlapAbove, overlapBelow, pairCentre, pairHigh, pairLow, pairOctaves, pairWindow } from './window.ts';
 
@@ -12,4 +26,25 @@ export const pairingFunctions: readonly AnyFunction[] = [
   pairHandoverVerdict,
   overlapBelow,
   overlapAbove,
+  ruleResonance,
+  ruleTravel,
+  ruleNarrowing,
+  ruleDirectivity,
+  ruleBreakup,
+  ruleSpacing,
+  ruleNull,
+  ruleOverlap,
+  rulePad,
+  ruleBand,
+  ruleChamber,
+  ruleBoxByRatio,
+  ruleBoxByQ,
+  teamVerdict,
+  teamMainsVerdict,
+  subsLevel,
+  subsCount,
+  subsRelief,
+  rankRegret,
+  rankBest,
+  rankTable,
 ];
