@@ -66,7 +66,10 @@ function prefixed(
       each.quantity === unit.quantity && each.offset === undefined && (each.system ?? unit.system) === unit.system,
   );
   const handy = family.find((each) => Math.abs(value / each.si) >= 1 && Math.abs(value / each.si) < 1000);
-  return handy ? [value / handy.si, handy] : [number, unit];
+  // Where none is handy, the one that leaves the fewest noughts: 0.001 mL rather than 1·10^−6 L.
+  const noughts = (each: Unit): number => Math.abs(Math.log10(Math.abs(value / each.si)));
+  const chosen = handy ?? family.reduce((best, each) => (noughts(each) < noughts(best) ? each : best), unit);
+  return [chosen === unit ? number : value / chosen.si, chosen];
 }
 
 /** The digits that were typed: an exact echo of the precision. */

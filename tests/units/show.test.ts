@@ -144,3 +144,11 @@ test('a sentence says its numbers in the units of the reader', () => {
   expect(speak(sentence, 'metric')).toBe('The box holds 12.1 L and leans 30.0°.');
   expect(speak(sentence, 'imperial')).toBe('The box holds 0.4273 ft³ and leans 30.0°.');
 });
+
+test.each([
+  [1e-9, 'volume', '0.001 mL'],
+  [2e-8, 'volume', '0.02 mL'],
+  [0.0121, 'volume', '12.1 L'],
+] as const)('%d m³ takes the unit that leaves the fewest noughts', (value, quantity, expected) => {
+  expect(shown(value, { quantity }).replaceAll(/\s/g, ' ')).toBe(expected);
+});
