@@ -5,11 +5,13 @@ import '../components/menu/pop-menu.ts';
 import type { MenuItem } from '../components/menu/pop-menu.ts';
 import type { UnitSystem } from '../document/types.ts';
 
-const documentMenu: readonly MenuItem[] = [
+const documentMenu = (system: UnitSystem): readonly MenuItem[] => [
   { name: 'new', label: 'New empty document' },
   { name: 'open-file', label: 'Open a file…', hint: 'Ctrl O' },
   { name: 'save-file', label: 'Save a copy to a file', hint: 'Ctrl S' },
   { name: 'rename', label: 'Rename the document…', separated: true },
+  // The button beside the baseline has no room in a narrow bar.
+  { name: 'system', label: system === 'metric' ? 'Show imperial units' : 'Show metric units' },
 ];
 
 const helpMenu: readonly MenuItem[] = [
@@ -143,7 +145,9 @@ export class TopBar extends LitElement {
         <path d="M3 3v18h18M4 19c4 0 4-13 8-13s4 13 9 13" />
       </svg>
       <h1>${this.title}</h1>
-      <pop-menu label="Document" bare .items=${documentMenu} @choose=${this.#chosen}>${icon('chevron')}</pop-menu>
+      <pop-menu label="Document" bare .items=${documentMenu(this.system)} @choose=${this.#chosen}
+        >${icon('chevron')}</pop-menu
+      >
       <span class="space"></span>
       <button aria-label="Undo" title="Undo (Ctrl Z)" ?disabled=${!this.canUndo} @click=${() => this.#act('undo')}>
         ${icon('undo')}
