@@ -18,6 +18,14 @@ export const emptyAt = (place: Place): CellState => ({
   findings: NO_FINDINGS,
 });
 
+/** Written out: it is done for thousands of cells at a time. */
+export function withNumber({ sheet, cell, type, findings, unit }: CellState, value: number): CellState {
+  const held = { kind: 'number', value } as const;
+  return unit === undefined
+    ? { sheet, cell, value: held, type, findings }
+    : { sheet, cell, value: held, type, findings, unit };
+}
+
 /** Whether there is nothing to tell of a cell. */
 export const isNothing = ({ value, type, findings }: CellState): boolean =>
   value.kind === 'empty' && type.kind === 'empty' && findings.length === 0;

@@ -11,7 +11,7 @@ import { compile } from '../formula/compile.ts';
 import { functionsByName } from '../formula/types.ts';
 import { CellIndex, keyOf, placeOf } from './cell-index.ts';
 import { CellReader } from './cell-reader.ts';
-import { emptyAt, isNothing, ownDoubts, problem, withDoubts } from './cell-state.ts';
+import { emptyAt, isNothing, ownDoubts, problem, withDoubts, withNumber } from './cell-state.ts';
 import { Doubts } from './doubts.ts';
 import { language } from './language.ts';
 import { Loops } from './loops.ts';
@@ -259,7 +259,7 @@ export class HyperFormulaEngine implements SheetEngine {
       ) {
         // Its formula is the same, so all but the number is: that is most cells of most edits.
         if (told.value.value === change.newValue) continue;
-        spot.told = { ...told, value: { kind: 'number', value: change.newValue } };
+        spot.told = withNumber(told, change.newValue);
         cells.push(spot.told);
         continue;
       }

@@ -27,22 +27,26 @@ export interface Spot {
 }
 
 const NONE: readonly string[] = [];
-const MOST_COLUMNS = 32_768;
 
 /** Cells by the engine's numbers, so that a change of thousands of cells costs no making and reading of addresses. */
 export class Spots {
-  readonly #sheets = new Map<number, { readonly id: string; readonly spots: Map<number, Spot> }>();
+  /** By sheet, column and row: a change mostly runs down a column, so that its rows are found once. */
+  readonly #sheets = new Map<number, { readonly id: string; readonly columns: Map<number, Map<number, Spot>> }>();
+  /** The column asked for last. */
+  #last:
+    { readonly sheet: number; readonly col: number; readonly id: string; readonly rows: Map<number, Spot> } | undefined;
   readonly #numbers = new Map<string, number>();
 
   addSheet(number: number, id: string): void {
-    this.#sheets.set(number, { id, spots: new Map() });
+    this.#sheets.set(number, { id, columns: new Map() });
     this.#numbers.set(id, number);
   }
 
   /** Forgets a sheet; gives its cells. */
   dropSheet(id: string): Iterable<Spot> {
     const number = this.#numbers.get(id) ?? -1;
-    const dropped = this.#sheets.get(number)?.spots.values() ?? [];
+    const dropped = [...(this.#sheets.get(number)?.columns.values() ?? [])].flatMap((rows) => [...rows.values()]);
+    this.#last = undefined;
     this.#sheets.delete(number);
     this.#numbers.delete(id);
     return dropped;
@@ -58,12 +62,11 @@ export class Spots {
   }
 
   at(address: EngineAddress): Spot | undefined {
-    const sheet = this.#sheets.get(address.sheet);
-    if (!sheet) return undefined;
-    const number = address.row * MOST_COLUMNS + address.col;
-    const known = sheet.spots.get(number);
+    const column = this.#column(address);
+    if (!column) return undefined;
+    const known = column.rows.get(address.row);
     if (known) return known;
-    const place = { sheet: sheet.id, cell: formatAddress({ row: address.row, column: address.col }) };
+    const place = { sheet: column.id, cell: formatAddress({ row: address.row, column: address.col }) };
     const spot: Spot = {
       key: keyOf(place),
       place,
@@ -74,15 +77,25 @@ export class Spots {
       doubts: NONE,
       doubtedIn: 0,
     };
-    sheet.spots.set(number, spot);
+    column.rows.set(address.row, spot);
     return spot;
+  }
+
+  #column({ sheet, col }: EngineAddress): { readonly id: string; readonly rows: Map<number, Spot> } | undefined {
+    if (this.#last?.sheet === sheet && this.#last.col === col) return this.#last;
+    const held = this.#sheets.get(sheet);
+    if (!held) return undefined;
+    const rows = held.columns.get(col) ?? new Map<number, Spot>();
+    held.columns.set(col, rows);
+    this.#last = { sheet, col, id: held.id, rows };
+    return this.#last;
   }
 
   /** The cells below one into which its column spills. */
   *spilledBelow({ address: { sheet, row, col } }: Spot): Generator<Spot> {
-    const spots = this.#sheets.get(sheet)?.spots;
+    const rows = this.#sheets.get(sheet)?.columns.get(col);
     for (let below = row + 1; ; below++) {
-      const spot = spots?.get(below * MOST_COLUMNS + col);
+      const spot = rows?.get(below);
       if (!spot?.told || spot.isTyped) return;
       yield spot;
     }
@@ -97,8 +110,9 @@ export class Spots {
   /** The handles of all records that a cell holds. */
   handles(): Set<string> {
     const all = new Set<string>();
-    for (const { spots } of this.#sheets.values()) {
-      for (const { handles } of spots.values()) for (const handle of handles) all.add(handle);
+    for (const { columns } of this.#sheets.values()) {
+      for (const rows of columns.values())
+        for (const { handles } of rows.values()) for (const handle of handles) all.add(handle);
     }
     return all;
   }
