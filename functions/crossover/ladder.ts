@@ -38,41 +38,45 @@ export function complexOf(curve: Curve): ComplexCurve {
   return made;
 }
 
-/** Immittance of a leg in ohms (chain) or siemens (tank) at an angular frequency, into `out` as real and imaginary part. */
-function ownImmittance(leg: Leg, angular: number, out: Float64Array): void {
-  const { form, resistance, inductance, coilResistance = 0, capacitance } = leg;
-  let re = trace;
-  let im = 0;
-  if (form === 'chain') {
-    if (resistance !== undefined) re += resistance;
-    if (inductance !== undefined) {
-      re += coilResistance;
-      im += angular * inductance;
+/**
+ * Adds a leg to voltages and currents: a series leg its impedance times the current to the voltage, a shunt leg its
+ * admittance times the voltage to the current. `to` is what grows, `by` what flows through or stands across the leg.
+ */
+function addLeg(leg: Leg, at: Float64Array, to: ComplexCurve, by: ComplexCurve): void {
+  const { resistance, inductance = 0, coilResistance = 0, capacitance } = leg;
+  const { re: toRe, im: toIm } = to;
+  const { re: byRe, im: byIm } = by;
+  const isChain = leg.form === 'chain';
+  const isInverse = (leg.place === 'series') !== isChain;
+  const coilLoss = inductance === 0 ? 0 : coilResistance;
+  const steady = trace + (isChain ? (resistance ?? 0) + coilLoss : resistance === undefined ? 0 : 1 / resistance);
+  const elastance = capacitance === undefined ? 0 : 1 / capacitance;
+  const count = at.length;
+  for (let index = 0; index < count; index += 1) {
+    const angular = 2 * Math.PI * at[index]!;
+    const reactance = angular * inductance;
+    let re = steady;
+    let im = 0;
+    if (isChain) {
+      im = reactance - elastance / angular;
+    } else {
+      if (inductance !== 0) {
+        const size = coilLoss * coilLoss + reactance * reactance;
+        re += coilLoss / size;
+        im = -reactance / size;
+      }
+      if (capacitance !== undefined) im += angular * capacitance;
     }
-    if (capacitance !== undefined) im -= 1 / (angular * capacitance);
-  } else {
-    if (resistance !== undefined) re += 1 / resistance;
-    if (inductance !== undefined) {
-      const reactance = angular * inductance;
-      const size = coilResistance * coilResistance + reactance * reactance;
-      re += coilResistance / size;
-      im -= reactance / size;
+    if (isInverse) {
+      const size = re * re + im * im;
+      re /= size;
+      im = -im / size;
     }
-    if (capacitance !== undefined) im += angular * capacitance;
+    const real = byRe[index]!;
+    const imaginary = byIm[index]!;
+    toRe[index] = toRe[index]! + re * real - im * imaginary;
+    toIm[index] = toIm[index]! + re * imaginary + im * real;
   }
-  out[0] = re;
-  out[1] = im;
-}
-
-/** Impedance of a series leg, admittance of a shunt leg. */
-export function immittanceOf(leg: Leg, angular: number, out: Float64Array): void {
-  ownImmittance(leg, angular, out);
-  if ((leg.place === 'series') === (leg.form === 'chain')) return;
-  const re = out[0]!;
-  const im = out[1]!;
-  const size = re * re + im * im;
-  out[0] = re / size;
-  out[1] = -im / size;
 }
 
 /**
@@ -92,27 +96,24 @@ export function solveLadderAt(legs: readonly Leg[], load: ComplexCurve, at: Floa
     iRe[index] = re / size;
     iIm[index] = -im / size;
   }
-  const part = new Float64Array(2);
-  for (let place = legs.length - 1; place >= 0; place -= 1) {
-    const leg = legs[place]!;
-    const [toRe, toIm, ofRe, ofIm] = leg.place === 'series' ? [vRe, vIm, iRe, iIm] : [iRe, iIm, vRe, vIm];
-    for (let index = 0; index < count; index += 1) {
-      immittanceOf(leg, 2 * Math.PI * at[index]!, part);
-      const re = part[0]!;
-      const im = part[1]!;
-      toRe[index] = toRe[index]! + re * ofRe[index]! - im * ofIm[index]!;
-      toIm[index] = toIm[index]! + re * ofIm[index]! + im * ofRe[index]!;
-    }
+  const voltage = { re: vRe, im: vIm };
+  const current = { re: iRe, im: iIm };
+  for (const leg of legs.toReversed()) {
+    if (leg.place === 'series') addLeg(leg, at, voltage, current);
+    else addLeg(leg, at, current, voltage);
   }
   const input = { re: new Float64Array(count), im: new Float64Array(count) };
   for (let index = 0; index < count; index += 1) {
-    const [a, b, c, d] = [vRe[index]!, vIm[index]!, iRe[index]!, iIm[index]!];
-    const current = c * c + d * d;
-    input.re[index] = (a * c + b * d) / current;
-    input.im[index] = (b * c - a * d) / current;
-    const voltage = a * a + b * b;
-    vRe[index] = a / voltage;
-    vIm[index] = -b / voltage;
+    const a = vRe[index]!;
+    const b = vIm[index]!;
+    const c = iRe[index]!;
+    const d = iIm[index]!;
+    const square = c * c + d * d;
+    input.re[index] = (a * c + b * d) / square;
+    input.im[index] = (b * c - a * d) / square;
+    const inverse = 1 / (a * a + b * b);
+    vRe[index] = a * inverse;
+    vIm[index] = -b * inverse;
   }
   return { transfer: { re: vRe, im: vIm }, input };
 }
@@ -138,7 +139,7 @@ export function inputImpedance(network: Network, load: Curve): Curve {
     kind: 'curve',
     title: 'Impedance with filter',
     quantity: 'resistance',
-    y: re.map((real, index) => Math.hypot(real, im[index]!)),
+    y: re.map((real, index) => Math.sqrt(real * real + im[index]! * im[index]!)),
     phase: re.map((real, index) => Math.atan2(im[index]!, real)),
     from: load.from,
     to: load.to,
