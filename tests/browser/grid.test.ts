@@ -1,4 +1,4 @@
-import { expect } from '@open-wc/testing';
+import { aTimeout, expect } from '@open-wc/testing';
 import { emulateMedia, sendKeys } from '@web/test-runner-commands';
 import { GridPage, testModel } from './grid-page.ts';
 import { paint } from './paint.ts';
@@ -170,7 +170,7 @@ describe('the pool of rows', () => {
       page.scroller.scrollTop = top;
       await page.drawn();
     }
-    page.scroller.dispatchEvent(new Event('scrollend'));
+    await aTimeout(400);
     const rows = [...page.root.querySelectorAll<HTMLElement>('.row')].filter((row) => row.checkVisibility());
     const read = rows.map((row) => Number(row.getAttribute('aria-rowindex'))).filter((row) => row > 2);
     expect(read).to.deep.equal([...read].sort((a, b) => a - b));

@@ -5,6 +5,8 @@ import { cellId, drawRow, hide, newRow, type PooledRow, type Sight, type Visible
 /** A pool a little larger than asked for is not built anew for the row or column more that scrolling brings into view. */
 const SPARE_ROWS = 2;
 const SPARE_COLUMNS = 2;
+/** Milliseconds without scrolling after which the rows are put in order: moving them costs as much as a whole new view. */
+const REST = 200;
 
 /** The elements that show the visible cells, used again as the sheet scrolls: row r has slot r modulo the size of the pool.
  *  The active cell is kept even out of view, so that it can always be announced. */
@@ -14,6 +16,7 @@ export class RowPool {
   #columns = 0;
   #pinned: PooledRow | undefined;
   #generation = 0;
+  #rest: ReturnType<typeof setTimeout> | undefined;
 
   constructor(body: HTMLElement) {
     this.#body = body;
@@ -35,8 +38,13 @@ export class RowPool {
     this.#pin(selection.focus, last, sight);
   }
 
-  /** Puts the rows in the order in which they are read; scrolling leaves them in the order of their slots. */
-  order(): void {
+  /** Puts the rows in the order in which they are read once scrolling rests; it leaves them in the order of their slots. */
+  orderSoon(): void {
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => this.#order(), REST);
+  }
+
+  #order(): void {
     const shown = this.#rows.filter(({ row }) => row >= 0).sort((a, b) => a.row - b.row);
     const isOrdered = shown.every(({ element }, index) => {
       const next = shown[index + 1]?.element;

@@ -107,7 +107,6 @@ export class SheetGrid extends LitElement {
       aria-colcount=${model.columns.length + 1}
       aria-activedescendant=${RowPool.idOf(selection.focus)}
       @scroll=${this.#scrolled}
-      @scrollend=${this.#rested}
       @keydown=${this.#key}
       @pointerdown=${this.#press}
       @pointermove=${this.#drag}
@@ -140,8 +139,10 @@ export class SheetGrid extends LitElement {
     if (isFresh) drawOverlays(this.body, geometry, this.selection, this.references);
   }
 
-  readonly #scrolled = (): void => this.#draw(false);
-  readonly #rested = (): void => this.#pool?.order();
+  readonly #scrolled = (): void => {
+    this.#draw(false);
+    this.#pool?.orderSoon();
+  };
 
   #reveal(at: CellAt): void {
     if (this.#geometry) reveal(this.scroller, this.#geometry, at);
