@@ -31,6 +31,7 @@ export function wayFieldAt(way: Way, direction: Direction): ComplexCurve {
   const { re, im } = wayField(way);
   const { nearer, sine } = seenFrom(way, direction);
   const size = Math.sqrt(way.sd / Math.PI) * sine;
+  if (nearer === 0 && size === 0) return { re, im };
   for (let index = 0; index < re.length; index += 1) {
     const wave = (2 * Math.PI * frequencies[index]!) / soundSpeed;
     const factor = size === 0 ? 1 : pistonFactor(wave * size);

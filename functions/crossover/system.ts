@@ -1,6 +1,4 @@
 import { define } from '../define.ts';
-import { reciprocal } from '../electrical/complex.ts';
-import { combined } from '../electrical/impedance.ts';
 import type { Curve } from '../values/curve.ts';
 import { frequencies } from '../values/grid.ts';
 import { commonBand, type Band } from '../values/interpolate.ts';
@@ -8,7 +6,7 @@ import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import type { Way } from '../values/way.ts';
 import { onAxis, sumAt } from './direction.ts';
-import { inputImpedance, type ComplexCurve } from './ladder.ts';
+import { solveLadder, type ComplexCurve } from './ladder.ts';
 import { demoHighWay as high, demoLowWay as low } from './parameters.ts';
 import { bandOfWay, pressureCurve } from './way-response.ts';
 
@@ -65,14 +63,30 @@ export const systemImpedance = define({
   example: { formula: `=SYSTEM.IMPEDANCE(${low}, ${high})`, gives: { quantity: 'resistance' } },
   remarks:
     'Only ways that share an amplifier belong here. Below what the amplifier allows at any frequency, do not connect it.',
-  compute: (given): Curve | Problem =>
-    combined(
-      'Impedance of the system',
-      given.ways.map((way) => inputImpedance(way.network, way.impedance)),
-      reciprocal,
-      reciprocal,
-      'ways',
-    ),
+  compute: (given): Curve | Problem => {
+    const band = bandOfWays(given.ways);
+    if (band instanceof Problem) return band;
+    const re = new Float64Array(frequencies.length);
+    const im = new Float64Array(frequencies.length);
+    for (const way of given.ways) {
+      const { input } = solveLadder(way.network, way.impedance);
+      for (let index = 0; index < re.length; index += 1) {
+        const real = input.re[index]!;
+        const imaginary = input.im[index]!;
+        const size = real * real + imaginary * imaginary;
+        re[index] = re[index]! + real / size;
+        im[index] = im[index]! - imaginary / size;
+      }
+    }
+    return {
+      kind: 'curve',
+      title: 'Impedance of the system',
+      quantity: 'resistance',
+      y: re.map((real, index) => 1 / Math.sqrt(real * real + im[index]! * im[index]!)),
+      phase: re.map((real, index) => -Math.atan2(im[index]!, real)),
+      ...band,
+    };
+  },
 });
 
 /** Minus the slope of the phase over frequency, from the turn between the neighbours of each point: less than half a

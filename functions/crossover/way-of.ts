@@ -10,6 +10,7 @@ import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import type { Way } from '../values/way.ts';
 import { slopeCurve } from './slope-curve.ts';
+import { pressureCurve, rememberPressure } from './way-response.ts';
 
 const whole = { from: frequencies[0]!, to: frequencies.at(-1)! } as const;
 
@@ -30,9 +31,11 @@ const inWall = (driver: Driver): Box => ({
 function pressureOf(box: Box): Curve {
   const { pressureRe, pressureIm } = coilSolutionOf(box);
   const flat = flatLevel(box) + 20 * Math.log10(standardVolts);
-  const y = pressureRe.map((re, index) => Math.max(-300, flat + 10 * Math.log10(re ** 2 + pressureIm[index]! ** 2)));
-  const phase = pressureRe.map((re, index) => Math.atan2(pressureIm[index]!, re));
-  return { kind: 'curve', title: 'Level at 1 m for 2.83 V', quantity: 'level', y, phase, ...whole };
+  const scale = 10 ** (flat / 20);
+  const values = { re: pressureRe.map((re) => scale * re), im: pressureIm.map((im) => scale * im) };
+  const curve = pressureCurve('Level at 1 m for 2.83 V', values, whole.from, whole.to);
+  rememberPressure(curve, values);
+  return curve;
 }
 
 const highPassCurve = ({ frequency, order }: HighPass): Curve => slopeCurve(`BW${order}`, 'high', frequency);

@@ -15,10 +15,15 @@ export function driveOf(way: Way): ComplexCurve {
   const outRe = new Float64Array(re.length);
   const outIm = new Float64Array(re.length);
   const gain = way.polarity * 10 ** (way.gain / 20);
-  const { active } = way;
+  const { active, delay } = way;
+  if (active === undefined && delay === 0) {
+    const scaled = { re: re.map((real) => gain * real), im: im.map((imaginary) => gain * imaginary) };
+    driven.set(way, scaled);
+    return scaled;
+  }
   for (let index = 0; index < re.length; index += 1) {
     const size = active === undefined ? gain : gain * 10 ** (active.y[index]! / 20);
-    const angle = (active?.phase?.[index] ?? 0) - 2 * Math.PI * frequencies[index]! * way.delay;
+    const angle = (active?.phase?.[index] ?? 0) - 2 * Math.PI * frequencies[index]! * delay;
     const cosine = size * Math.cos(angle);
     const sine = size * Math.sin(angle);
     outRe[index] = re[index]! * cosine - im[index]! * sine;
@@ -49,17 +54,41 @@ export function pressureCurve(title: string, { re, im }: ComplexCurve, from: num
   return { kind: 'curve', title, quantity: 'level', y, phase, from, to };
 }
 
-/** Complex pressure of a way over 20 µPa, at 1 m on its own axis, for 2.83 V at the terminals of the loudspeaker. */
+const pressures = new WeakMap<Curve, ComplexCurve>();
+
+/** Keeps the complex values that a level curve was made of, so that they need not be worked out again. */
+export const rememberPressure = (curve: Curve, values: ComplexCurve): void => {
+  pressures.set(curve, values);
+};
+
+/** A level curve with phase as complex pressure over 20 µPa. */
+function pressureValues(curve: Curve): ComplexCurve {
+  const known = pressures.get(curve);
+  if (known !== undefined) return known;
+  const { y, phase } = curve;
+  const re = new Float64Array(y.length);
+  const im = new Float64Array(y.length);
+  for (let index = 0; index < y.length; index += 1) {
+    const size = 10 ** (y[index]! / 20);
+    const angle = phase?.[index] ?? 0;
+    re[index] = size * Math.cos(angle);
+    im[index] = size * Math.sin(angle);
+  }
+  const made = { re, im };
+  pressures.set(curve, made);
+  return made;
+}
+
+/** Complex pressure of a way over 20 µPa, at 1 m on its own axis, for 2.83 V at the terminals of the loudspeaker. The
+ *  arrays are the caller's own. */
 export function wayField(way: Way): ComplexCurve {
   const { re, im } = driveOf(way);
-  const { y, phase } = way.pressure;
+  const { re: ofRe, im: ofIm } = pressureValues(way.pressure);
   const outRe = new Float64Array(re.length);
   const outIm = new Float64Array(re.length);
   for (let index = 0; index < re.length; index += 1) {
-    const size = 10 ** (y[index]! / 20);
-    const angle = phase?.[index] ?? 0;
-    const real = size * Math.cos(angle);
-    const imaginary = size * Math.sin(angle);
+    const real = ofRe[index]!;
+    const imaginary = ofIm[index]!;
     outRe[index] = re[index]! * real - im[index]! * imaginary;
     outIm[index] = re[index]! * imaginary + im[index]! * real;
   }
