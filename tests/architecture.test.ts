@@ -14,6 +14,10 @@ const layers: Record<string, { files: readonly string[]; packages: readonly stri
   'src/formula': { files: ['functions', 'src/units'], packages: ['@lezer/'] },
   'src/engine': { files: ['functions', 'src/units', 'src/formula'], packages: ['hyperformula'] },
   'src/document': { files: ['functions', 'src/units', 'src/formula', 'src/engine/types.ts'], packages: [] },
+  'src/analysis': {
+    files: ['functions', 'src/units', 'src/formula', 'src/engine', 'src/document'],
+    packages: [],
+  },
   'src/storage': { files: ['src/document'], packages: ['idb-keyval'] },
   'src/exchange': { files: ['functions', 'src/units', 'src/formula', 'src/document'], packages: [] },
   'src/components': {
@@ -27,6 +31,7 @@ const layers: Record<string, { files: readonly string[]; packages: readonly stri
       'src/formula',
       'src/engine',
       'src/document',
+      'src/analysis',
       'src/storage',
       'src/exchange',
       'src/components',
@@ -41,6 +46,7 @@ const layers: Record<string, { files: readonly string[]; packages: readonly stri
       'src/formula',
       'src/engine',
       'src/document',
+      'src/analysis',
       'src/storage',
       'src/exchange',
       'templates',
@@ -75,7 +81,7 @@ const made = ['node_modules', 'dist', 'coverage'];
 
 /** Written by the grammar generator, which knows no limit of length. */
 const generated = ['src/formula/parser.ts'];
-const longest = 340;
+const longest = 300;
 
 const root = resolve(import.meta.dirname, '..');
 

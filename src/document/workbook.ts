@@ -1,4 +1,4 @@
-import type { CellState, Changes, Place, SheetEngine } from '../engine/types.ts';
+import type { CellState, Place, SheetEngine } from '../engine/types.ts';
 import { functionsByName, type Functions, type Scope } from '../formula/types.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { isRefusal, type Command, type Refusal } from './command.ts';
@@ -10,22 +10,13 @@ import { difference, textsOf } from './difference.ts';
 import { EngineLink, type Answer } from './engine-link.ts';
 import { History } from './history.ts';
 import { keyOf, samePlace, type Preview } from './preview.ts';
-import { recordText } from './record-text.ts';
+import { copiedText, textsBySheet } from './copied-text.ts';
 import { scopeOf } from './scope.ts';
-import { showCell, shownText } from './show-cell.ts';
+import { showCell } from './show-cell.ts';
 import type { ShownCell } from './shown.ts';
 import type { Cell, OctavoDocument } from './types.ts';
 import { Unseen } from './unseen.ts';
-
-/** What a 'change' event tells. */
-export interface WorkbookChange {
-  /** The document itself changed, or another took its place. */
-  readonly document: boolean;
-  /** The cells that show something else now; `all` where that is not known cell by cell. */
-  readonly places: readonly Place[] | 'all';
-  /** How long the engine took, where it answered. */
-  readonly timing?: Changes['timing'];
-}
+import type { WorkbookChange } from './workbook-change.ts';
 
 const EMPTY: ShownCell = { kind: 'empty' };
 const EMPTY_TYPE = { kind: 'empty' } as const;
@@ -189,10 +180,7 @@ export class Workbook extends EventTarget {
 
   /** A cell as one line of text, to be copied out; a record with all its fields. */
   asText(sheet: string, cell: string): string {
-    const value = this.state(sheet, cell)?.value;
-    const isRecord = value?.kind === 'record' && value.record.kind !== 'verdict';
-    if (isRecord) return recordText(value.record, this.document.system);
-    return shownText(this.shown(sheet, cell) ?? EMPTY);
+    return copiedText(this.state(sheet, cell), this.shown(sheet, cell) ?? EMPTY, this.document.system);
   }
 
   baselineState(place: Place): CellState | undefined {
@@ -231,12 +219,7 @@ export class Workbook extends EventTarget {
 
   /** The texts now shown, of all cells that hold something. */
   shownTexts(): ReadonlyMap<string, ReadonlyMap<string, string>> {
-    const texts = new Map(this.document.sheets.map(({ id }) => [id, new Map<string, string>()]));
-    for (const { sheet, cell } of this.#link.states) {
-      const text = shownText(this.shown(sheet, cell) ?? EMPTY);
-      if (text !== '') texts.get(sheet)?.set(cell, text);
-    }
-    return texts;
+    return textsBySheet(this.document, this.#link.states, ({ sheet, cell }) => this.shown(sheet, cell) ?? EMPTY);
   }
 
   dispose(): void {

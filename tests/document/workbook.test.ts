@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { newSheet } from '../../src/document/create.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
-import { Workbook, type WorkbookChange } from '../../src/document/workbook.ts';
+import { Workbook } from '../../src/document/workbook.ts';
+import type { WorkbookChange } from '../../src/document/workbook-change.ts';
 import { settled, SlowEngine } from './slow-engine.ts';
 
 const document = (): OctavoDocument => ({
