@@ -15,7 +15,9 @@ await onPage(async (page) => {
   }
   const measured = edits.slice(20);
   const plots = await page.evaluate(plotsInView);
-  console.log(`${measured.length} edits of the hand-over, ${plots} plots in view, ${measured[0].cells} cells follow`);
+  console.log(
+    `${measured.length} edits of the hand-over, ${plots} plots in view, up to ${Math.max(...measured.map(({ cells }) => cells))} cells follow`,
+  );
   const totals = measured.map(({ total }) => total);
   tell('median', quantile(totals, 0.5), { empty });
   tell('95 of 100', quantile(totals, 0.95), { goal: GOAL, empty });
