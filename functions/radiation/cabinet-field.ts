@@ -26,16 +26,49 @@ export interface Cabinet {
 
 const cosines = Array.from({ length: 2 * quarter + 1 }, (_, step) => Math.cos(step * stepOfAngles));
 
+/** Points an octave, as on the grid of frequencies: a width then only shifts all of them alike. */
+const perOctave = 48;
+
+/** The cabinet at one size: the axis, then squared pressures towards each angle over that on the axis. */
+type AtSize = Float64Array;
+
+const sizes = new Map<number, AtSize>();
+
+/** At the size ka of 2^(place/48), computed once. */
+function atPlace(place: number): AtSize {
+  const known = sizes.get(place);
+  if (known) return known;
+  const { re, im } = sphereField(2 ** (place / perOctave), cosines);
+  const square = re[0]! ** 2 + im[0]! ** 2;
+  const made = Float64Array.from([re[0]!, im[0]!, ...re.map((real, step) => (real ** 2 + im[step]! ** 2) / square)]);
+  sizes.set(place, made);
+  return made;
+}
+
+/** Between sizes by the cubic through four of them: within a thousandth of a decibel of the series, which ripples
+ *  by that much between them high up. */
 const inCabinet = remembering((panelWidth): Cabinet => {
   const axis = { re: new Float64Array(count), im: new Float64Array(count) };
   const power = cosines.map(() => new Float64Array(count));
+  const start = perOctave * Math.log2(cabinetSize(panelWidth, frequencies[0]!));
+  const first = Math.floor(start);
+  const t = start - first;
+  const weights = [
+    (-t * (t - 1) * (t - 2)) / 6,
+    ((t + 1) * (t - 1) * (t - 2)) / 2,
+    (-(t + 1) * t * (t - 2)) / 2,
+    ((t + 1) * t * (t - 1)) / 6,
+  ] as const;
   for (let index = 0; index < count; index += 1) {
-    const { re, im } = sphereField(cabinetSize(panelWidth, frequencies[index]!), cosines);
-    axis.re[index] = re[0]!;
-    axis.im[index] = im[0]!;
-    const square = re[0]! ** 2 + im[0]! ** 2;
-    for (let step = 0; step < cosines.length; step += 1)
-      power[step]![index] = (re[step]! ** 2 + im[step]! ** 2) / square;
+    const a = atPlace(first + index - 1);
+    const b = atPlace(first + index);
+    const c = atPlace(first + index + 1);
+    const d = atPlace(first + index + 2);
+    const between = (place: number): number =>
+      weights[0] * a[place]! + weights[1] * b[place]! + weights[2] * c[place]! + weights[3] * d[place]!;
+    axis.re[index] = between(0);
+    axis.im[index] = between(1);
+    for (let step = 0; step < cosines.length; step += 1) power[step]![index] = between(step + 2);
   }
   return { axis, power };
 });
