@@ -17,7 +17,7 @@ const show = (value: number, quantity: QuantityName) => measured(value, quantity
 
 /** What the other given values make of one of them; `undefined` when they do not determine it. A level is best
  *  computed from the moving mass: printed Vas spreads most. */
-function expected(field: Linked, given: Parameters): number | undefined {
+export function expected(field: Linked, given: Parameters): number | undefined {
   const others: Parameters = { ...given };
   delete others[field];
   if (field === 'level') {

@@ -1,4 +1,7 @@
 import type { AnyFunction } from '../define.ts';
+import { driverAudit, driverCulprit } from './audit-driver.ts';
+import { driverEbp, driverGroup, driverHeating, driverHot, driverHotLoss, driverSeries } from './changed.ts';
+import { claimBound, claimCheck, claimConstant, claimCutoff, claimLevel, claimVolume } from './claim.ts';
 import { driverFromTable, driverOf } from './driver.ts';
 import { driverImpedance } from './impedance.ts';
 import { driverEfficiency, driverLevel, driverLevelGap, driverQts, levelFromWatt } from './levels.ts';
@@ -12,4 +15,18 @@ export const driverFunctions = [
   driverEfficiency,
   levelFromWatt,
   driverImpedance,
+  driverAudit,
+  driverCulprit,
+  driverEbp,
+  driverSeries,
+  driverGroup,
+  driverHot,
+  driverHotLoss,
+  driverHeating,
+  claimCheck,
+  claimConstant,
+  claimBound,
+  claimVolume,
+  claimCutoff,
+  claimLevel,
 ] as unknown as readonly AnyFunction[];

@@ -25,16 +25,28 @@ export const driverQts = define({
 
 export const driverLevel = define({
   name: 'DRIVER.LEVEL',
-  summary: 'Level at 1 m into half space for 2.83 V, computed from the parameters.',
-  parameters: { driver },
-  returns: { quantity: 'level', summary: 'level at 1 m for 2.83 V' },
+  summary: 'Level at 1 m into half space, computed from the parameters, for 2.83 V or for a watt.',
+  parameters: {
+    driver,
+    basis: {
+      choice: ['2.83 V', '1 W in Re', '1 W in nominal ohms'],
+      default: '2.83 V',
+      summary: 'what it is counted for',
+    },
+  },
+  returns: { quantity: 'level', summary: 'level at 1 m' },
   source: { source: 'small1972direct', at: 'reference efficiency η₀ = 4π²·fs³·Vas/(c³·Qes)' },
   example: { formula: `=DRIVER.LEVEL(${demo})`, gives: 89.2 },
   remarks: 'Half space, before any loss to the cabinet edge. Printed levels often lie a decibel or two above it.',
   compute: (given) => {
     const needed = need(given.driver, ['fs', 'vas', 'qes', 're']);
     if (needed instanceof Problem) return needed;
-    return computedLevel(needed) ?? new Problem(say`The parameters do not determine a level.`, 'driver');
+    const atVolts = computedLevel(needed);
+    if (atVolts === undefined) return new Problem(say`The parameters do not determine a level.`, 'driver');
+    if (given.basis === '2.83 V') return atVolts;
+    const ohms = need(given.driver, [given.basis === '1 W in Re' ? 're' : 'nominal']);
+    if (ohms instanceof Problem) return ohms;
+    return atVolts - fromWatt(0, (given.basis === '1 W in Re' ? ohms.re : ohms.nominal) ?? NaN);
   },
 });
 

@@ -116,8 +116,7 @@ export const ventedAligned = define({
   example: { formula: `=VENTED.ALIGNED(${demoDriver}, "SC4")`, gives: { volume: 0.0222 } },
   remarks:
     'B4 maximally flat, QB3 quasi third order, C4 equal ripple, SC4 its continuation below B4, SBB4 with two coincident pairs of poles and the tuning at Fs (from memory). B4 and Bessel exist for one Qts only: VENTED.ALIGNED_SERIES says how to come to it.',
-  compute: (given) =>
-    alignedBox(given.driver, given.family as FamilyName, given.leakageQ, given.seriesResistance, given.fill),
+  compute: (given) => alignedBox(given.driver, given.family, given.leakageQ, given.seriesResistance, given.fill),
 });
 
 const fixed = {
