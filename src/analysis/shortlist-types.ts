@@ -1,0 +1,80 @@
+/** A driver of the shelf: what would be typed beside each label of its data sheet. */
+export interface Candidate {
+  readonly id: string;
+  readonly name: string;
+  /** By label, as in `Resonance Fs` -> `38 Hz`. */
+  readonly rows: Readonly<Record<string, string>>;
+}
+
+/** The two-driver rules; SI. Shares and factors as in the two-driver sheet. */
+export interface PairRules {
+  readonly target: number;
+  readonly slope: 'LR2' | 'LR4';
+  readonly angle: number;
+  readonly gap: number;
+  readonly makeUp: number;
+  readonly comfortable: number;
+  /** By the rule, and stretched. */
+  readonly resonance: readonly [number, number];
+  readonly travel: readonly [number, number];
+  readonly narrowing: readonly [number, number];
+  readonly breakup: readonly [number, number];
+  readonly spacing: readonly [number, number];
+}
+
+export type PairStatus = 'good' | 'caution' | 'fail' | 'problem';
+
+/** A pair or a team, judged. */
+export interface Row {
+  /** Places in the lists of candidates: two for a pair, three for a team. */
+  readonly members: readonly number[];
+  readonly names: readonly string[];
+  readonly status: PairStatus;
+  /** `Comfortable`, `Tight`, `Stretch`, `No shared band`; of the narrower window in a team. */
+  readonly word: string;
+  /** From low to high; a team has two. */
+  readonly windows: readonly {
+    readonly low: number;
+    readonly high: number;
+    readonly octaves: number;
+    readonly stretchedOctaves: number;
+    readonly floor: string;
+    readonly ceiling: string;
+  }[];
+  /** dB for the second, and third, member. */
+  readonly pads: readonly number[];
+  /** After make-up. */
+  readonly level: number;
+  /** Of the members in parallel at worst: a bound from below by their coils. */
+  readonly lowestOhms: number;
+  /** Of one cabinet. */
+  readonly price: number;
+  /** Resonance of the first member, for bass extension. */
+  readonly resonance: number;
+  readonly rank: number;
+  /** No other row is at least as good in window, level, resonance and price, and better in one. */
+  readonly isFront: boolean;
+  /** Why there is no verdict. */
+  readonly problem?: string;
+}
+
+export interface ShortlistQuestion {
+  readonly woofers: readonly Candidate[];
+  /** Present for teams of three. */
+  readonly mids?: readonly Candidate[];
+  readonly tweeters: readonly Candidate[];
+  readonly rules: PairRules;
+  /** A formula over window, level, pad, price, ohms, resonance, octaves: the larger the better. */
+  readonly ranking: string;
+  /** So many best rows are given. */
+  readonly most: number;
+}
+
+export interface Shortlist {
+  readonly rows: readonly Row[];
+  readonly judged: number;
+  readonly counts: Readonly<Record<PairStatus, number>>;
+  /** For each member of each list: its best partner's row, or why it has none. */
+  readonly partners: readonly (readonly { readonly best?: Row; readonly why?: string }[])[];
+  readonly front: readonly Row[];
+}
