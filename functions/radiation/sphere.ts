@@ -13,7 +13,7 @@ export const edgeSphere = define({
     angle: { quantity: 'angle', min: 0, max: Math.PI, default: 0, summary: 'angle from the axis, up to 180° behind' },
   },
   returns: { record: 'curve', of: 'level', summary: 'level in dB: near 0 high up in front, −6 low down' },
-  source: { source: 'morse1948', at: 'radiation from a point source on the surface of a sphere' },
+  source: { source: 'olson1969', at: 'the sphere among the shapes of enclosures; computed here by its harmonics' },
   example: {
     formula: '=CURVE.AT(EDGE.SPHERE("20 cm"), "542 Hz")',
     gives: -3.01,
