@@ -7,6 +7,7 @@ import { driverFunctions } from './driver/index.ts';
 import { electricalFunctions } from './electrical/index.ts';
 import { enclosureFunctions } from './enclosure/index.ts';
 import { levelFunctions } from './level/index.ts';
+import { measureFunctions } from './measure/index.ts';
 import { pairingFunctions } from './pairing/index.ts';
 import { radiationFunctions } from './radiation/index.ts';
 import { tableFunctions } from './table/index.ts';
@@ -24,6 +25,7 @@ export const catalogue: readonly AnyFunction[] = [
   ...cabinetFunctions,
   ...spreadFunctions,
   ...checkFunctions,
+  ...measureFunctions,
   ...curveFunctions,
   ...tableFunctions,
 ];

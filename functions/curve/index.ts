@@ -10,12 +10,15 @@ import {
   curvePeakAt,
   curveRipple,
 } from './read.ts';
+import { curveDivide, curveJoin, curveMean, curvePhase, curveScale, curveSmooth, curveTable } from './shape.ts';
 import { curveColumn, curveRead } from './tables.ts';
 
 export const curveFunctions: readonly AnyFunction[] = [
   curveRead,
   curveColumn,
   curveAt,
+  curvePhase,
+  curveMean,
   curveFall,
   curvePeak,
   curvePeakAt,
@@ -28,4 +31,9 @@ export const curveFunctions: readonly AnyFunction[] = [
   curveDifference,
   curveShift,
   curveLimit,
+  curveSmooth,
+  curveDivide,
+  curveScale,
+  curveJoin,
+  curveTable,
 ];
