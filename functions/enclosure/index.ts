@@ -9,6 +9,16 @@ import { closedBox, closedQtc, closedResonance, closedVolume, closedVolumeFor } 
 import { boxPortSpeed, boxRadiatorTravel } from './port-curves.ts';
 import { portArea, portClearance, portLargest, portLength, portResonance, portSlotArea, portVolume } from './port.ts';
 import { radiatorBox, radiatorMass, radiatorNotch, radiatorTuning } from './radiator.ts';
+import { portSearch } from './port-search.ts';
+import {
+  portDiameterOf,
+  portElbow,
+  portFlaredLength,
+  portLeastArea,
+  portSlotLength,
+  portSlotTuning,
+  portTuning,
+} from './port-tuning.ts';
 import { boxOvershoot, boxRinging, boxStep } from './step.ts';
 import { boxTravelLimit, boxTravelPower, boxTravelPowerAt, boxTravelVolts } from './travel-limit.ts';
 import { ventedBox, ventedTuning, ventedVolume } from './vented.ts';
@@ -61,4 +71,12 @@ export const enclosureFunctions = [
   portVolume,
   portClearance,
   portLargest,
+  portTuning,
+  portSlotLength,
+  portSlotTuning,
+  portFlaredLength,
+  portElbow,
+  portLeastArea,
+  portDiameterOf,
+  portSearch,
 ] as unknown as readonly AnyFunction[];

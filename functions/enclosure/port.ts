@@ -3,6 +3,7 @@ import { define } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { tuning, volume } from './parameters.ts';
+import { effectiveLength, endCorrections } from './port-ends.ts';
 import { usual } from '../usual.ts';
 
 const diameter = {
@@ -15,15 +16,9 @@ const length = { ...usual.length, typical: [0.01, 1], summary: 'length of the po
 const count = { quantity: 'ratio', min: 1, max: 16, default: 1, summary: 'number of equal ports' } as const;
 const depth = { ...usual.length, summary: 'inner depth of the box behind the port' } as const;
 
-/** End corrections of both ends together, in diameters. */
-const endCorrections = { 'flanged and free': 0.732, 'both flanged': 0.85, 'both free': 0.614 } as const;
 const usualEnds = endCorrections['flanged and free'];
 
 const areaOf = (across: number, ports: number): number => (ports * Math.PI * across ** 2) / 4;
-
-/** Length plus end correction that tunes a volume with a total area. */
-const effectiveLength = (area: number, net: number, frequency: number): number =>
-  (soundSpeed ** 2 * area) / ((2 * Math.PI * frequency) ** 2 * net);
 
 const source = { source: 'beranek1954', at: 'Helmholtz resonator with end correction' } as const;
 
