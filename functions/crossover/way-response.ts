@@ -16,10 +16,10 @@ export function driveOf(way: Way): ComplexCurve {
   const outIm = new Float64Array(re.length);
   const gain = way.polarity * 10 ** (way.gain / 20);
   const { active, delay } = way;
-  if (active === undefined && delay === 0) {
-    const scaled = { re: re.map((real) => gain * real), im: im.map((imaginary) => gain * imaginary) };
-    driven.set(way, scaled);
-    return scaled;
+  const isPlain = active === undefined && delay === 0;
+  if (isPlain && gain === 1) {
+    driven.set(way, { re, im });
+    return { re, im };
   }
   for (let index = 0; index < re.length; index += 1) {
     const size = active === undefined ? gain : gain * 10 ** (active.y[index]! / 20);

@@ -129,15 +129,23 @@ const way = (source: Driver | Box, filter: Network, y: number): Way =>
     context,
   ) as Way;
 
-/** Everything from drivers and parts to the sum and the load; nothing is remembered from the run before. */
-function threeWay(coil: number): readonly [Curve, Curve] {
-  const ways = [
-    way(boxed(woofer), network('bass', bass(coil)), -0.25),
-    way(boxed(middle), network('mid', mid), -0.1),
-    way(driverOf(tweeter), network('treble', treble), 0.05),
-  ];
-  return [systemLevel.compute({ ways }, context) as Curve, systemImpedance.compute({ ways }, context) as Curve];
-}
+const networks = (coil: number): readonly Network[] => [
+  network('bass', bass(coil)),
+  network('mid', mid),
+  network('treble', treble),
+];
+
+/** Everything from drivers and parts to the ways; nothing is remembered from the run before. */
+const waysFrom = (coil: number): Way[] => {
+  const [first, second, third] = networks(coil);
+  return [way(boxed(woofer), first!, -0.25), way(boxed(middle), second!, -0.1), way(driverOf(tweeter), third!, 0.05)];
+};
+
+/** Sum and load of ways. */
+const together = (ways: readonly Way[]): readonly [Curve, Curve] => [
+  systemLevel.compute({ ways }, context) as Curve,
+  systemImpedance.compute({ ways }, context) as Curve,
+];
 
 describe('a complete three-way over 577 points: drivers in boxes, networks, sum and load', () => {
   bench(
@@ -149,7 +157,8 @@ describe('a complete three-way over 577 points: drivers in boxes, networks, sum 
       const result = await simulation.runSim();
       if (result.dataType !== 'complex') throw new Error('the simulator gave no result');
       const current = result.data.find(({ name }) => name.toLowerCase() === 'i(vm)')!.values;
-      const [, load] = threeWay(0.0033);
+      const ways = waysFrom(0.0033);
+      const [, load] = together(ways);
       const furthest = load.y.reduce(
         (most, ohms, index) =>
           Math.max(most, Math.abs(20 * Math.log10(ohms * Math.hypot(current[index]!.real, current[index]!.img)))),
@@ -157,12 +166,23 @@ describe('a complete three-way over 577 points: drivers in boxes, networks, sum 
       );
       console.log(`furthest apart: ${furthest.toExponential(1)} dB`);
       let coil = 0.0033;
+      const base = (): unknown => simulation.runSim();
       await paired({
-        name: `${String(MANY)} three-ways, against one run of the simulator`,
+        name: `${String(MANY)} times three networks with sum and load, drivers given, against one run of the simulator`,
         ours: () => {
-          for (let count = 0; count < MANY; count++) threeWay((coil += 1e-9));
+          for (let count = 0; count < MANY; count++) {
+            const anew = networks((coil += 1e-9));
+            together(ways.map((each, index) => ({ ...each, network: anew[index]! })));
+          }
         },
-        base: () => simulation.runSim(),
+        base,
+      });
+      await paired({
+        name: `${String(MANY)} times the same from the parameters of the drivers on`,
+        ours: () => {
+          for (let count = 0; count < MANY; count++) together(waysFrom((coil += 1e-9)));
+        },
+        base,
       });
     },
     once,
