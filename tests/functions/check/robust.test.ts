@@ -3,11 +3,18 @@ import { expect, test } from 'vitest';
 import type { AnyFunction, Parameter } from '../../../functions/define.ts';
 import { electricalFunctions } from '../../../functions/electrical/index.ts';
 import { levelFunctions } from '../../../functions/level/index.ts';
+import { measureFunctions } from '../../../functions/measure/index.ts';
 import { pairingFunctions } from '../../../functions/pairing/index.ts';
 import { radiationFunctions } from '../../../functions/radiation/index.ts';
 import { Problem } from '../../../functions/values/problem.ts';
 
-const families = [...radiationFunctions, ...electricalFunctions, ...levelFunctions, ...pairingFunctions];
+const families = [
+  ...radiationFunctions,
+  ...electricalFunctions,
+  ...levelFunctions,
+  ...measureFunctions,
+  ...pairingFunctions,
+];
 
 function values(parameter: Parameter): fc.Arbitrary<unknown> | undefined {
   if ('choice' in parameter) return fc.constantFrom(...parameter.choice);
