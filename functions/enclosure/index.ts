@@ -9,6 +9,7 @@ import { closedBox, closedQtc, closedResonance, closedVolume, closedVolumeFor } 
 import { boxPortSpeed, boxRadiatorTravel } from './port-curves.ts';
 import { portArea, portClearance, portLargest, portLength, portResonance, portSlotArea, portVolume } from './port.ts';
 import { radiatorBox, radiatorMass, radiatorNotch, radiatorTuning } from './radiator.ts';
+import { closedCoilBox, ventedCoilBox } from './coil-box.ts';
 import { portSearch } from './port-search.ts';
 import {
   portDiameterOf,
@@ -35,6 +36,8 @@ export const enclosureFunctions = [
   ventedAlignedQts,
   ventedAlignedSeries,
   ventedBox,
+  closedCoilBox,
+  ventedCoilBox,
   radiatorMass,
   radiatorTuning,
   radiatorNotch,
