@@ -11,16 +11,20 @@ import { styleNames } from './style-names.ts';
 import { travelAt } from './travel-curve.ts';
 import { usual } from '../usual.ts';
 
-/** Peak volume in cubic metres that port or radiators displace over the grid for volts rms. */
-function displacedCurve(of: Box, drive: number): Float64Array | Problem {
+/** Peak volume in cubic metres that port or radiators displace over the grid for volts rms, times `factor` and, for a
+ *  speed, the frequency. */
+function displacedCurve(of: Box, drive: number, factor: number, speed: boolean): Float64Array | Problem {
   const scale = travelAt(of, drive);
   if (scale instanceof Problem) return scale;
   const { portRe, portIm } = coilSolutionOf(of);
-  const swept = scale * of.driver.sd!;
-  return portRe.map((re, index) => {
+  const swept = scale * of.driver.sd! * factor;
+  const y = new Float64Array(portRe.length);
+  for (let index = 0; index < y.length; index += 1) {
+    const re = portRe[index]!;
     const im = portIm[index]!;
-    return swept * Math.sqrt(re * re + im * im);
-  });
+    y[index] = swept * Math.sqrt(re * re + im * im) * (speed ? frequencies[index]! : 1);
+  }
+  return y;
 }
 
 /** Peak speed of the air in a port over the grid for volts rms; a Problem for a box without a port. */
@@ -28,10 +32,7 @@ export function portSpeedCurve(of: Box, area: number, drive: number): Float64Arr
   if (of.style !== 'vented' && of.style !== 'bandpass') {
     return new Problem(say`${styleNames[of.style]}: there is no port. Give a vented or a band-pass box.`, 'box');
   }
-  const volume = displacedCurve(of, drive);
-  if (volume instanceof Problem) return volume;
-  const factor = (2 * Math.PI) / area;
-  return volume.map((each, index) => factor * each * frequencies[index]!);
+  return displacedCurve(of, drive, (2 * Math.PI) / area, true);
 }
 
 /** One-way peak travel of each passive radiator over the grid for volts rms; a Problem for a box without one. */
@@ -43,8 +44,7 @@ export function radiatorTravelCurve(of: Box, drive: number): Float64Array | Prob
       'box',
     );
   }
-  const volume = displacedCurve(of, drive);
-  return volume instanceof Problem ? volume : volume.map((each) => each / area);
+  return displacedCurve(of, drive, 1 / area, false);
 }
 
 export const boxPortSpeed = define({

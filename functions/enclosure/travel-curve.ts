@@ -14,7 +14,13 @@ export function travelCurve(box: Box, volts: number): Float64Array | Problem {
   const scale = travelAt(box, volts);
   if (scale instanceof Problem) return scale;
   const { travelRe, travelIm } = coilSolutionOf(box);
-  return travelRe.map((re, index) => scale * Math.sqrt(re * re + travelIm[index]! ** 2));
+  const y = new Float64Array(travelRe.length);
+  for (let index = 0; index < y.length; index += 1) {
+    const re = travelRe[index]!;
+    const im = travelIm[index]!;
+    y[index] = scale * Math.sqrt(re * re + im * im);
+  }
+  return y;
 }
 
 /** One-way peak travel for volts rms at any one frequency. */
