@@ -2,9 +2,27 @@ import closedBoxBench from './closed-box-bench.json' with { type: 'json' };
 import twoDriverCheck from './two-driver-check.json' with { type: 'json' };
 import ventedBox from './vented-box.json' with { type: 'json' };
 
-/** The starter sheets in the order of a build: first the drivers, then their boxes. The id is the file's name. */
-export const templates = [
-  { id: 'two-driver-check', content: twoDriverCheck },
-  { id: 'closed-box-bench', content: closedBoxBench },
-  { id: 'vented-box', content: ventedBox },
+/** What one wants to know, in the order of a build: the groups of the gallery. */
+export const templateGroups = [
+  'Will they work together?',
+  'Which box?',
+  'How loud?',
+  'From parts to wood',
+  'Check and learn',
 ] as const;
+
+export type TemplateGroup = (typeof templateGroups)[number];
+
+/** A starter sheet. The id is the file's name. */
+interface Template {
+  readonly id: string;
+  readonly group: TemplateGroup;
+  readonly content: { readonly title: string };
+}
+
+/** The starter sheets in the order of a build: first the drivers, then their boxes. */
+export const templates: readonly Template[] = [
+  { id: 'two-driver-check', group: 'Will they work together?', content: twoDriverCheck },
+  { id: 'closed-box-bench', group: 'Which box?', content: closedBoxBench },
+  { id: 'vented-box', group: 'Which box?', content: ventedBox },
+];
