@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { flareLength } from '../../../functions/enclosure/port-ends.ts';
-import { Problem } from '../../../functions/values/problem.ts';
+import type { Problem } from '../../../functions/values/problem.ts';
 import type { TableRecord } from '../../../functions/values/table.ts';
 import { box, call, curve, number, woofer } from './call.ts';
 import { expectClose, input, references, withId } from './reference.ts';
