@@ -24,7 +24,7 @@ const source = {
   at: 'joint search; least sum of squares of the two errors in dB, of the loss and of the input ohms',
 } as const;
 
-export interface Pad {
+interface Pad {
   readonly series: number;
   readonly shunt: number;
   /** Loss in dB, positive. */
@@ -36,7 +36,7 @@ export interface Pad {
 }
 
 /** Pads of standard values near the ideal one, the closest first: loss and input ohms count alike. */
-export function standardPads(wanted: number, load: Complex, names: Series): readonly Pad[] | Problem {
+function standardPads(wanted: number, load: Complex, names: Series): readonly Pad[] | Problem {
   const wrong = quieter(wanted);
   if (wrong) return wrong;
   if (wanted < 0.05) return new Problem(say`With so small a loss no pad is needed; leave it out.`, 'loss');

@@ -46,7 +46,7 @@ export const impedanceCoil = define({
   parameters: { re, le, exponent, at },
   returns: { record: 'curve', of: 'resistance', summary: 'impedance, with phase' },
   source: { source: 'leach2002', at: 'lossy inductance K·(jω)^n (abstract and introduction read)' },
-  example: { formula: '=CURVE.AT(IMPEDANCE.COIL("5.7 Ω", "0.357 mH", 0.7, "1 kHz"), "1 kHz")', gives: 7.20 },
+  example: { formula: '=CURVE.AT(IMPEDANCE.COIL("5.7 Ω", "0.357 mH", 0.7, "1 kHz"), "1 kHz")', gives: 7.2 },
   remarks:
     'K is chosen so that the reactance at the quoted frequency is that of the quoted inductance. The impedance then rises by 6·n dB an octave, and its phase tends to n·90°. An inductance quoted for 1 kHz is too small below and too large above.',
   compute(given) {

@@ -9,7 +9,7 @@ export interface Fit {
 }
 
 /** Solves a symmetric positive system in place by elimination with pivoting; `undefined` when it is singular. */
-export function solveLinear(matrix: readonly (readonly number[])[], right: readonly number[]): number[] | undefined {
+function solveLinear(matrix: readonly (readonly number[])[], right: readonly number[]): number[] | undefined {
   const size = right.length;
   const rows = matrix.map((row, index) => [...row, right[index]!]);
   for (let column = 0; column < size; column += 1) {

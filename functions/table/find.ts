@@ -5,7 +5,7 @@ import type { Column, TableRecord } from '../values/table.ts';
 
 export type Entry = number | string | null;
 
-export interface FoundColumn {
+interface FoundColumn {
   readonly column: Column;
   readonly values: readonly Entry[];
 }
