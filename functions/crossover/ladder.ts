@@ -58,19 +58,19 @@ function addLeg(leg: Leg, at: Float64Array, to: ComplexCurve, by: ComplexCurve):
     let re = steady;
     let im = 0;
     if (isChain) {
-      im = reactance - elastance / angular;
+      im = elastance === 0 ? reactance : reactance - elastance / angular;
     } else {
       if (inductance !== 0) {
-        const size = coilLoss * coilLoss + reactance * reactance;
-        re += coilLoss / size;
-        im = -reactance / size;
+        const inverse = 1 / (coilLoss * coilLoss + reactance * reactance);
+        re += coilLoss * inverse;
+        im = -reactance * inverse;
       }
       if (capacitance !== undefined) im += angular * capacitance;
     }
     if (isInverse) {
-      const size = re * re + im * im;
-      re /= size;
-      im = -im / size;
+      const inverse = 1 / (re * re + im * im);
+      re *= inverse;
+      im *= -inverse;
     }
     const real = byRe[index]!;
     const imaginary = byIm[index]!;
@@ -92,9 +92,9 @@ export function solveLadderAt(legs: readonly Leg[], load: ComplexCurve, at: Floa
   for (let index = 0; index < count; index += 1) {
     const re = load.re[index]!;
     const im = load.im[index]!;
-    const size = re * re + im * im;
-    iRe[index] = re / size;
-    iIm[index] = -im / size;
+    const size = 1 / (re * re + im * im);
+    iRe[index] = re * size;
+    iIm[index] = -im * size;
   }
   const voltage = { re: vRe, im: vIm };
   const current = { re: iRe, im: iIm };
@@ -108,9 +108,9 @@ export function solveLadderAt(legs: readonly Leg[], load: ComplexCurve, at: Floa
     const b = vIm[index]!;
     const c = iRe[index]!;
     const d = iIm[index]!;
-    const square = c * c + d * d;
-    input.re[index] = (a * c + b * d) / square;
-    input.im[index] = (b * c - a * d) / square;
+    const square = 1 / (c * c + d * d);
+    input.re[index] = (a * c + b * d) * square;
+    input.im[index] = (b * c - a * d) * square;
     const inverse = 1 / (a * a + b * b);
     vRe[index] = a * inverse;
     vIm[index] = -b * inverse;

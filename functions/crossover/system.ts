@@ -73,19 +73,18 @@ export const systemImpedance = define({
       for (let index = 0; index < re.length; index += 1) {
         const real = input.re[index]!;
         const imaginary = input.im[index]!;
-        const size = real * real + imaginary * imaginary;
-        re[index] = re[index]! + real / size;
-        im[index] = im[index]! - imaginary / size;
+        const inverse = 1 / (real * real + imaginary * imaginary);
+        re[index] = re[index]! + real * inverse;
+        im[index] = im[index]! - imaginary * inverse;
       }
     }
-    return {
-      kind: 'curve',
-      title: 'Impedance of the system',
-      quantity: 'resistance',
-      y: re.map((real, index) => 1 / Math.sqrt(real * real + im[index]! * im[index]!)),
-      phase: re.map((real, index) => -Math.atan2(im[index]!, real)),
-      ...band,
-    };
+    for (let index = 0; index < re.length; index += 1) {
+      const real = re[index]!;
+      const imaginary = im[index]!;
+      re[index] = 1 / Math.sqrt(real * real + imaginary * imaginary);
+      im[index] = -Math.atan2(imaginary, real);
+    }
+    return { kind: 'curve', title: 'Impedance of the system', quantity: 'resistance', y: re, phase: im, ...band };
   },
 });
 
