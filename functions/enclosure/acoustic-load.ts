@@ -1,5 +1,5 @@
 import { solveChamber, type Chamber, type ChamberSolution } from './chamber.ts';
-import type { LumpedModel } from './lumped.ts';
+import type { LumpedModel } from './lumped-model.ts';
 
 /** What the cone works against and what becomes of the air it moves, over a list of frequencies. Complex ratios. */
 export interface AcousticLoad {

@@ -1,5 +1,5 @@
 import { solveLoad, type AcousticLoad } from './acoustic-load.ts';
-import type { LumpedModel } from './lumped.ts';
+import type { LumpedModel } from './lumped-model.ts';
 
 /** Impedance at the driver's terminals with coil inductance, from its acoustic load where that is solved already. */
 export function solveImpedance(
