@@ -6,7 +6,8 @@ import { standaloneSvg } from './export.ts';
 import { Faces } from './faces.ts';
 import { comparison, findingOf } from './finding.ts';
 import { newMemory } from './layout.ts';
-import { textWidth } from './measure-text.ts';
+import { familyOf, textWidth } from './measure-text.ts';
+import { whenDiffering } from './same-data.ts';
 import { pictureStyles } from './picture-styles.ts';
 import { picture } from './picture.ts';
 import { readingAt, readingText, stepFrequency, thirdOctaves } from './readings.ts';
@@ -23,7 +24,7 @@ export class CurvePlot extends LitElement {
   static override styles = [plotStyles, pictureStyles];
 
   /** What to draw. A new object draws anew. */
-  @property({ attribute: false }) data: PlotData | undefined;
+  @property(whenDiffering) data: PlotData | undefined;
   /** Height of the drawing with its axis numbers, in pixels. */
   @property({ type: Number }) height = 180;
   /** A number is being dragged: axes and labels stay where they are as long as they can. At rest the picture follows from
@@ -108,7 +109,7 @@ export class CurvePlot extends LitElement {
     const subject = `${data.title} ${data.series[0]?.curve.quantity} ${data.system}`;
     if (!this.dragged || subject !== this.#subject) this.#memory = newMemory();
     this.#subject = subject;
-    const { fontFamily } = getComputedStyle(this);
+    const fontFamily = familyOf(this);
     return draw(
       data,
       {

@@ -17,3 +17,14 @@ export function textWidth(text: string, font: string): number {
 
 /** Widths measured before the faces were there are wrong. */
 export const forgetWidths = (): void => known.clear();
+
+const families = new WeakMap<Element, string>();
+
+/** The font family of an element, read once: to ask for it makes the browser lay out the page in the middle of drawing. */
+export function familyOf(element: Element): string {
+  const known = families.get(element);
+  if (known !== undefined) return known;
+  const { fontFamily } = getComputedStyle(element);
+  if (element.isConnected) families.set(element, fontFamily);
+  return fontFamily;
+}

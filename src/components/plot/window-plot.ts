@@ -3,7 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { standaloneSvg } from './export.ts';
 import { Faces } from './faces.ts';
 import { frameOf, type Frame } from './frame.ts';
-import { textWidth } from './measure-text.ts';
+import { familyOf, textWidth } from './measure-text.ts';
+import { whenDiffering } from './same-data.ts';
 import { pictureStyles } from './picture-styles.ts';
 import { hatch, paper } from './picture.ts';
 import { plotStyles } from './styles.ts';
@@ -23,7 +24,7 @@ const FOOT = 20;
 export class WindowPlot extends LitElement {
   static override styles = [plotStyles, pictureStyles, windowStyles];
 
-  @property({ attribute: false }) data: WindowPlotData | undefined;
+  @property(whenDiffering) data: WindowPlotData | undefined;
 
   @state() private tableOpen = false;
 
@@ -138,7 +139,7 @@ export class WindowPlot extends LitElement {
 
   #name({ side, limit, binding }: WindowRow, top: number, frame: Frame, data: WindowPlotData): SVGTemplateResult {
     const text = `${limit.name} ${spellFrequency(limit.at, data.system)}`;
-    const width = textWidth(text, `${binding ? 600 : 400} 12px ${getComputedStyle(this).fontFamily}`);
+    const width = textWidth(text, `${binding ? 600 : 400} 12px ${familyOf(this)}`);
     const ends = [frame.x(limit.at), frame.x(limit.stretched)];
     const busy = [...ends, frame.x(data.window.low.at), frame.x(data.window.high.at)];
     // Names stand in one column at the left, away from where the bars end, unless the band begins there.
@@ -149,7 +150,7 @@ export class WindowPlot extends LitElement {
   }
 
   #flag(text: string, x: number, frame: Frame): SVGTemplateResult {
-    const width = textWidth(text, `600 11px ${getComputedStyle(this).fontFamily}`) + 12;
+    const width = textWidth(text, `600 11px ${familyOf(this)}`) + 12;
     const left = x + width > frame.width ? x - width : x;
     return svg`
       <rect class="flag" x=${left} y="0" width=${width} height="17" />

@@ -2,7 +2,8 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { customElement, property, state } from 'lit/decorators.js';
 import type { QuantityName } from '../../../functions/quantities.ts';
 import type { UnitSystem } from '../../document/types.ts';
-import { textWidth } from '../plot/measure-text.ts';
+import { familyOf, textWidth } from '../plot/measure-text.ts';
+import { whenDiffering } from '../plot/same-data.ts';
 import { Width } from '../plot/width.ts';
 import { MARGIN, rulePicture } from './rule-picture.ts';
 import { decimalsOf, roundInward, type Scale, scaleOf, snap, stepAt, stepFrom } from './scale.ts';
@@ -47,12 +48,12 @@ export class ValueRuler extends LitElement {
   /** The value at the baseline, SI. */
   @property({ attribute: false }) baseline: number | undefined;
   /** Ends of the rule, SI. */
-  @property({ attribute: false }) range: readonly [number, number] = [0, 1];
+  @property(whenDiffering) range: readonly [number, number] = [0, 1];
   @property() quantity: QuantityName = 'ratio';
   /** The unit of the cell. */
   @property() unit = '';
   @property() system: UnitSystem = 'metric';
-  @property({ attribute: false }) passes: readonly RulerPass[] = [];
+  @property(whenDiffering) passes: readonly RulerPass[] = [];
   /** A step in SI; about a two-hundredth of the rule where absent. */
   @property({ attribute: false }) step: number | undefined;
 
@@ -160,7 +161,7 @@ export class ValueRuler extends LitElement {
   }
 
   #rule(now: number, before: number | undefined): ReturnType<typeof rulePicture> {
-    const { fontFamily } = getComputedStyle(this);
+    const fontFamily = familyOf(this);
     return rulePicture({
       scale: this.#scale,
       now,
