@@ -3,7 +3,7 @@ import { sameData } from '../../../src/components/plot/same-data.ts';
 import { curveOf } from './curves.ts';
 
 test('plain data are compared by what they hold, records by identity', () => {
-  const curve = curveOf(() => 0);
+  const curve = curveOf('level', () => 0);
   const data = (label: string, held = curve) => ({
     title: 'A',
     series: [{ label, curve: held, ghost: undefined }],
