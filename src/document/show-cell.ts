@@ -11,8 +11,27 @@ import type { Cell, OctavoDocument, UnitSystem } from './types.ts';
 /** What of a document matters to how its cells are shown. */
 export type Around = Pick<OctavoDocument, 'system' | 'sheets'>;
 
+interface Remembered {
+  readonly cell: Cell | undefined;
+  readonly system: UnitSystem;
+  readonly shown: ShownCell;
+}
+
+/** A cell whose state is the same shows the same: most cells in view have not changed since they were last asked for. */
+const remembered = new WeakMap<CellState, Remembered>();
+
 /** What a reader sees of a cell. `cell` is what the document holds there, for its unit and its digits. */
 export function showCell(state: CellState, cell: Cell | undefined, around: Around): ShownCell {
+  // The words of a problem name other cells, whose labels may change.
+  if (state.value.kind === 'problem') return showState(state, cell, around);
+  const known = remembered.get(state);
+  if (known && known.cell === cell && known.system === around.system) return known.shown;
+  const shown = showState(state, cell, around);
+  remembered.set(state, { cell, system: around.system, shown });
+  return shown;
+}
+
+function showState(state: CellState, cell: Cell | undefined, around: Around): ShownCell {
   const { value } = state;
   const { system } = around;
   switch (value.kind) {
