@@ -1,3 +1,5 @@
+import type { Standing } from './subject-types.ts';
+
 /** A driver of the shelf: what would be typed beside each label of its data sheet. */
 export interface Candidate {
   readonly id: string;
@@ -22,14 +24,12 @@ export interface PairRules {
   readonly spacing: readonly [number, number];
 }
 
-export type PairStatus = 'good' | 'caution' | 'fail' | 'problem';
-
 /** A pair or a team, judged. */
 export interface Row {
   /** Places in the lists of candidates: two for a pair, three for a team. */
   readonly members: readonly number[];
   readonly names: readonly string[];
-  readonly status: PairStatus;
+  readonly status: Standing;
   /** `Comfortable`, `Tight`, `Stretch`, `No shared band`; of the narrower window in a team. */
   readonly word: string;
   /** From low to high; a team has two. */
@@ -73,7 +73,7 @@ export interface ShortlistQuestion {
 export interface Shortlist {
   readonly rows: readonly Row[];
   readonly judged: number;
-  readonly counts: Readonly<Record<PairStatus, number>>;
+  readonly counts: Readonly<Record<Standing, number>>;
   /** For each member of each list: its best partner's row, or why it has none. */
   readonly partners: readonly (readonly { readonly best?: Row; readonly why?: string }[])[];
   readonly front: readonly Row[];

@@ -66,3 +66,8 @@ export interface Span extends Place {
   readonly steps: number;
   readonly spacing: 'linear' | 'logarithmic';
 }
+
+/** How a verdict stands; `problem` where it cannot be given. From best to worst in {@link standings}. */
+export type Standing = 'good' | 'caution' | 'fail' | 'problem';
+
+export const standings = ['good', 'caution', 'fail', 'problem'] as const satisfies readonly Standing[];

@@ -1,6 +1,6 @@
 import type { OctavoDocument } from '../document/types.ts';
 import type { CellValue, Place } from '../engine/types.ts';
-import type { Input, Result, Span } from './subject-types.ts';
+import type { Input, Result, Span, Standing } from './subject-types.ts';
 
 export interface SweepQuestion {
   readonly document: OctavoDocument;
@@ -15,8 +15,8 @@ export interface Sweep {
   readonly values: readonly number[];
   /** For each result what it was at each value; curves make a family. */
   readonly columns: readonly { readonly result: Result; readonly cells: readonly CellValue[] }[];
-  /** For each value whether no verdict of the document fails. */
-  readonly good: readonly boolean[];
+  /** For each value the worst of all verdicts of the document. */
+  readonly worst: readonly Standing[];
 }
 
 export interface MapQuestion {
@@ -42,8 +42,8 @@ export interface ResultMap {
   readonly result: Result;
   /** Row by row from the lowest value of `up`; NaN where there is no number. */
   readonly values: Float64Array;
-  /** 1 where every verdict is good. */
-  readonly good: Uint8Array;
+  /** The worst of the verdicts at each point, as its place in `standings`: 0 where every one is good. */
+  readonly worst: Uint8Array;
   readonly contours: readonly { readonly level: number; readonly lines: readonly Line[] }[];
   /** The edge of the region where all verdicts are good, between the points of the grid. */
   readonly goodEdge: readonly Line[];

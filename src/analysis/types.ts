@@ -26,7 +26,7 @@ export interface Analyst {
   dispose(): void;
 }
 
-export type { Setting, Input, Result, Subject, SetInput, Progress, Watch, Span } from './subject-types.ts';
+export type { Setting, Input, Result, Subject, SetInput, Progress, Watch, Span, Standing } from './subject-types.ts';
 export type { SweepQuestion, Sweep, MapQuestion, Line, ResultMap } from './sweep-types.ts';
 export type {
   Target,
@@ -40,7 +40,7 @@ export type {
 } from './seek-types.ts';
 export type { CauseName, Spread, ScatterQuestion, Cause, Scattered, Scatter } from './scatter-types.ts';
 export type { DrivesQuestion, Branch, Drives, FollowsQuestion, Follows } from './drives-types.ts';
-export type { Candidate, PairRules, PairStatus, Row, ShortlistQuestion, Shortlist } from './shortlist-types.ts';
+export type { Candidate, PairRules, Row, ShortlistQuestion, Shortlist } from './shortlist-types.ts';
 export type {
   CombinationsQuestion,
   Option,
@@ -50,3 +50,5 @@ export type {
   ChangeStep,
   Cheapest,
 } from './change-types.ts';
+
+export { standings } from './subject-types.ts';

@@ -25,7 +25,8 @@ export function compileCall(node: SyntaxNode, compilation: Compilation): Part {
   return { text: '#NAME?', type: UNKNOWN, node };
 }
 
-function slotsOf(list: SyntaxNode | null): Slot[] {
+/** The arguments between the separators; `undefined` where one is left out. */
+export function slotsOf(list: SyntaxNode | null): Slot[] {
   if (!list) return [];
   const slots: Slot[] = [];
   let last: Slot;
