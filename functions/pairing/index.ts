@@ -1,4 +1,5 @@
 import type { AnyFunction } from '../define.ts';
+import { pairByRules } from './by-rules.ts';
 import { rankBest, rankRegret, rankTable } from './rank.ts';
 import { ruleBand, ruleBoxByQ, ruleBoxByRatio, ruleChamber, rulePad } from './rules-of-team.ts';
 import {
@@ -18,6 +19,7 @@ import { overlapAbove, overlapBelow, pairCentre, pairHigh, pairLow, pairOctaves,
 
 export const pairingFunctions: readonly AnyFunction[] = [
   pairWindow,
+  pairByRules,
   pairLow,
   pairHigh,
   pairCentre,

@@ -16,6 +16,22 @@ export const stretchedEnds = (pair: Pick<Window, 'floors' | 'ceilings'>): { low:
   high: most(pair.ceilings, (limit) => -limit.stretched),
 });
 
+/** The band above every floor and below every ceiling. */
+export function windowOf(floors: readonly Limit[], ceilings: readonly Limit[]): Window {
+  const low = most(floors, (limit) => limit.at);
+  const high = most(ceilings, (limit) => -limit.at);
+  const stretched = stretchedEnds({ floors, ceilings });
+  return {
+    kind: 'window',
+    floors,
+    ceilings,
+    low,
+    high,
+    octaves: Math.log2(high.at) - Math.log2(low.at),
+    stretchedOctaves: Math.log2(stretched.high.stretched) - Math.log2(stretched.low.stretched),
+  };
+}
+
 export const pairWindow = define({
   name: 'PAIR.WINDOW',
   summary: 'The band in which two drivers can be handed over, from the limits of both.',
@@ -43,18 +59,7 @@ export const pairWindow = define({
       { limits: 'ceilings', stretched: 'stretchedCeilings' },
     );
     if (ceilings instanceof Problem) return ceilings;
-    const low = most(floors, (limit) => limit.at);
-    const high = most(ceilings, (limit) => -limit.at);
-    const stretched = stretchedEnds({ floors, ceilings });
-    return {
-      kind: 'window' as const,
-      floors,
-      ceilings,
-      low,
-      high,
-      octaves: Math.log2(high.at) - Math.log2(low.at),
-      stretchedOctaves: Math.log2(stretched.high.stretched) - Math.log2(stretched.low.stretched),
-    };
+    return windowOf(floors, ceilings);
   },
 });
 
