@@ -1,6 +1,6 @@
-import { createStore, promisifyRequest, type UseStore } from 'idb-keyval';
 import type { OctavoDocument } from '../document/types.ts';
 import type { Refusal } from '../document/command.ts';
+import { openStore, settled, type Store } from './database.ts';
 import type { Codec, Conflict, Entry, SheetStorage, Shown, Stored } from './types.ts';
 
 const ENTRY = 'entry:';
@@ -11,25 +11,25 @@ const SHOWN = 'shown:';
  *  reads entries only, and a save is one transaction, so that no half of it is ever seen. */
 export class BrowserStorage implements SheetStorage {
   readonly #codec: Codec;
-  readonly #store: UseStore;
+  readonly #store: Store;
 
   constructor(codec: Codec, database = 'octavo') {
     this.#codec = codec;
-    this.#store = createStore(database, 'documents');
+    this.#store = openStore(database, 'documents');
   }
 
   async list(): Promise<readonly Entry[]> {
     const range = IDBKeyRange.bound(ENTRY, `${ENTRY}\uFFFF`);
-    const entries = await this.#store('readonly', (store) => promisifyRequest<Entry[]>(store.getAll(range)));
+    const entries = await this.#store('readonly', (store) => settled<Entry[]>(store.getAll(range)));
     return entries.sort((a, b) => b.saved - a.saved);
   }
 
   async open(id: string): Promise<Stored | Refusal | undefined> {
     const [entry, content, shown] = await this.#store('readonly', (store) =>
       Promise.all([
-        promisifyRequest<Entry | undefined>(store.get(ENTRY + id)),
-        promisifyRequest<unknown>(store.get(CONTENT + id)),
-        promisifyRequest<Shown | undefined>(store.get(SHOWN + id)),
+        settled<Entry | undefined>(store.get(ENTRY + id)),
+        settled<unknown>(store.get(CONTENT + id)),
+        settled<Shown | undefined>(store.get(SHOWN + id)),
       ]),
     );
     if (!entry) return undefined;
@@ -49,14 +49,14 @@ export class BrowserStorage implements SheetStorage {
       held.onsuccess = () => {
         if (held.result !== undefined) store.put(shown, SHOWN + id);
       };
-      return promisifyRequest(store.transaction);
+      return settled(store.transaction);
     });
   }
 
   async remove(id: string): Promise<void> {
     await this.#store('readwrite', (store) => {
       for (const key of [ENTRY, CONTENT, SHOWN]) store.delete(key + id);
-      return promisifyRequest(store.transaction);
+      return settled(store.transaction);
     });
   }
 }
@@ -82,7 +82,7 @@ async function saveOver(
     outcome = entry;
   };
   // Only the end of the transaction says that the data are kept; its requests succeed before.
-  await promisifyRequest(store.transaction);
+  await settled(store.transaction);
   if (!outcome) throw new Error('The browser closed the storage before the document was saved.');
   return outcome;
 }
