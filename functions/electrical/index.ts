@@ -22,7 +22,7 @@ import {
 import { impedanceCoil, impedanceCoils, impedanceEmpirical, impedanceLossy } from './voice-coil.ts';
 import { coilInductance, coilTurnsOn } from './winding.ts';
 import { cableDamping, cableLoss, cableResistance, wireArea, wireDiameter, wireOhms } from './wire.ts';
-import { loadCurrent, loadDissipation, loadPower, loadResistive, loadVolts } from './load-amplifier.ts';
+import { loadCurrent, loadDissipation, loadPhase, loadPower, loadResistive, loadVolts } from './load-amplifier.ts';
 import { loadNominal, loadPermitted, loadRating, loadVerdict } from './load-rating.ts';
 import { loadShare, loadVoltage, loadWired } from './load-wired.ts';
 import { loadMixed, loadWirings } from './load-wirings.ts';
@@ -53,6 +53,7 @@ export const electricalFunctions: readonly AnyFunction[] = [
   loadPermitted,
   loadDissipation,
   loadResistive,
+  loadPhase,
   loadPower,
   loadCurrent,
   loadVolts,

@@ -59,6 +59,21 @@ export const loadResistive = define({
   compute: (given) => from(given.curve, 'Resistive part', 'resistance', (ohms, angle) => ohms * Math.cos(angle)),
 });
 
+export const loadPhase = define({
+  name: 'LOAD.PHASE',
+  summary: 'The angle by which the current of a load lags behind the voltage, as a curve.',
+  parameters: { curve: whole },
+  returns: { record: 'curve', of: 'angle', summary: 'phase: above 0 like a coil, below 0 like a capacitor' },
+  source: { source: 'own', at: 'angle of the impedance' },
+  example: {
+    formula: `=CURVE.AT(LOAD.PHASE(NETWORK.IMPEDANCE(NETWORK.LEG("series", "chain", , "1 mH"), LOAD.RESISTOR("6.2831853 Ω"))), "1 kHz")`,
+    gives: 0.785,
+  },
+  remarks:
+    'Amplifiers find a steep phase hard where the ohms are low as well; LOAD.DISSIPATION weighs the two. For one frequency CURVE.PHASE does.',
+  compute: ({ curve: given }) => from(given, 'Phase', 'angle', (_, angle) => angle),
+});
+
 export const loadPower = define({
   name: 'LOAD.POWER',
   summary: 'The power that a load takes for a voltage, at every frequency.',

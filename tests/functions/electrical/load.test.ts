@@ -4,6 +4,7 @@ import { completeDriver } from '../../../functions/driver/complete-driver.ts';
 import {
   loadCurrent,
   loadDissipation,
+  loadPhase,
   loadPower,
   loadResistive,
   loadVolts,
@@ -278,6 +279,22 @@ describe('what an amplifier sees', () => {
     agrees((loadPower.compute({ curve, volts: input(each, 'V') }, plain) as Curve).y[5], each);
     expect((loadCurrent.compute({ curve, volts: 10 }, plain) as Curve).y[5]).toBeCloseTo(10 / input(each, 'Z'), 9);
   });
+  test('the phase is that of a circuit simulated from its elements', async () => {
+    // Coil and resistor ahead of a resistor with a capacitor across it, 1 mH, 1 Ω, 10 Ω and 10 µF, fed by 1 A.
+    const curve = ohmsCurve((f) => {
+      const w = 2 * Math.PI * f * 1e-4;
+      return [1 + 10 / (1 + w ** 2), 2 * Math.PI * f * 1e-3 - (10 * w) / (1 + w ** 2)];
+    });
+    const phase = loadPhase.compute({ curve }, plain) as Curve;
+    const circuit = ['i1 0 in dc 0 ac 1', 'l1 in a 1m', 'r1 a b 1', 'r2 b 0 10', 'c1 b 0 10u'];
+    const volts = (await simulate(circuit, 'oct 48 10 40960')).of('v(in)');
+    for (const [index, { re, im }] of volts.slice(0, phase.y.length).entries())
+      expect(phase.y[index]).toBeCloseTo(Math.atan2(im, re), 5);
+    // A second witness of another nature: its cosine is the share of the ohms that takes power.
+    const resistive = loadResistive.compute({ curve }, plain) as Curve;
+    for (const [index, angle] of phase.y.entries())
+      expect(Math.cos(angle) * curve.y[index]!).toBeCloseTo(resistive.y[index]!, 9);
+  });
   test('the equivalent resistor heats as much as the load, through a whole cycle step by step', () => {
     const peak = (ohms: number, angle: number): number => {
       let most = 0;
@@ -303,6 +320,7 @@ describe('what an amplifier sees', () => {
     const level: Curve = { ...flat(4), quantity: 'level' };
     expect(loadVerdict.compute({ curve: level, minimum: 4, ...amplifier }, plain)).toBeInstanceOf(Problem);
     expect(loadPower.compute({ curve: level, volts: 1 }, plain)).toBeInstanceOf(Problem);
+    expect(loadPhase.compute({ curve: level }, plain)).toBeInstanceOf(Problem);
     expect(loadWired.compute({ wiring: '1|2', curves: [flat(4), level] }, plain)).toBeInstanceOf(Problem);
     expect(loadShare.compute({ wiring: '1|2', unit: 3, curves: [flat(4), flat(4)] }, plain)).toBeInstanceOf(Problem);
     expect(loadWirings.compute({ curve: flat(4), level: 90, count: 2.5, ...band }, plain)).toBeInstanceOf(Problem);
