@@ -33,6 +33,7 @@ const actions: Readonly<Record<string, Action>> = {
   guide: (app) => app.openGuide(),
   keys: (app) => app.open('keys'),
   'open-cell': (app) => app.open('cell'),
+  shelf: (app) => app.open('shelf'),
   new: (app) => onDocument(app, newDocument('Untitled')),
   template: async (app, id) => {
     const { openTemplate } = await import('./template-list.ts');

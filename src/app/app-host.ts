@@ -7,7 +7,7 @@ import type { GridActs } from './grid-acts.ts';
 import type { Session } from './session.ts';
 
 /** The pages that open over the sheet: the selected cell in full, all keys, the function guide. */
-export type Page = 'cell' | 'keys' | 'guide';
+export type Page = 'cell' | 'keys' | 'guide' | 'shelf';
 
 /** What menus, keys and the grid act upon: the page, seen from its actions. */
 export interface AppHost {

@@ -5,6 +5,7 @@ import type { AppHost } from './app-host.ts';
 /** What can be done with the selected cells, beside the keys. */
 export const gridMenu: readonly MenuItem[] = [
   { name: 'open', label: 'Open in full', hint: 'Ctrl I' },
+  { name: 'shelf', label: 'Put another driver here…', hint: 'F8' },
   { name: 'name', label: 'Name these cells…', separated: true },
   { name: 'unnamed', label: 'Take the name away' },
   { name: 'range', label: 'Plausible range of this input…' },
@@ -27,6 +28,9 @@ export async function runGridMenu(name: string, app: AppHost): Promise<void> {
   switch (name) {
     case 'open':
       app.open('cell');
+      return;
+    case 'shelf':
+      app.open('shelf');
       return;
     case 'name': {
       const asked = await dialog.ask({

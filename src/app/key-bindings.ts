@@ -7,7 +7,8 @@ export interface KeyBinding {
   readonly words: string;
 }
 
-export type ActionName = 'undo' | 'redo' | 'save-file' | 'open-file' | 'go-to' | 'guide' | 'pin' | 'keys' | 'open-cell';
+export type ActionName =
+  'undo' | 'redo' | 'save-file' | 'open-file' | 'go-to' | 'guide' | 'pin' | 'keys' | 'open-cell' | 'shelf';
 
 export const keyBindings: readonly KeyBinding[] = [
   { key: 'z', control: true, action: 'undo', words: 'Undo' },
@@ -18,6 +19,7 @@ export const keyBindings: readonly KeyBinding[] = [
   { key: 'k', control: true, action: 'go-to', words: 'Go to a cell or a name' },
   { key: 'b', control: true, action: 'pin', words: 'Pin the baseline, or let it go' },
   { key: 'i', control: true, action: 'open-cell', words: 'Open the cell in full' },
+  { key: 'F8', action: 'shelf', words: 'Driver shelf: put another driver where the selection is' },
   { key: 'F1', action: 'guide', words: 'Function guide' },
   { key: '/', control: true, action: 'keys', words: 'This list of keys' },
 ];

@@ -14,6 +14,15 @@ export function openPage(
   { workbook, sheet, close }: { readonly workbook: Workbook; readonly sheet: Sheet; readonly close: () => void },
 ): TemplateResult {
   switch (page) {
+    case 'shelf':
+      // Fetched when it is first asked for.
+      void import('./shelf-page.ts');
+      return html`<shelf-page
+        .app=${app}
+        .sheet=${sheet}
+        system=${workbook.document.system}
+        @close=${close}
+      ></shelf-page>`;
     case 'guide':
       return html`<guide-dialog
         at=${app.guideAt}

@@ -9,6 +9,7 @@ const documentMenu = (system: UnitSystem): readonly MenuItem[] => [
   { name: 'new', label: 'New empty document' },
   { name: 'open-file', label: 'Open a file…', hint: 'Ctrl O' },
   { name: 'save-file', label: 'Save a copy to a file', hint: 'Ctrl S' },
+  { name: 'shelf', label: 'Driver shelf…', hint: 'F8' },
   { name: 'rename', label: 'Rename the document…', separated: true },
   // The button beside the baseline has no room in a narrow bar.
   { name: 'system', label: system === 'metric' ? 'Show imperial units' : 'Show metric units' },
@@ -162,6 +163,9 @@ export class TopBar extends LitElement {
         @click=${() => this.#act('pin')}
       >
         ${icon('pin')}<span class="optional">Baseline</span>${this.pinned ? html`<b>${this.pinned}</b>` : nothing}
+      </button>
+      <button class="framed optional" title="Drivers kept for every document (F8)" @click=${() => this.#act('shelf')}>
+        Drivers
       </button>
       <button
         class="framed optional"

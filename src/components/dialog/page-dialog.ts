@@ -21,6 +21,9 @@ export class PageDialog extends LitElement {
       font: 14px/20px var(--sans);
       overflow: clip;
     }
+    :host([wide]) dialog {
+      width: min(1160px, calc(100vw - 32px));
+    }
     dialog[open] {
       display: flex;
       flex-direction: column;

@@ -1,0 +1,170 @@
+import { LitElement, html, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import drivers from '../../templates/drivers.json' with { type: 'json' };
+import '../components/dialog/page-dialog.ts';
+import '../components/shelf/driver-shelf.ts';
+import type { ShelfView } from '../components/shelf/driver-shelf.ts';
+import { isRefusal } from '../document/command.ts';
+import { newId } from '../document/create.ts';
+import { driverBlockAt, type DriverBlock } from '../document/shelf/block.ts';
+import type { DriverEntry } from '../document/shelf/entry.ts';
+import { freeName, mergeShelves } from '../document/shelf/merge.ts';
+import { putDriver, rowsInBlock } from '../document/shelf/put.ts';
+import type { OctavoDocument, Sheet } from '../document/types.ts';
+import { readDatasheet } from '../exchange/datasheet/read.ts';
+import { decodeEntry, decodeShelf, encodeEntry, readShelf, writeShelf } from '../exchange/shelf-file.ts';
+import { BrowserShelf, type ShelfStorage } from '../storage/shelf-storage.ts';
+import type { AppHost } from './app-host.ts';
+import { chooseFile, offerFile } from './files.ts';
+
+/** The invented drivers, the same for everyone; only one's own are stored. */
+const invented = (): readonly DriverEntry[] => {
+  const entries = decodeShelf(drivers);
+  if (isRefusal(entries)) throw new Error(entries.refused);
+  return entries;
+};
+
+let storage: ShelfStorage | undefined;
+const shelf = (): ShelfStorage => (storage ??= new BrowserShelf({ encode: encodeEntry, decode: decodeEntry }));
+/** Where the reader was when the shelf was closed. */
+let left: ShelfView = { kind: 'list' };
+
+/** The driver shelf over the sheet, and the driver of the sheet that stands beneath the selection.
+ *  @fires close - It was closed. */
+@customElement('shelf-page')
+export class ShelfPage extends LitElement {
+  @property({ attribute: false }) app: AppHost | undefined;
+  @property({ attribute: false }) sheet: Sheet | undefined;
+  @property() system: OctavoDocument['system'] = 'metric';
+  @state() private own: readonly DriverEntry[] = [];
+  @state() private told = '';
+  @state() private view = left;
+  readonly #invented = invented();
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.#attempt(async () => undefined);
+  }
+
+  protected override render(): TemplateResult {
+    const block = this.#block;
+    return html`<page-dialog wide heading="Driver shelf" @close=${() => this.dispatchEvent(new CustomEvent('close'))}>
+      <driver-shelf
+        .entries=${[...this.own, ...this.#invented]}
+        .view=${this.view}
+        .read=${readDatasheet}
+        place=${block?.title ?? ''}
+        .there=${block && this.sheet ? rowsInBlock(this.sheet, block) : undefined}
+        told=${this.told}
+        system=${this.system}
+        @view=${(event: CustomEvent<{ view: ShelfView }>) => this.#show(event.detail.view)}
+        @put-driver=${(event: CustomEvent<{ entry: DriverEntry }>) => void this.#put(event.detail.entry)}
+        @add=${(event: CustomEvent<{ entries: readonly DriverEntry[] }>) => void this.#add(event.detail.entries)}
+        @change=${(event: CustomEvent<{ entry: DriverEntry }>) => void this.#change(event.detail.entry)}
+        @remove=${(event: CustomEvent<{ entry: DriverEntry }>) => void this.#remove(event.detail.entry)}
+        @save-file=${() => this.#save()}
+        @read-file=${() => void this.#read()}
+      ></driver-shelf>
+    </page-dialog>`;
+  }
+
+  get #block(): DriverBlock | undefined {
+    return this.sheet && this.app ? driverBlockAt(this.sheet, this.app.cell) : undefined;
+  }
+
+  #show(view: ShelfView): void {
+    if (view.kind !== this.view.kind) this.told = '';
+    this.view = left = view;
+  }
+
+  async #put(entry: DriverEntry): Promise<void> {
+    const block = this.#block;
+    if (!this.app || !this.sheet || !block) return;
+    const { command, told } = putDriver(this.sheet, block, entry);
+    this.dispatchEvent(new CustomEvent('close'));
+    if (await this.app.acts.do(command))
+      this.app.tell([`${entry.name} stands in ${block.title} now.`, ...told].join(' '));
+  }
+
+  async #add(entries: readonly DriverEntry[]): Promise<void> {
+    await this.#attempt(async () => {
+      const { changed, told } = mergeShelves([...this.own, ...this.#invented], entries);
+      await shelf().put(
+        changed.filter((each) => !each.invented),
+        this.own,
+      );
+      const names = changed.map(({ name }) => name).join(', ');
+      return [names === '' ? 'That is on the shelf already.' : `On the shelf now: ${names}.`, ...told.slice(1)].join(
+        '\n',
+      );
+    });
+  }
+
+  /** What another tab has changed meanwhile is kept, and ours beside it. */
+  async #change(entry: DriverEntry): Promise<void> {
+    await this.#attempt(async () => {
+      const [stale] = await shelf().put([entry], this.own);
+      if (!stale) return `${entry.name} is kept.`;
+      const ours = { ...stale, id: newId(), name: freeName(this.own, entry.name) };
+      await shelf().put([ours], []);
+      return `Another tab changed ${entry.name} meanwhile: both are kept, this one as ${ours.name}.`;
+    });
+  }
+
+  async #remove(entry: DriverEntry): Promise<void> {
+    const agreed = await this.app?.dialog.ask({
+      title: `Take “${entry.name}” off the shelf?`,
+      text: 'This cannot be undone. Sheets that use its numbers keep them.',
+      confirm: 'Take it off',
+      cancel: 'Keep it',
+    });
+    if (agreed === undefined) return;
+    await this.#attempt(async () => {
+      await shelf().remove(entry.id);
+      return `${entry.name} is no longer on the shelf.`;
+    });
+  }
+
+  #save(): void {
+    if (this.own.length === 0) {
+      this.told = 'There is no driver of your own to save yet; the invented ones come with every shelf.';
+      return;
+    }
+    offerFile(writeShelf(this.own), 'drivers.octavo-shelf.json');
+    this.told = `${this.own.length} drivers saved to drivers.octavo-shelf.json.`;
+  }
+
+  async #read(): Promise<void> {
+    const file = await chooseFile();
+    if (!file) return;
+    const entries = readShelf(await file.text());
+    if (isRefusal(entries)) {
+      this.told = `${file.name}: ${entries.refused}`;
+      return;
+    }
+    await this.#attempt(async () => {
+      const { changed, told } = mergeShelves([...this.own, ...this.#invented], entries);
+      await shelf().put(changed, this.own);
+      return `${file.name}: ${told.join('\n')}`;
+    });
+  }
+
+  /** Does something with what is stored, shows what then stands there, and tells; back to the list where something was done. */
+  async #attempt(act: () => Promise<string | undefined>): Promise<void> {
+    try {
+      const said = await act();
+      const { entries, refused } = await shelf().list();
+      this.own = entries;
+      if (said !== undefined) this.#show({ kind: 'list' });
+      this.told = [...(said === undefined ? [] : [said]), ...refused].join('\n');
+    } catch (error) {
+      this.told = `The browser does not keep the shelf: ${error instanceof Error ? error.message : String(error)}`;
+    }
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'shelf-page': ShelfPage;
+  }
+}
