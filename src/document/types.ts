@@ -45,7 +45,11 @@ export interface Cell {
   /** The words an input can take. */
   readonly choices?: readonly string[];
   readonly look?: 'section' | 'label' | 'note';
+  /** Where the typed number comes from, as the reader said. Holds for this text: another one loses it. */
+  readonly origin?: Origin;
 }
+
+export type Origin = 'measured' | 'datasheet' | 'invented' | 'assumed' | 'chosen';
 
 /** A plot of a sheet. Every reference is an address or a name of the sheet, so that it follows inserted rows and copies. */
 export interface Plot {

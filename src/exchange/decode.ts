@@ -96,13 +96,16 @@ function readNames(reader: Reader, inside: (each: Reader, cells: string) => stri
 
 function readCell(reader: Reader): Cell {
   if (typeof reader.value === 'string') return { text: reader.value };
-  const fields = reader.fields(['text', 'unit', 'range', 'choices', 'look']);
+  const fields = reader.fields(['text', 'unit', 'range', 'choices', 'look', 'origin']);
   return {
     text: fields.text.text(),
     ...(!fields.unit.isMissing && { unit: fields.unit.text() }),
     ...(!fields.range.isMissing && { range: readPair(fields.range) }),
     ...(!fields.choices.isMissing && { choices: fields.choices.list().map((each) => each.text()) }),
     ...(!fields.look.isMissing && { look: fields.look.oneOf(['section', 'label', 'note']) }),
+    ...(!fields.origin.isMissing && {
+      origin: fields.origin.oneOf(['measured', 'datasheet', 'invented', 'assumed', 'chosen']),
+    }),
   };
 }
 

@@ -101,7 +101,7 @@ describe('a damaged or foreign file', () => {
     [
       'an unknown field',
       withCell({ text: '', colour: 'red' }),
-      'sheets[0].cells.B4.colour: is not known; known are text, unit, range, choices, look.',
+      'sheets[0].cells.B4.colour: is not known; known are text, unit, range, choices, look, origin.',
     ],
     ['a range with one end', withCell({ text: '', range: ['1 Hz'] }), 'sheets[0].cells.B4.range: two texts are wanted'],
     ['no title', content({ title: undefined }), 'title: a text is wanted, but nothing was found.'],

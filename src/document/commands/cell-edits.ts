@@ -31,9 +31,14 @@ export function cellChanges(document: OctavoDocument, command: CellCommand): Cel
   }
 }
 
-/** A new text keeps what the cell is for: its unit, range, choices and look. */
+/** A new text keeps what the cell is for: its unit, range, choices and look. Where the old one came from says nothing of it. */
 function writtenCells(sheet: Sheet, texts: ReadonlyMap<string, string>): CellChanges {
-  return new Map([...texts].map(([address, text]) => [address, { ...sheet.cells.get(address), text }]));
+  return new Map(
+    [...texts].map(([address, text]) => {
+      const { origin, ...rest } = sheet.cells.get(address) ?? { text: '' };
+      return [address, { ...rest, text, ...(origin && rest.text === text && { origin }) }];
+    }),
+  );
 }
 
 function describedCells(sheet: Sheet, cells: string, attributes: CellAttributes): CellChanges {
@@ -49,8 +54,8 @@ function describedCells(sheet: Sheet, cells: string, attributes: CellAttributes)
 function clearedCells(sheet: Sheet, cells: string, whole: boolean): CellChanges {
   return new Map(
     filledIn(sheet.cells, rectangleOf(cells)).map((address) => {
-      const cell = sheet.cells.get(address);
-      return [address, whole || !cell ? undefined : { ...cell, text: '' }];
+      const { origin: _, ...cell } = sheet.cells.get(address) ?? { text: '' };
+      return [address, whole ? undefined : { ...cell, text: '' }];
     }),
   );
 }

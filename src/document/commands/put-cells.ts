@@ -76,6 +76,7 @@ function sameCell(a: Cell | undefined, b: Cell | undefined): boolean {
     a.text === b.text &&
     a.unit === b.unit &&
     a.look === b.look &&
+    a.origin === b.origin &&
     sameWords(a.range, b.range) &&
     sameWords(a.choices, b.choices)
   );
