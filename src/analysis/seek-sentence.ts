@@ -1,0 +1,30 @@
+import type { UnitSystem } from '../document/types.ts';
+import type { Found, Seek } from './seek-types.ts';
+import { inputWords, listed, resultWords } from './words.ts';
+
+/** The answer to a search in one sentence, or two. */
+export function seekSentence(seek: Omit<Seek, 'sentence'>, system: UnitSystem): string {
+  const { found, input, range, nearest } = seek;
+  const aim = aimOf(seek, system);
+  if (found.length > 0)
+    return `${input.label} ${listed(found.map(({ set }) => set.text))} ${found.length === 1 ? 'brings' : 'bring'} ${aim}.`;
+  const within =
+    typeof input.present === 'string'
+      ? 'None of the words that it can take'
+      : `Nothing between ${inputWords(input, range[0], system)} and ${inputWords(input, range[1], system)}`;
+  const start = `${within} of ${input.label} brings ${aim}`;
+  return nearest
+    ? `${start}; nearest is ${nearestWords(seek, nearest, system)}`
+    : `${start}: no value there gives a result.`;
+}
+
+function aimOf({ result, target }: Omit<Seek, 'sentence'>, system: UnitSystem): string {
+  if (target.kind === 'number')
+    return `${result.label} to ${resultWords(result, { kind: 'number', value: target.value }, system)}`;
+  return `“${result.label}” ${target.orCaution ? 'clear of failure' : 'to good'}`;
+}
+
+function nearestWords({ result }: Omit<Seek, 'sentence'>, { set, result: value }: Found, system: UnitSystem): string {
+  const words = resultWords(result, value, system);
+  return `${set.text}: ${words}${/[.?!]$/.test(words) ? '' : '.'}`;
+}
