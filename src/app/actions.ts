@@ -34,7 +34,11 @@ const actions: Readonly<Record<string, Action>> = {
   keys: (app) => app.open('keys'),
   'open-cell': (app) => app.open('cell'),
   shelf: (app) => app.open('shelf'),
-  new: (app) => onDocument(app, newDocument('Untitled')),
+  gallery: (app) => {
+    app.drawer = false;
+    app.open('gallery');
+  },
+  'new-empty': (app) => onDocument(app, newDocument('Untitled')),
   template: async (app, id) => {
     const { openTemplate } = await import('./template-list.ts');
     await onDocument(app, openTemplate(id));

@@ -3,4 +3,3 @@ import '../components/formula-editor/formula-editor.ts';
 import '../components/ruler/value-ruler.ts';
 import './plot-dock.ts';
 export { openPage } from './open-pages.ts';
-export { templateList } from './template-list.ts';

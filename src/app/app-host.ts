@@ -6,8 +6,8 @@ import type { Workbook } from '../document/workbook.ts';
 import type { GridActs } from './grid-acts.ts';
 import type { Session } from './session.ts';
 
-/** The pages that open over the sheet: the selected cell in full, all keys, the function guide. */
-export type Page = 'cell' | 'keys' | 'guide' | 'shelf';
+/** The pages that open over the sheet: the selected cell in full, all keys, the function guide, the starter sheets. */
+export type Page = 'cell' | 'keys' | 'guide' | 'gallery' | 'shelf';
 
 /** What menus, keys and the grid act upon: the page, seen from its actions. */
 export interface AppHost {

@@ -8,7 +8,7 @@ export interface KeyBinding {
 }
 
 export type ActionName =
-  'undo' | 'redo' | 'save-file' | 'open-file' | 'go-to' | 'guide' | 'pin' | 'keys' | 'open-cell' | 'shelf';
+  'undo' | 'redo' | 'save-file' | 'open-file' | 'go-to' | 'gallery' | 'guide' | 'pin' | 'keys' | 'open-cell' | 'shelf';
 
 export const keyBindings: readonly KeyBinding[] = [
   { key: 'z', control: true, action: 'undo', words: 'Undo' },
@@ -17,6 +17,7 @@ export const keyBindings: readonly KeyBinding[] = [
   { key: 's', control: true, action: 'save-file', words: 'Save a copy to a file' },
   { key: 'o', control: true, action: 'open-file', words: 'Open a file' },
   { key: 'k', control: true, action: 'go-to', words: 'Go to a cell or a name' },
+  { key: 'g', control: true, action: 'gallery', words: 'Starter sheets: begin a new document' },
   { key: 'b', control: true, action: 'pin', words: 'Pin the baseline, or let it go' },
   { key: 'i', control: true, action: 'open-cell', words: 'Open the cell in full' },
   { key: 'F8', action: 'shelf', words: 'Driver shelf: put another driver where the selection is' },

@@ -27,7 +27,6 @@ import type { SheetHead } from './sheet-head.ts';
 import { SheetModel } from './sheet-model.ts';
 import { sheetTitle } from './sheet-title.ts';
 import { countVerdicts } from './tally.ts';
-import type { RailEntry } from './sheet-rail.ts';
 import './top-bar.ts';
 
 /** The whole page: bar, rail, sheet with its head, dock. Holds what is selected; everything else is in the session. */
@@ -42,7 +41,6 @@ export class OctavoApp extends LitElement implements AppHost {
   @state() selection: Selection = START;
   /** What can come after the first paint has come: plots, ruler, formula editor, guide. */
   @state() private rest: typeof Rest | undefined;
-  @state() private templates: readonly RailEntry[] = [];
   @state() private notice = '';
   @state() private revision = 0;
   @state() private page: Page | undefined;
@@ -148,7 +146,7 @@ export class OctavoApp extends LitElement implements AppHost {
         ?dark=${isDark()}
         @act=${(event: CustomEvent<{ name: string }>) => void runAction(event.detail.name, this)}
       ></top-bar>
-      ${railView(this, session, workbook, this.templates)}
+      ${railView(this, session, workbook)}
       <main>
         ${sheetTitle(sheet, counts)}
         <sheet-head
@@ -218,7 +216,6 @@ export class OctavoApp extends LitElement implements AppHost {
 
   async #fetchRest(): Promise<void> {
     this.rest = await import('./after-first-paint.ts');
-    this.templates = this.rest.templateList;
   }
 
   readonly #key = (event: KeyboardEvent): void => {

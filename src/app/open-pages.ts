@@ -3,6 +3,7 @@ import { html, type TemplateResult } from 'lit';
 import '../components/dialog/page-dialog.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
+import { runAction } from './actions.ts';
 import type { AppHost, Page } from './app-host.ts';
 import { cellCard } from './cell-card.ts';
 import './guide-dialog.ts';
@@ -23,6 +24,8 @@ export function openPage(
         system=${workbook.document.system}
         @close=${close}
       ></shelf-page>`;
+    case 'gallery':
+      return gallery(app, close);
     case 'guide':
       return html`<guide-dialog
         at=${app.guideAt}
@@ -46,4 +49,25 @@ export function openPage(
         })}
       </page-dialog>`;
   }
+}
+
+/** Fetched when it is first asked for; the starter sheets are not small. */
+function gallery(app: AppHost, close: () => void): TemplateResult {
+  const begin = (action: string, id?: string): void => {
+    close();
+    // As soon as it is open, not when it is kept: by then the reader may be elsewhere.
+    const ready = (): void => {
+      if (app.sheet) app.go({ sheet: app.sheet.id, cell: app.cell });
+    };
+    app.session?.addEventListener('opened', ready, { once: true });
+    void runAction(action, app, id);
+  };
+  void import('./gallery-page.ts');
+  return html`<gallery-page
+    heading="Begin a new document"
+    empty
+    @choose=${(event: CustomEvent<{ id: string }>) => begin('template', event.detail.id)}
+    @empty=${() => begin('new-empty')}
+    @close=${close}
+  ></gallery-page>`;
 }

@@ -5,16 +5,10 @@ import type { AppHost } from './app-host.ts';
 import type { Session } from './session.ts';
 import { sheetCommand } from './sheet-acts.ts';
 import './sheet-rail.ts';
-import type { RailEntry } from './sheet-rail.ts';
 import { countVerdicts } from './tally.ts';
 
 /** The rail of an open document, with what each of its events does. */
-export function railView(
-  app: AppHost,
-  session: Session,
-  workbook: Workbook,
-  templates: readonly RailEntry[],
-): TemplateResult {
+export function railView(app: AppHost, session: Session, workbook: Workbook): TemplateResult {
   const { document } = workbook;
   const run =
     (action: string) =>
@@ -23,13 +17,12 @@ export function railView(
   return html`<sheet-rail
     .sheets=${document.sheets.map((each) => ({ id: each.id, name: each.name, counts: countVerdicts(workbook, each) }))}
     current=${app.sheet?.id ?? ''}
-    .templates=${templates}
     .documents=${session.documents}
     document=${document.id}
     .saving=${session.saving}
     @sheet=${(event: CustomEvent<{ id: string }>) => app.show(event.detail.id)}
     @sheet-act=${(event: CustomEvent<{ id: string; name: string }>) => void sheetAct(app, workbook, event.detail)}
-    @template=${run('template')}
+    @act=${(event: CustomEvent<{ name: string }>) => void runAction(event.detail.name, app)}
     @document=${run('document')}
     @forget=${run('forget')}
   ></sheet-rail>`;

@@ -35,7 +35,7 @@ const sheetMenu = (first: boolean, last: boolean, only: boolean): readonly MenuI
 /** The rail: sheets of the document with their tallies, starter sheets, documents kept on this device, and how saving stands.
  *  @fires sheet - `detail.id` was chosen.
  *  @fires sheet-act - `detail.name` from the sheet's menu, for `detail.id`.
- *  @fires template - a starter sheet was asked for as a new document.
+ *  @fires act - `detail.name` was asked for: the starter sheets, or an empty document.
  *  @fires document - another kept document was chosen. */
 @customElement('sheet-rail')
 export class SheetRail extends LitElement {
@@ -165,7 +165,6 @@ export class SheetRail extends LitElement {
 
   @property({ attribute: false }) sheets: readonly RailSheet[] = [];
   @property() current = '';
-  @property({ attribute: false }) templates: readonly RailEntry[] = [];
   @property({ attribute: false }) documents: readonly RailEntry[] = [];
   @property() document = '';
   @property({ attribute: false }) saving: SaveState = { status: 'saved', text: '' };
@@ -191,7 +190,16 @@ export class SheetRail extends LitElement {
       <nav aria-label="Starter sheets">
         <h2>Start a new document</h2>
         <ul>
-          ${this.templates.map((entry) => this.#entry(entry, 'template', false))}
+          <li>
+            <button class="entry" @click=${() => this.#fire('act', { name: 'gallery' })}>
+              <span class="name">Starter sheets…</span><span class="detail">Ctrl G</span>
+            </button>
+          </li>
+          <li>
+            <button class="entry" @click=${() => this.#fire('act', { name: 'new-empty' })}>
+              <span class="name">Empty document</span>
+            </button>
+          </li>
         </ul>
       </nav>
       ${
@@ -199,7 +207,7 @@ export class SheetRail extends LitElement {
           ? html`<nav aria-label="Documents on this device">
               <h2>Kept documents</h2>
               <ul>
-                ${this.documents.map((entry) => this.#entry(entry, 'document', entry.id === this.document))}
+                ${this.documents.map((entry) => this.#document(entry))}
               </ul>
             </nav>`
           : nothing
@@ -239,28 +247,25 @@ export class SheetRail extends LitElement {
     </li>`;
   }
 
-  #entry(entry: RailEntry, kind: 'template' | 'document', current: boolean): TemplateResult {
+  #document(entry: RailEntry): TemplateResult {
+    const current = entry.id === this.document;
     return html`<li class=${current ? 'current' : ''}>
       <button
         class="entry"
         aria-current=${current ? 'true' : nothing}
-        @click=${() => this.#fire(kind, { id: entry.id })}
+        @click=${() => this.#fire('document', { id: entry.id })}
       >
         <span class="name" title=${entry.title}>${entry.title}</span>
         ${entry.detail ? html`<span class="detail">${entry.detail}</span>` : nothing}
       </button>
-      ${
-        kind === 'document'
-          ? html`<button
-              class="small"
-              aria-label=${`Remove ${entry.title} from this device`}
-              title="Remove from this device"
-              @click=${() => this.#fire('forget', { id: entry.id, title: entry.title })}
-            >
-              ${icon('close')}
-            </button>`
-          : nothing
-      }
+      <button
+        class="small"
+        aria-label=${`Remove ${entry.title} from this device`}
+        title="Remove from this device"
+        @click=${() => this.#fire('forget', { id: entry.id, title: entry.title })}
+      >
+        ${icon('close')}
+      </button>
     </li>`;
   }
 

@@ -6,7 +6,7 @@ import type { MenuItem } from '../components/menu/pop-menu.ts';
 import type { UnitSystem } from '../document/types.ts';
 
 const documentMenu = (system: UnitSystem): readonly MenuItem[] => [
-  { name: 'new', label: 'New empty document' },
+  { name: 'gallery', label: 'New document…', hint: 'Ctrl G' },
   { name: 'open-file', label: 'Open a file…', hint: 'Ctrl O' },
   { name: 'save-file', label: 'Save a copy to a file', hint: 'Ctrl S' },
   { name: 'shelf', label: 'Driver shelf…', hint: 'F8' },

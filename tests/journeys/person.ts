@@ -12,15 +12,14 @@ export class Person {
     this.page = page;
   }
 
-  /** Waits until the page is whole: the starter sheets are listed and the numbers are there. */
+  /** Waits until the page is whole: what comes after the first paint has come, and the numbers are there. */
   async settled(): Promise<void> {
     await this.page.waitForFunction(() => {
       const app = document.querySelector('octavo-app')?.shadowRoot;
       const grid = app?.querySelector('sheet-grid')?.shadowRoot;
-      const starters = app
-        ?.querySelector('sheet-rail')
-        ?.shadowRoot?.querySelector('nav[aria-label="Starter sheets"] li');
-      return starters && grid?.querySelector('.cell.number') && !grid.querySelector('.cell.waiting');
+      return (
+        app?.querySelector('plot-dock') && grid?.querySelector('.cell.number') && !grid.querySelector('.cell.waiting')
+      );
     });
   }
 
@@ -55,10 +54,10 @@ export class Person {
     for (const key of held.toReversed()) await this.page.keyboard.up(key);
   }
 
-  /** Opens a starter sheet from the rail as a new document. */
+  /** Opens a starter sheet from the gallery as a new document. */
   async openTemplate(title: string): Promise<void> {
-    const entry = `>>> nav[aria-label="Starter sheets"] ::-p-text(${title})`;
-    await (await this.seen(entry))?.click();
+    await (await this.seen('>>> nav[aria-label="Starter sheets"] ::-p-text(Starter sheets…)'))?.click();
+    await (await this.seen(`>>> ::-p-aria([name="${title}"][role="button"])`))?.click();
     await this.page.waitForFunction(
       (wanted) => document.querySelector('octavo-app')?.shadowRoot?.querySelector('top-bar')?.title === wanted,
       {},
@@ -106,6 +105,12 @@ export class Person {
   async goTo(cell: string): Promise<void> {
     await this.press('Control+k');
     await this.seen('>>> dialog[open] input');
+    // What is typed before the input has the focus would go to the sheet.
+    await this.page.waitForFunction(() => {
+      let active = document.activeElement;
+      while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
+      return active instanceof HTMLInputElement && active.closest('dialog[open]') !== null;
+    });
     await this.page.keyboard.type(cell);
     await this.page.keyboard.press('Enter');
     await this.page.waitForFunction(() => {

@@ -1,0 +1,50 @@
+import type { PictureSection, SheetImage } from '../components/gallery/data.ts';
+import { labelOf } from '../document/labels.ts';
+import { shownText } from '../document/show-cell.ts';
+import type { Sheet } from '../document/types.ts';
+import type { Workbook } from '../document/workbook.ts';
+import { parseAddress } from '../formula/address.ts';
+import { plotData, windowData } from './plot-source.ts';
+
+const FIGURES = 6;
+
+/** What a sheet looks like, small, from what the engine made of it; before that, without verdicts and plot. */
+export function sheetImageOf(workbook: Workbook, sheet: Sheet): SheetImage {
+  const [plot] = sheet.plots;
+  const curves = plot?.kind === 'curves' ? plotData(workbook, sheet, plot) : undefined;
+  const window = plot?.kind === 'window' ? windowData(workbook, sheet, plot) : undefined;
+  return {
+    sections: sectionsOf(workbook, sheet),
+    ...(curves && curves.series.length > 0 && { curves }),
+    ...(window && { window }),
+    ...(!plot && { figures: figuresOf(workbook, sheet) }),
+  };
+}
+
+/** The sections in their order with the verdicts that stand in each, up to the next. */
+function sectionsOf(workbook: Workbook, sheet: Sheet): readonly PictureSection[] {
+  const cells = [...sheet.cells].map(([address, cell]) => ({ address, cell, row: parseAddress(address)?.row ?? 0 }));
+  const heads = cells.filter(({ cell }) => cell.look === 'section').toSorted((a, b) => a.row - b.row);
+  return heads.map(({ cell, row }, index) => {
+    const end = heads[index + 1]?.row ?? Number.POSITIVE_INFINITY;
+    const counts = { good: 0, caution: 0, fail: 0 };
+    for (const each of cells) {
+      if (each.row <= row || each.row >= end) continue;
+      const value = workbook.state(sheet.id, each.address)?.value;
+      if (value?.kind === 'record' && value.record.kind === 'verdict') counts[value.record.status]++;
+    }
+    // What a heading adds after its first words has no room in a picture.
+    return { title: cell.text.split(/[,:]/u)[0] ?? cell.text, ...counts };
+  });
+}
+
+/** The first numbers that have a name and are computed: what a sheet without plots is for. */
+function figuresOf(workbook: Workbook, sheet: Sheet): NonNullable<SheetImage['figures']> {
+  return [...sheet.names.values()]
+    .filter((cell) => sheet.cells.get(cell)?.text.startsWith('=') && workbook.shown(sheet.id, cell)?.kind === 'number')
+    .slice(0, FIGURES)
+    .map((cell) => ({
+      label: labelOf(sheet, cell),
+      text: shownText(workbook.shown(sheet.id, cell) ?? { kind: 'empty' }),
+    }));
+}

@@ -1,0 +1,57 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openSession } from '../../.config/browser-session.mjs';
+import { Person } from './person.ts';
+
+let session: Awaited<ReturnType<typeof openSession>>;
+let person: Person;
+
+beforeAll(async () => {
+  session = await openSession();
+  person = new Person(session.page);
+  await person.settled();
+});
+afterAll(() => session?.close());
+
+/** The titles of the cards that have no picture. */
+const undrawn = (): Promise<string[]> =>
+  session.page.evaluate(() => {
+    const page = document.querySelector('octavo-app')?.shadowRoot?.querySelector('gallery-page')?.shadowRoot;
+    const cards = page?.querySelector('template-gallery')?.shadowRoot?.querySelectorAll('.card') ?? [];
+    return [...cards]
+      .filter((card) => !card.querySelector('sheet-image')?.shadowRoot?.querySelector('li'))
+      .map((card) => card.querySelector('.title')?.textContent.trim() ?? '');
+  });
+
+const titleOfDocument = (): Promise<string | undefined> =>
+  session.page.evaluate(() => document.querySelector('octavo-app')?.shadowRoot?.querySelector('top-bar')?.title);
+
+test('opens by key, draws every starter sheet, and Escape leaves everything as it was', async () => {
+  await person.goTo('B5');
+  await person.press('Control+g');
+  await person.seen('>>> template-gallery');
+  await person.seen('>>> .card');
+  await expect.poll(undrawn, { timeout: 60_000 }).toEqual([]);
+  await person.press('Escape');
+  await session.page.waitForFunction(
+    () => !document.querySelector('octavo-app')?.shadowRoot?.querySelector('gallery-page'),
+  );
+  await person.seen('>>> [aria-activedescendant="cell-B5"]:focus');
+  expect(await titleOfDocument()).toBe('Two-driver check');
+});
+
+test('begins a new document from words and Enter, with the sheet ready for typing', async () => {
+  await person.press('Control+g');
+  await person.seen('>>> input[type=search]:focus');
+  await session.page.keyboard.type('vented port fits');
+  await person.press('Enter');
+  await expect.poll(titleOfDocument).toBe('Vented box with a port that fits');
+  await person.settled();
+  await person.seen('>>> [role=grid]:focus');
+});
+
+test('begins an empty document', async () => {
+  await person.press('Control+g');
+  await person.pressButton('Empty document');
+  await expect.poll(titleOfDocument).toBe('Untitled');
+  expect(session.problems).toEqual([]);
+});
