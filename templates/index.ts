@@ -1,5 +1,6 @@
 import closedBoxBench from './closed-box-bench.json' with { type: 'json' };
 import manyCones from './many-cones.json' with { type: 'json' };
+import shortlistGrid from './shortlist-grid.json' with { type: 'json' };
 import twoDriverCheck from './two-driver-check.json' with { type: 'json' };
 import ventedBox from './vented-box.json' with { type: 'json' };
 
@@ -24,6 +25,7 @@ interface Template {
 /** The starter sheets in the order of a build: first the drivers, then their boxes. */
 export const templates: readonly Template[] = [
   { id: 'two-driver-check', group: 'Will they work together?', content: twoDriverCheck },
+  { id: 'shortlist-grid', group: 'Will they work together?', content: shortlistGrid },
   { id: 'many-cones', group: 'Will they work together?', content: manyCones },
   { id: 'closed-box-bench', group: 'Which box?', content: closedBoxBench },
   { id: 'vented-box', group: 'Which box?', content: ventedBox },
