@@ -27,7 +27,12 @@ export class DriverForm extends LitElement {
         gap: 10px 16px;
       }
       label {
-        display: block;
+        display: flex;
+        flex-direction: column;
+        justify-content: flex-end;
+      }
+      textarea.source {
+        font: inherit;
       }
       .end {
         margin-top: 20px;
@@ -95,6 +100,7 @@ export class DriverForm extends LitElement {
       <label class="wide"
         ><span class="quiet">Source: where these numbers come from</span>
         <textarea
+          class="source"
           rows="2"
           .value=${entry.source}
           @input=${(event: InputEvent) => this.#change({ source: valueOf(event) })}

@@ -178,7 +178,7 @@ export class DriverList extends LitElement {
         this.place
           ? html`<td>
               <button
-                aria-label=${`Put ${entry.name} into ${this.place}`}
+                aria-label=${`Put here: ${entry.name} into ${this.place}`}
                 @click=${() => this.#fire('put-driver', entry)}
               >
                 Put here

@@ -210,7 +210,7 @@ export class SheetPaste extends LitElement {
                   aria-label=${`${label}: ${question.words}`}
                   @change=${(event: Event) => this.#choose(driver, at, (event.target as HTMLSelectElement).value)}
                 >
-                  <option value="" ?selected=${answer === ''}>Leave it out</option>
+                  <option value="" ?selected=${answer === ''}>Left out until you choose</option>
                   ${question.choices.map(
                     (choice) =>
                       html`<option value=${choice.text} ?selected=${answer === choice.text}>

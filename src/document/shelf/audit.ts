@@ -1,6 +1,8 @@
 import { driverCulprit } from '../../../functions/driver/audit-driver.ts';
+import { contradictions } from '../../../functions/driver/audit.ts';
+import { givenOf } from '../../../functions/driver/culprit.ts';
 import { Problem } from '../../../functions/values/problem.ts';
-import { say, type Sentence } from '../../../functions/values/say.ts';
+import type { Sentence } from '../../../functions/values/say.ts';
 import type { Status } from '../../../functions/values/verdict.ts';
 import { driverOf } from './driver-of.ts';
 import type { DriverEntry } from './entry.ts';
@@ -25,9 +27,12 @@ export function auditOf(entry: Pick<DriverEntry, 'name' | 'rows'>): ShelfAudit {
       : { status: 'caution', word: 'Unchecked', reasons: [verdict.message] };
   }
   if (verdict.status !== 'good') {
-    return { status: verdict.status, word: verdict.word, reasons: [verdict.reason, ...driver.doubts] };
+    // Each contradiction is told once: by the verdict, which says who is at fault.
+    const told = new Set(contradictions(givenOf(driver)).map((each) => JSON.stringify(each)));
+    const rest = driver.doubts.filter((each) => !told.has(JSON.stringify(each)));
+    return { status: verdict.status, word: verdict.word, reasons: [verdict.reason, ...rest] };
   }
   return driver.doubts.length > 0
     ? { status: 'caution', word: 'Questions', reasons: driver.doubts }
-    : { status: 'good', word: verdict.word, reasons: [say`${verdict.reason}`] };
+    : { status: 'good', word: verdict.word, reasons: [verdict.reason] };
 }

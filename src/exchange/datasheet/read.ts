@@ -33,6 +33,7 @@ export function readDatasheet(text: string): readonly Reading[] {
     // Tabs are the cells of a table: they outlive the tidying.
     const plain = written.split('\t').map(plainLine).join('\t').trim();
     if (!/[\p{L}\p{N}]/u.test(plain)) continue;
+    const stands = written.trim().replaceAll('\t', ' ');
     if (open && hasNumber(plain)) {
       pairs.push({ ...open, value: plain, found: `${open.found} ${plain}` });
       open = undefined;
@@ -40,12 +41,13 @@ export function readDatasheet(text: string): readonly Reading[] {
     }
     const row = tableLine(written.includes('\t') ? plain : keepGaps(written), line);
     if (row && (row.cells.size > 0 || row.label === '')) {
-      table.push(row);
+      table.push({ ...row, found: stands });
       continue;
     }
     const found = pairsIn(plain.replaceAll('\t', ' '), line);
     if (found.length === 0 && isKnown(plain)) open = { line, found: plain, label: plain, value: '' };
-    else if (found.length === 0) unread.push({ line, text: plain, why: 'no label with a number' });
+    else if (found.length === 0) unread.push({ line, text: stands, why: 'no label with a number' });
+    else if (found.length === 1) pairs.push(...found.map((pair) => ({ ...pair, found: stands })));
     else pairs.push(...found);
   }
   if (lines.length > MOST_LINES) {
