@@ -1,4 +1,5 @@
 import closedBoxBench from './closed-box-bench.json' with { type: 'json' };
+import loudEnough from './loud-enough.json' with { type: 'json' };
 import manyCones from './many-cones.json' with { type: 'json' };
 import shortlistGrid from './shortlist-grid.json' with { type: 'json' };
 import twoDriverCheck from './two-driver-check.json' with { type: 'json' };
@@ -29,4 +30,5 @@ export const templates: readonly Template[] = [
   { id: 'many-cones', group: 'Will they work together?', content: manyCones },
   { id: 'closed-box-bench', group: 'Which box?', content: closedBoxBench },
   { id: 'vented-box', group: 'Which box?', content: ventedBox },
+  { id: 'loud-enough', group: 'How loud?', content: loudEnough },
 ];
