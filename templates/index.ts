@@ -1,6 +1,7 @@
 import closedBoxBench from './closed-box-bench.json' with { type: 'json' };
 import loudEnough from './loud-enough.json' with { type: 'json' };
 import manyCones from './many-cones.json' with { type: 'json' };
+import shoppingBasket from './shopping-basket.json' with { type: 'json' };
 import shortlistGrid from './shortlist-grid.json' with { type: 'json' };
 import twoDriverCheck from './two-driver-check.json' with { type: 'json' };
 import ventedBox from './vented-box.json' with { type: 'json' };
@@ -31,4 +32,5 @@ export const templates: readonly Template[] = [
   { id: 'closed-box-bench', group: 'Which box?', content: closedBoxBench },
   { id: 'vented-box', group: 'Which box?', content: ventedBox },
   { id: 'loud-enough', group: 'How loud?', content: loudEnough },
+  { id: 'shopping-basket', group: 'From parts to wood', content: shoppingBasket },
 ];
