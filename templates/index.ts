@@ -1,4 +1,5 @@
 import closedBoxBench from './closed-box-bench.json' with { type: 'json' };
+import datasheetDetective from './datasheet-detective.json' with { type: 'json' };
 import loudEnough from './loud-enough.json' with { type: 'json' };
 import manyCones from './many-cones.json' with { type: 'json' };
 import shoppingBasket from './shopping-basket.json' with { type: 'json' };
@@ -33,4 +34,5 @@ export const templates: readonly Template[] = [
   { id: 'vented-box', group: 'Which box?', content: ventedBox },
   { id: 'loud-enough', group: 'How loud?', content: loudEnough },
   { id: 'shopping-basket', group: 'From parts to wood', content: shoppingBasket },
+  { id: 'datasheet-detective', group: 'Check and learn', content: datasheetDetective },
 ];

@@ -10,7 +10,12 @@ const rightlyRefused: readonly RegExp[] = [
   /^B5 at 2: C1[78]: VENTED\.QB3_(VOLUME|TUNING), .*No quasi-third-order box exists/u,
   // In a very large box one narrow port tunes too low even without any length.
   /^B19 at 300 L: [CD]3\d: PORT\.LENGTH, .*too narrow for this/u,
+  // No driver has fewer ohms at some frequency than its coil has for direct current.
+  /^B19 at 14 Ω: [CDE]\d+: MEASURE\.\w+, .*No driver in free air has such an impedance/u,
 ];
+
+/** Doubts about a data sheet that was made to be doubted. */
+const rightlyDoubted: readonly RegExp[] = [/^datasheet-detective B19: (Qts|Bl|Vas|Level) is given as/u];
 
 describe.each(templates)('the starter sheet $id', ({ id }) => {
   test('holds no problem and no doubt', async () => {
@@ -19,7 +24,7 @@ describe.each(templates)('the starter sheet $id', ({ id }) => {
     const findings = [...opened.sheet().cells.keys()].flatMap((cell) =>
       (opened.state(cell)?.findings ?? []).map(({ message }) => `${cell}: ${message}`),
     );
-    expect(findings).toEqual([]);
+    expect(findings.filter((each) => !rightlyDoubted.some((doubt) => doubt.test(`${id} ${each}`)))).toEqual([]);
   });
 
   test('draws curves, windows and numbers only', async () => {
@@ -48,7 +53,6 @@ describe.each(templates)('the starter sheet $id', ({ id }) => {
         await opened.write({ ...before, [cell]: extreme });
         before = { [cell]: text };
         broken.push(...opened.problems().map((problem) => `${cell} at ${extreme}: ${problem}`));
-        await opened.write({ [cell]: text });
       }
     }
     expect(broken.filter((each) => !rightlyRefused.some((reason) => reason.test(each)))).toEqual([]);
