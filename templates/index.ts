@@ -2,6 +2,7 @@ import closedBoxBench from './closed-box-bench.json' with { type: 'json' };
 import datasheetDetective from './datasheet-detective.json' with { type: 'json' };
 import loudEnough from './loud-enough.json' with { type: 'json' };
 import manyCones from './many-cones.json' with { type: 'json' };
+import ownBenchData from './own-bench-data.json' with { type: 'json' };
 import shoppingBasket from './shopping-basket.json' with { type: 'json' };
 import shortlistGrid from './shortlist-grid.json' with { type: 'json' };
 import twoDriverCheck from './two-driver-check.json' with { type: 'json' };
@@ -35,4 +36,5 @@ export const templates: readonly Template[] = [
   { id: 'loud-enough', group: 'How loud?', content: loudEnough },
   { id: 'shopping-basket', group: 'From parts to wood', content: shoppingBasket },
   { id: 'datasheet-detective', group: 'Check and learn', content: datasheetDetective },
+  { id: 'own-bench-data', group: 'Check and learn', content: ownBenchData },
 ];
