@@ -1,5 +1,6 @@
 import closedBoxBench from './closed-box-bench.json' with { type: 'json' };
 import datasheetDetective from './datasheet-detective.json' with { type: 'json' };
+import drift from './drift.json' with { type: 'json' };
 import loudEnough from './loud-enough.json' with { type: 'json' };
 import manyCones from './many-cones.json' with { type: 'json' };
 import ownBenchData from './own-bench-data.json' with { type: 'json' };
@@ -37,4 +38,5 @@ export const templates: readonly Template[] = [
   { id: 'shopping-basket', group: 'From parts to wood', content: shoppingBasket },
   { id: 'datasheet-detective', group: 'Check and learn', content: datasheetDetective },
   { id: 'own-bench-data', group: 'Check and learn', content: ownBenchData },
+  { id: 'drift', group: 'Check and learn', content: drift },
 ];
