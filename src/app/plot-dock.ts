@@ -30,6 +30,7 @@ export class PlotDock extends LitElement {
       display: flex;
       flex-direction: column;
       height: 100%;
+      contain: content;
       background: var(--panel);
       font: 14px/20px var(--sans);
       color: var(--ink);
@@ -42,6 +43,7 @@ export class PlotDock extends LitElement {
     .plots > section {
       padding: 12px;
       border-bottom: 1px solid var(--line2);
+      contain: layout style;
     }
     .lower {
       flex: 1 1 38%;

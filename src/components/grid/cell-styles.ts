@@ -15,6 +15,7 @@ export const cellStyles = css`
     gap: 6px;
     white-space: nowrap;
     overflow: clip;
+    contain: strict;
     cursor: cell;
   }
   .section .cell {
@@ -24,6 +25,7 @@ export const cellStyles = css`
     font-size: 15px;
     font-weight: 600;
     overflow: visible;
+    contain: none;
     align-items: end;
     padding-bottom: 5px;
     z-index: 1;

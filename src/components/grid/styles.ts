@@ -5,6 +5,7 @@ export const gridStyles = css`
   :host {
     display: block;
     position: relative;
+    contain: content;
     background: var(--paper);
     color: var(--ink);
     font: 14px/20px var(--sans);
@@ -92,6 +93,7 @@ export const gridStyles = css`
     left: 0;
     box-sizing: border-box;
     border-bottom: 1px solid var(--line);
+    contain: layout style;
   }
   .row[data-pinned] {
     width: 0 !important;
