@@ -1,0 +1,39 @@
+import type { Place } from '../engine/types.ts';
+import type { Runner, SheetModel } from './sheet-model.ts';
+import type { Input } from './subject-types.ts';
+
+/** What one per cent more of each input does to each number: half the difference of one per cent more and one less, so that
+ *  bends do not count; a one-sided difference where the other side has no result. NaN where there is none. An input of zero has
+ *  no per cent: NaN too. */
+export async function effectsPerPercent(
+  model: SheetModel,
+  inputs: readonly Input[],
+  results: readonly Place[],
+): Promise<readonly (readonly number[])[]> {
+  const all: number[][] = [];
+  const runner = await model.runner(inputs, results);
+  const present = inputs.map((input) => input.present);
+  const now = await numbersAt(runner, present);
+  for (const [index, input] of inputs.entries()) {
+    if (typeof input.present !== 'number' || input.present === 0) {
+      all.push(results.map(() => Number.NaN));
+      continue;
+    }
+    const value = input.present;
+    const up = await numbersAt(runner, present.with(index, value * 1.01));
+    const down = await numbersAt(runner, present.with(index, value * 0.99));
+    all.push(results.map((_, each) => slope(down[each], now[each], up[each])));
+  }
+  return all;
+}
+
+function slope(down = Number.NaN, now = Number.NaN, up = Number.NaN): number {
+  const both = (up - down) / 2;
+  if (!Number.isNaN(both)) return both;
+  return Number.isNaN(up - now) ? now - down : up - now;
+}
+
+async function numbersAt(runner: Runner, values: readonly (number | string)[]): Promise<number[]> {
+  const cells = await runner.at(values);
+  return cells.map((value) => (value.kind === 'number' ? value.value : Number.NaN));
+}
