@@ -6,6 +6,7 @@ import manyCones from './many-cones.json' with { type: 'json' };
 import ownBenchData from './own-bench-data.json' with { type: 'json' };
 import shoppingBasket from './shopping-basket.json' with { type: 'json' };
 import shortlistGrid from './shortlist-grid.json' with { type: 'json' };
+import threeWayTeam from './three-way-team.json' with { type: 'json' };
 import twoDriverCheck from './two-driver-check.json' with { type: 'json' };
 import ventedBox from './vented-box.json' with { type: 'json' };
 
@@ -31,6 +32,7 @@ interface Template {
 export const templates: readonly Template[] = [
   { id: 'two-driver-check', group: 'Will they work together?', content: twoDriverCheck },
   { id: 'shortlist-grid', group: 'Will they work together?', content: shortlistGrid },
+  { id: 'three-way-team', group: 'Will they work together?', content: threeWayTeam },
   { id: 'many-cones', group: 'Will they work together?', content: manyCones },
   { id: 'closed-box-bench', group: 'Which box?', content: closedBoxBench },
   { id: 'vented-box', group: 'Which box?', content: ventedBox },
