@@ -2,6 +2,7 @@ import closedBoxBench from './closed-box-bench.json' with { type: 'json' };
 import datasheetDetective from './datasheet-detective.json' with { type: 'json' };
 import drift from './drift.json' with { type: 'json' };
 import loudEnough from './loud-enough.json' with { type: 'json' };
+import frontPanel from './front-panel.json' with { type: 'json' };
 import manyCones from './many-cones.json' with { type: 'json' };
 import ownBenchData from './own-bench-data.json' with { type: 'json' };
 import shoppingBasket from './shopping-basket.json' with { type: 'json' };
@@ -41,4 +42,5 @@ export const templates: readonly Template[] = [
   { id: 'datasheet-detective', group: 'Check and learn', content: datasheetDetective },
   { id: 'own-bench-data', group: 'Check and learn', content: ownBenchData },
   { id: 'drift', group: 'Check and learn', content: drift },
+  { id: 'front-panel', group: 'From parts to wood', content: frontPanel },
 ];
