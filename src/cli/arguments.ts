@@ -2,6 +2,7 @@
 export type Request =
   | { readonly kind: 'help' }
   | { readonly kind: 'functions'; readonly json: boolean }
+  | { readonly kind: 'shelf'; readonly file: string | undefined; readonly find: string; readonly json: boolean }
   | { readonly kind: 'formula'; readonly formula: string; readonly json: boolean }
   | {
       readonly kind: 'document';
@@ -18,6 +19,8 @@ export const usage = `Calculates with the sheets of Octavo, without a browser.
        --set 'NAME=12 L'             first types a text into a cell (NAME, B4, Sheet!B4)
        --get 'NAME'                  prints this cell only (NAME, B4, Sheet!B4)
   calc --functions                   lists the functions
+  calc --shelf FILE                  lists the drivers of a shelf; without a file, the invented ones
+       --find 'Fs < 900, Sd > 100 cm2'  only those that are like this
 
   --json prints one JSON object, numbers in SI units. --set and --get may be given several times.`;
 
@@ -28,13 +31,21 @@ export function readArguments(given: readonly string[]): Request | { readonly wr
   const words: string[] = [];
   let json = false;
   let functions = false;
+  let shelf = false;
+  let find: string | undefined;
   for (let index = 0; index < given.length; index++) {
     const [option, inline] = splitOption(given[index] ?? '');
     const value = (): string | undefined => inline ?? given[++index];
     if (option === '--help' || option === '-h') return { kind: 'help' };
     if (option === '--json') json = true;
     else if (option === '--functions') functions = true;
-    else if (option === '--set') {
+    else if (option === '--shelf') {
+      shelf = true;
+      if (inline !== undefined) words.push(inline);
+    } else if (option === '--find') {
+      find = value();
+      if (find === undefined) return { wrong: `--find wants what is searched, as in --find 'Fs < 900'.` };
+    } else if (option === '--set') {
       const change = splitChange(value());
       if ('wrong' in change) return change;
       set.push(change);
@@ -43,10 +54,19 @@ export function readArguments(given: readonly string[]): Request | { readonly wr
       if (!cell) return { wrong: '--get wants the cell to print, as in --get HandOver or --get Sheet!B4.' };
       get.push(cell);
     } else if (option.startsWith('--')) {
-      return { wrong: `There is no option ${option}; known are --set, --get, --json, --functions and --help.` };
+      return {
+        wrong: `There is no option ${option}; known are --set, --get, --shelf, --find, --json, --functions and --help.`,
+      };
     } else words.push(option);
   }
   const [first, second] = words;
+  if (shelf || find !== undefined) {
+    if (!shelf) return { wrong: '--find belongs to a shelf: calc --shelf FILE --find …' };
+    if (functions || second !== undefined || set.length + get.length > 0) {
+      return { wrong: '--shelf takes one file, and beside it only --find and --json.' };
+    }
+    return { kind: 'shelf', file: first, find: find ?? '', json };
+  }
   if (functions) {
     return first === undefined && set.length + get.length === 0
       ? { kind: 'functions', json }

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { catalogue } from '../../functions/index.ts';
+import drivers from '../../templates/drivers.json' with { type: 'json' };
 import { templates } from '../../templates/index.ts';
 import { createEngine } from '../engine/direct.ts';
 import { run } from './run.ts';
@@ -21,6 +22,7 @@ try {
     read,
     newEngine: createEngine,
     catalogue,
+    drivers,
     templates: new Map(templates.map(({ id, content }) => [id, content])),
   });
 } catch (error) {

@@ -8,10 +8,12 @@ import { Workbook } from '../document/workbook.ts';
 import type { SheetEngine } from '../engine/types.ts';
 import { decodeDocument } from '../exchange/decode.ts';
 import { readFile } from '../exchange/file.ts';
+import { decodeShelf, readShelf } from '../exchange/shelf-file.ts';
 import { readArguments, usage, type Request } from './arguments.ts';
 import { describeCell } from './describe-cell.ts';
 import { describeFunctions, listFunctions } from './describe-functions.ts';
 import { findCells, type Found } from './find-cell.ts';
+import { describeDrivers, findDrivers, listDrivers } from './shelf.ts';
 
 /** All that the command line touches outside itself. */
 export interface Surroundings {
@@ -23,6 +25,8 @@ export interface Surroundings {
   readonly catalogue: readonly AnyFunction[];
   /** The texts of the templates by the name that a reader gives. */
   readonly templates: ReadonlyMap<string, unknown>;
+  /** The shelf of invented drivers. */
+  readonly drivers?: unknown;
 }
 
 /** Runs the command line. Gives the exit status: 0, or 1 after a message in `error`. */
@@ -47,7 +51,24 @@ function answer(request: Request, around: Surroundings): Promise<string | undefi
       return calculate(request, around);
     case 'document':
       return work(request, around);
+    case 'shelf':
+      return search(request, around);
   }
+}
+
+async function search(
+  { file, find, json: asJson }: Extract<Request, { kind: 'shelf' }>,
+  around: Surroundings,
+): Promise<string | undefined> {
+  const text = file === undefined ? undefined : await around.read(file);
+  if (file !== undefined && text === undefined) return `There is no file "${file}".`;
+  const entries = text === undefined ? decodeShelf(around.drivers) : readShelf(text);
+  if (isRefusal(entries)) return `${file ?? 'The invented drivers'}: ${entries.refused}`;
+  const found = findDrivers(entries, find);
+  if (isRefusal(found)) return found.refused;
+  around.out(asJson ? json(describeDrivers(found)) : listDrivers(found));
+  if (!asJson && found.length === 0) around.error('No driver on the shelf is like that.');
+  return undefined;
 }
 
 async function calculate(

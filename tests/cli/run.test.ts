@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { catalogue } from '../../functions/index.ts';
 import { run } from '../../src/cli/run.ts';
+import drivers from '../../templates/drivers.json' with { type: 'json' };
 import { SlowEngine } from '../document/slow-engine.ts';
 
 const file = JSON.stringify({
@@ -28,6 +29,7 @@ async function outcome(...given: string[]): Promise<{ status: number; out: strin
     read: async (path) => ({ 'check.json': file, 'broken.json': '{"octavo": 1, "title": 3}' })[path],
     newEngine: () => new SlowEngine(),
     catalogue,
+    drivers,
     templates: new Map([['check-template', JSON.parse(file) as unknown]]),
   });
   return { status, out: out.join('\n'), error: error.join('\n') };
@@ -110,5 +112,35 @@ describe('the command line', () => {
   test('explains itself', async () => {
     const { status, out } = await outcome('--help');
     expect([status, out.includes("--set 'NAME=12 L'")]).toEqual([0, true]);
+  });
+});
+
+describe('a shelf of drivers', () => {
+  test('lists those that are like what is searched', async () => {
+    const { status, out } = await outcome('--shelf', '--find', 'Sd > 100 cm2, price <= 62');
+    expect(status).toBe(0);
+    expect(out.split('\n').map((line) => line.split(',')[0])).toEqual(['W-165 A', 'W-165 A4']);
+    expect(out).toContain('Fs 38 Hz');
+    expect(out).toContain('Consistent');
+  });
+
+  test('gives programs what was typed, the numbers in SI and the audit', async () => {
+    const { out } = await outcome('--shelf', '--find', 'X-200', '--json');
+    const [driver] = JSON.parse(out) as { rows: unknown[]; numbers: { fs: unknown }; audit: { word: string } }[];
+    expect(driver?.numbers.fs).toEqual({ value: 35, unit: 'Hz' });
+    expect(driver?.rows).toContainEqual({ label: 'Qts', text: '0.4' });
+    expect(driver?.audit.word).toBe('Check Qts');
+  });
+
+  test.each([
+    [['--shelf', 'nowhere.json'], 'There is no file "nowhere.json"'],
+    [['--shelf', 'check.json'], 'a document with sheets'],
+    [['--shelf', '--find', 'Colour < 3'], '“Colour” is no number of a driver'],
+    [['--find', 'Fs < 900'], '--find belongs to a shelf'],
+    [['--shelf', 'a.json', '--set', 'B4=3'], '--shelf takes one file'],
+  ])('%j is refused with what is wrong', async (given, words) => {
+    const { status, error } = await outcome(...given);
+    expect(status).toBe(1);
+    expect(error).toContain(words);
   });
 });
