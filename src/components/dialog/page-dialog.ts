@@ -31,7 +31,7 @@ export class PageDialog extends LitElement {
     dialog::backdrop {
       background: rgb(0 0 0 / 35%);
     }
-    header {
+    .head {
       display: flex;
       justify-content: space-between;
       align-items: center;
@@ -84,10 +84,10 @@ export class PageDialog extends LitElement {
 
   protected override render(): TemplateResult {
     return html`<dialog aria-labelledby="title" @close=${() => this.dispatchEvent(new CustomEvent('close'))}>
-      <header>
+      <div class="head">
         <h2 id="title">${this.heading}</h2>
         <button aria-label="Close" @click=${() => this.dialog.close()}>${icon('close')}</button>
-      </header>
+      </div>
       <div class="page" tabindex="0" role="region" aria-label=${this.heading}><slot></slot></div>
     </dialog>`;
   }
