@@ -2,15 +2,43 @@
  *  The American Statistician 50 (1996), the usual one of statistics packages). NaN values are left out; `undefined` of nothing. */
 export const percentile = (values: Float64Array, share: number): number | undefined => percentiles(values, [share])[0];
 
-/** Several of them, for the price of one sorting. */
+/** Several of them at once, without putting the whole sample in order. */
 export function percentiles(values: Float64Array, shares: readonly number[]): (number | undefined)[] {
-  const sorted = values.filter((value) => !Number.isNaN(value)).sort();
+  const numbers = new Float64Array(values.length);
+  let count = 0;
+  for (const value of values) if (!Number.isNaN(value)) numbers[count++] = value;
+  if (count === 0) return shares.map(() => undefined);
   return shares.map((share) => {
-    const place = share * (sorted.length - 1);
-    const below = sorted[Math.floor(place)];
-    const above = sorted[Math.ceil(place)];
-    return below === undefined || above === undefined
-      ? undefined
-      : below + (above - below) * (place - Math.floor(place));
+    const place = share * (count - 1);
+    const index = Math.floor(place);
+    const below = selected(numbers, count, index);
+    if (place === index) return below;
+    // After the selection all that follows is no smaller, so the next in order is the least of it.
+    let above = Infinity;
+    for (let at = index + 1; at < count; at++) above = Math.min(above, numbers[at]!);
+    return below + (above - below) * (place - index);
   });
+}
+
+/** The value at a place in order, by parting the numbers again and again: Hoare, Algorithm 65, Comm. ACM 4 (1961). */
+function selected(numbers: Float64Array, count: number, index: number): number {
+  let left = 0;
+  let right = count - 1;
+  while (left < right) {
+    const pivot = numbers[(left + right) >> 1]!;
+    let low = left;
+    let high = right;
+    while (low <= high) {
+      while (numbers[low]! < pivot) low++;
+      while (numbers[high]! > pivot) high--;
+      if (low > high) break;
+      const swapped = numbers[low]!;
+      numbers[low++] = numbers[high]!;
+      numbers[high--] = swapped;
+    }
+    if (index <= high) right = high;
+    else if (index >= low) left = low;
+    else break;
+  }
+  return numbers[index]!;
 }

@@ -11,6 +11,8 @@ import type { Result, Watch } from './subject-types.ts';
 import { resultAt } from './sweep.ts';
 
 const MOST_RUNS = 20_000;
+/** So many frequencies are taken together. */
+const BLOCK = 32;
 const SHARES = [0.05, 0.5, 0.95] as const;
 
 /** A scatter made ready: its runs can be done here or shared out. */
@@ -106,23 +108,31 @@ async function bandsOf(
     Float64Array,
   ];
   const curves = columns.filter((column) => column.kind === 'curve');
-  const values = new Float64Array(runs);
-  for (let point = 0; point < frequencies.length; point++) {
+  for (let first = 0; first < frequencies.length; first += BLOCK) {
     if (breath.isDue) await breath.take();
-    let run = 0;
-    for (const column of curves)
-      for (let index = point; index < column.values.length; index += frequencies.length)
-        values[run++] = column.values[index] ?? Number.NaN;
-    const [a = Number.NaN, b = Number.NaN, c = Number.NaN] = isConstant(values)
-      ? [values[0], values[0], values[0]]
-      : percentiles(values, SHARES);
-    low[point] = a;
-    middle[point] = b;
-    high[point] = c;
+    for (const [offset, values] of blockOf(curves, first, runs).entries()) {
+      const [lowest] = values;
+      const shares = isConstant(values) ? [lowest, lowest, lowest] : percentiles(values, SHARES);
+      [low, middle, high].forEach((band, index) => {
+        band[first + offset] = shares[index] ?? Number.NaN;
+      });
+    }
   }
   const from = Math.max(...curves.map((column) => column.from));
   const to = Math.min(...curves.map((column) => column.to));
   return { kind: 'curve', result, low, middle, high, from, to };
+}
+
+/** The values of all runs at some neighbouring frequencies: memory is read a run at a time. */
+function blockOf(curves: readonly { readonly values: Float64Array }[], first: number, runs: number): Float64Array[] {
+  const points = Math.min(BLOCK, frequencies.length - first);
+  const block = Array.from({ length: points }, () => new Float64Array(runs));
+  let run = 0;
+  for (const { values } of curves) {
+    for (let start = first; start < values.length; start += frequencies.length, run++)
+      for (let point = 0; point < points; point++) block[point]![run] = values[start + point]!;
+  }
+  return block;
 }
 
 const isConstant = (values: Float64Array): boolean => {

@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { percentile } from '../../../functions/numeric/percentile.ts';
+import { percentile, percentiles } from '../../../functions/numeric/percentile.ts';
 
 // Worked by hand from definition 7 in Hyndman and Fan, "Sample quantiles in statistical packages", The American
 // Statistician 50 (1996): for n ordered values the share p lies at 1 + (n − 1)p.
@@ -16,4 +17,32 @@ test.each([
 test('what is not a number does not count, and nothing has no percentile', () => {
   expect(percentile(Float64Array.of(2, Number.NaN, 4), 0.5)).toBe(3);
   expect(percentile(Float64Array.of(Number.NaN), 0.5)).toBeUndefined();
+});
+
+test('agrees with the definition on the sample put in order, whatever the sample', () => {
+  fc.assert(
+    fc.property(
+      fc.array(
+        fc.oneof(
+          fc.double({ noNaN: true, min: -1e6, max: 1e6 }),
+          fc.integer({ min: 0, max: 3 }),
+          fc.constant(Number.NaN),
+        ),
+      ),
+      fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 1, maxLength: 4 }),
+      (sample, shares) => {
+        const sorted = sample.filter((value) => !Number.isNaN(value)).sort((a, b) => a - b);
+        const wanted = shares.map((share) => {
+          const place = share * (sorted.length - 1);
+          const [below, above] = [sorted[Math.floor(place)], sorted[Math.ceil(place)]];
+          return below === undefined || above === undefined
+            ? undefined
+            : below + (above - below) * (place - Math.floor(place));
+        });
+        expect(percentiles(Float64Array.from(sample), shares).map((value) => value && value + 0)).toEqual(
+          wanted.map((value) => value && value + 0),
+        );
+      },
+    ),
+  );
 });
