@@ -1,7 +1,7 @@
 import { standardVolts } from '../air.ts';
 import { need } from '../driver/need.ts';
 import { solveImpedance } from '../enclosure/impedance-curve.ts';
-import { boxFields, coilSolutionOf, flatLevel, modelOf } from '../enclosure/model.ts';
+import { boxFields, coilPressureOf, flatLevel, loadOf, modelOf } from '../enclosure/model.ts';
 import { travelCurve } from '../enclosure/travel-curve.ts';
 import type { Box, HighPass } from '../values/box.ts';
 import type { Curve } from '../values/curve.ts';
@@ -28,8 +28,8 @@ const inWall = (driver: Driver): Box => ({
 });
 
 /** Level with phase for 2.83 V at the driver's terminals, the coil inductance counted. */
-function pressureOf(box: Box): Curve {
-  const { pressureRe, pressureIm } = coilSolutionOf(box);
+function levelOf(box: Box): Curve {
+  const { pressureRe, pressureIm } = coilPressureOf(box);
   const flat = flatLevel(box) + 20 * Math.log10(standardVolts);
   const scale = 10 ** (flat / 20);
   const values = { re: pressureRe.map((re) => scale * re), im: pressureIm.map((im) => scale * im) };
@@ -60,12 +60,12 @@ export function acousticOf(source: Driver | Box, parameter: string): Acoustic | 
   const travel = travelCurve(bare, standardVolts);
   if (travel instanceof Problem) return travel;
   return {
-    pressure: pressureOf(bare),
+    pressure: levelOf(bare),
     impedance: {
       kind: 'curve',
       title: 'Impedance',
       quantity: 'resistance',
-      ...solveImpedance(modelOf(bare), frequencies, coilSolutionOf(bare)),
+      ...solveImpedance(modelOf(bare), frequencies, loadOf(bare)),
       ...whole,
     },
     sd: driver.sd,

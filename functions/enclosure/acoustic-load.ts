@@ -1,4 +1,4 @@
-import { solveChamber, type Chamber, type ChamberSolution } from './chamber.ts';
+import { solveChamber, type Chamber } from './chamber.ts';
 import type { LumpedModel } from './lumped-model.ts';
 
 /** What the cone works against and what becomes of the air it moves, over a list of frequencies. Complex ratios. */
@@ -50,29 +50,19 @@ function behind(model: LumpedModel): Chamber | undefined {
   }
 }
 
-function addChamber(load: AcousticLoad, ratio: number, { loadRe, loadIm }: ChamberSolution): void {
-  const { mechanicalRe, mechanicalIm } = load;
-  for (let index = 0; index < mechanicalRe.length; index += 1) {
-    mechanicalRe[index] = mechanicalRe[index]! + ratio * loadRe[index]!;
-    mechanicalIm[index] = mechanicalIm[index]! + ratio * loadIm[index]!;
-  }
-}
-
 /** The load of a box on its driver. The volume of a leak reaches the room as that of the cone and the port does. */
 export function solveLoad(model: LumpedModel, at: Float64Array): AcousticLoad {
   const { fs, lossFrequency = fs, ratio = 0, frontRatio = 0, leakageQ = Infinity, portQ = Infinity } = model;
   const rear = behind(model);
   const load = plain(rear === undefined ? model : { ...model, ratio: 0 }, at);
-  const back = rear === undefined ? undefined : solveChamber(rear, at);
-  if (back !== undefined) addChamber(load, ratio, back);
+  const back = rear === undefined ? undefined : solveChamber(rear, at, ratio, load);
   if (model.style !== 'bandpass') {
     if (back === undefined) return load;
     const opened = rear?.opening === undefined ? {} : { flowRe: back.flowRe, flowIm: back.flowIm };
     return { ...load, outRe: back.airRe, outIm: back.airIm, ...opened };
   }
   const opening = { kind: 'port', portQ } as const;
-  const front = solveChamber({ lossFrequency, leakageQ, absorptionQ: Infinity, opening }, at);
-  addChamber(load, frontRatio, front);
+  const front = solveChamber({ lossFrequency, leakageQ, absorptionQ: Infinity, opening }, at, frontRatio, load);
   // What the cone does not compress before it, it drives out of the port and the leak.
   const { airRe, airIm, flowRe, flowIm } = front;
   return { ...load, outRe: airRe.map((re) => 1 - re), outIm: airIm.map((im) => -im), flowRe, flowIm };

@@ -5,7 +5,7 @@ import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import { solveImpedance } from './impedance-curve.ts';
 import { solveLumped } from './lumped.ts';
-import { flatLevel, loadOf, modelOf, solutionOf } from './model.ts';
+import { flatLevel, loadOf, modelOf, pressureOf } from './model.ts';
 import { box, demoClosed, demoVented, volts } from './parameters.ts';
 import { travelCurve } from './travel-curve.ts';
 
@@ -16,7 +16,7 @@ const coilRemark =
 
 /** Level in dB above a flat one, with phase. */
 export function responseCurve(of: Box, title: string, flat: number): Curve {
-  const { pressureRe, pressureIm } = solutionOf(of);
+  const { pressureRe, pressureIm } = pressureOf(of);
   const y = new Float64Array(frequencies.length);
   const phase = new Float64Array(frequencies.length);
   for (let index = 0; index < y.length; index += 1) {

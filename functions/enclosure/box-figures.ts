@@ -6,7 +6,7 @@ import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { solveLumped } from './lumped.ts';
-import { modelOf, solutionOf } from './model.ts';
+import { modelOf, pressureOf } from './model.ts';
 import { box, demoBandpass, demoDriver } from './parameters.ts';
 import { styleNames } from './style-names.ts';
 import { usual } from '../usual.ts';
@@ -15,7 +15,7 @@ const decibels = (re: number, im: number): number => 10 * Math.log10(re * re + i
 
 /** Response over the grid in dB above the flat level. */
 export function responseOf(of: Box): Float64Array {
-  const { pressureRe, pressureIm } = solutionOf(of);
+  const { pressureRe, pressureIm } = pressureOf(of);
   return pressureRe.map((re, index) => decibels(re, pressureIm[index]!));
 }
 

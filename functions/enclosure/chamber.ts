@@ -11,9 +11,6 @@ export interface Chamber {
 
 /** Complex ratios over a list of frequencies. */
 export interface ChamberSolution {
-  /** Stiffness against the cone over that of the plain air spring, F = 1/Ytot. */
-  readonly loadRe: Float64Array;
-  readonly loadIm: Float64Array;
   /** Share of the cone's volume that goes into compressing the air, Ya/Ytot: all that does not leave by leak or opening. */
   readonly airRe: Float64Array;
   readonly airIm: Float64Array;
@@ -22,12 +19,24 @@ export interface ChamberSolution {
   readonly flowIm: Float64Array;
 }
 
-/** Admittances over that of the plain air spring: air 1/(1 + P/QA), leak 1/(P·QL), port 1/(P² + P/QP). */
-export function solveChamber(chamber: Chamber, at: Float64Array): ChamberSolution {
+/** The mechanical side of a cone, which a chamber stiffens. */
+interface Mechanical {
+  readonly mechanicalRe: Float64Array;
+  readonly mechanicalIm: Float64Array;
+}
+
+/**
+ * Admittances over that of the plain air spring: air 1/(1 + P/QA), leak 1/(P·QL), port 1/(P² + P/QP). Adds its
+ * stiffness F = 1/Ytot times `ratio` to the mechanical side.
+ */
+export function solveChamber(
+  chamber: Chamber,
+  at: Float64Array,
+  ratio: number,
+  { mechanicalRe, mechanicalIm }: Mechanical,
+): ChamberSolution {
   const { lossFrequency, leakageQ, absorptionQ, opening } = chamber;
   const count = at.length;
-  const loadRe = new Float64Array(count);
-  const loadIm = new Float64Array(count);
   const airRe = new Float64Array(count);
   const airIm = new Float64Array(count);
   const flowRe = new Float64Array(count);
@@ -58,12 +67,12 @@ export function solveChamber(chamber: Chamber, at: Float64Array): ChamberSolutio
     const inverse = 1 / (sumRe * sumRe + sumIm * sumIm);
     const fRe = sumRe * inverse;
     const fIm = -sumIm * inverse;
-    loadRe[index] = fRe;
-    loadIm[index] = fIm;
+    mechanicalRe[index] = mechanicalRe[index]! + ratio * fRe;
+    mechanicalIm[index] = mechanicalIm[index]! + ratio * fIm;
     airRe[index] = yaRe * fRe - yaIm * fIm;
     airIm[index] = yaRe * fIm + yaIm * fRe;
     flowRe[index] = ventRe * fRe - ventIm * fIm;
     flowIm[index] = ventRe * fIm + ventIm * fRe;
   }
-  return { loadRe, loadIm, airRe, airIm, flowRe, flowIm };
+  return { airRe, airIm, flowRe, flowIm };
 }

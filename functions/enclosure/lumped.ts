@@ -24,28 +24,32 @@ const nothing = new Float64Array(0);
 
 /**
  * Solves the small-signal circuit: Re and series resistance, motional branch, and the load of the box. With `withCoil`
- * the coil inductance acts on pressure and travel too; without, it is left out, as small-signal theory does.
+ * the coil inductance acts on pressure and travel too; without, it is left out, as small-signal theory does. What is not
+ * wanted stays empty.
  */
 export function solveLumped(
   model: LumpedModel,
   at: Float64Array,
   withCoil = false,
   load: AcousticLoad = solveLoad(model, at),
+  wanted: 'all' | 'pressure' | 'travel' = 'all',
 ): LumpedSolution {
   const { fs, qes, re, series = 0, coil, lossyCoil } = model;
   const { mechanicalRe, mechanicalIm, outRe, outIm, flowRe, flowIm } = load;
   const count = at.length;
-  const pressureRe = new Float64Array(count);
-  const pressureIm = new Float64Array(count);
-  const travelRe = new Float64Array(count);
-  const travelIm = new Float64Array(count);
-  const portRe = flowRe === undefined ? nothing : new Float64Array(count);
-  const portIm = flowIm === undefined ? nothing : new Float64Array(count);
+  const [sounds, moves] = [wanted !== 'travel', wanted !== 'pressure'];
+  const flows = wanted === 'all' && flowRe !== undefined && flowIm !== undefined;
+  const pressureRe = sounds ? new Float64Array(count) : nothing;
+  const pressureIm = sounds ? new Float64Array(count) : nothing;
+  const travelRe = moves ? new Float64Array(count) : nothing;
+  const travelIm = moves ? new Float64Array(count) : nothing;
+  const portRe = flows ? new Float64Array(count) : nothing;
+  const portIm = flows ? new Float64Array(count) : nothing;
   const total = re + series;
   const damping = re / (qes * total * fs);
   const reactive = withCoil ? (2 * Math.PI * coil) / total : 0;
   const lossy = withCoil ? lossyCoil : undefined;
-  const squareFs = fs * fs;
+  const perSquareFs = -1 / (fs * fs);
   for (let index = 0; index < count; index += 1) {
     const f = at[index]!;
     const mRe = mechanicalRe[index]!;
@@ -64,19 +68,18 @@ export function solveLumped(
     const inverse = 1 / (dRe * dRe + dIm * dIm);
     const xRe = dRe * inverse;
     const xIm = -dIm * inverse;
-    travelRe[index] = xRe;
-    travelIm[index] = xIm;
-    const square = -(f * f) / squareFs;
-    if (outRe === undefined || outIm === undefined) {
-      pressureRe[index] = square * xRe;
-      pressureIm[index] = square * xIm;
-    } else {
-      const oRe = outRe[index]!;
-      const oIm = outIm[index]!;
+    if (sounds) {
+      const square = f * f * perSquareFs;
+      const oRe = outRe === undefined ? 1 : outRe[index]!;
+      const oIm = outIm === undefined ? 0 : outIm[index]!;
       pressureRe[index] = square * (oRe * xRe - oIm * xIm);
       pressureIm[index] = square * (oRe * xIm + oIm * xRe);
     }
-    if (flowRe !== undefined && flowIm !== undefined) {
+    if (moves) {
+      travelRe[index] = xRe;
+      travelIm[index] = xIm;
+    }
+    if (flows) {
       const uRe = flowRe[index]!;
       const uIm = flowIm[index]!;
       portRe[index] = uRe * xRe - uIm * xIm;

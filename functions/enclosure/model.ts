@@ -52,30 +52,38 @@ export function modelOf(box: Box): LumpedModel & { readonly ratio: number; reado
   };
 }
 
-const loads = new WeakMap<Box, AcousticLoad>();
-const withoutCoil = new WeakMap<Box, LumpedSolution>();
-const withCoil = new WeakMap<Box, LumpedSolution>();
+/** What has been solved of a box over the grid. */
+interface Solved {
+  load?: AcousticLoad;
+  pressure?: LumpedSolution;
+  coilPressure?: LumpedSolution;
+  travel?: LumpedSolution;
+}
 
-function remembered<T>(solved: WeakMap<Box, T>, box: Box, solve: () => T): T {
-  const known = solved.get(box);
-  if (known !== undefined) return known;
-  const solution = solve();
-  solved.set(box, solution);
-  return solution;
+const known = new WeakMap<Box, Solved>();
+
+function solvedOf(box: Box): Solved {
+  const before = known.get(box);
+  if (before !== undefined) return before;
+  const solved: Solved = {};
+  known.set(box, solved);
+  return solved;
 }
 
 /** The load of a box over the grid, once per box. */
-export const loadOf = (box: Box): AcousticLoad => remembered(loads, box, () => solveLoad(modelOf(box), frequencies));
+export const loadOf = (box: Box): AcousticLoad => (solvedOf(box).load ??= solveLoad(modelOf(box), frequencies));
 
-/** The circuit of a box solved over the grid, once per box, the coil inductance left out: for response and level. */
-export const solutionOf = (box: Box): LumpedSolution =>
-  remembered(withoutCoil, box, () => solveLumped(modelOf(box), frequencies, false, loadOf(box)));
+/** Pressure of a box over the grid, once per box, the coil inductance left out: for response and level. */
+export const pressureOf = (box: Box): LumpedSolution =>
+  (solvedOf(box).pressure ??= solveLumped(modelOf(box), frequencies, false, loadOf(box), 'pressure'));
 
-/** The same with the coil inductance: for travel and port speed, which it changes by up to a few per cent. */
-export const coilSolutionOf = (box: Box): LumpedSolution =>
-  (box.driver.le ?? 0) === 0 && lossyCoilOf(box.driver) === undefined
-    ? solutionOf(box)
-    : remembered(withCoil, box, () => solveLumped(modelOf(box), frequencies, true, loadOf(box)));
+/** The same with the coil inductance, which changes it by up to a few per cent at low frequencies. */
+export const coilPressureOf = (box: Box): LumpedSolution =>
+  (solvedOf(box).coilPressure ??= solveLumped(modelOf(box), frequencies, true, loadOf(box), 'pressure'));
+
+/** Travel of the cone over the grid, once per box, with the coil inductance. */
+export const travelOf = (box: Box): LumpedSolution =>
+  (solvedOf(box).travel ??= solveLumped(modelOf(box), frequencies, true, loadOf(box), 'travel'));
 
 /** Travel at 0 Hz in free air for 1 V: Bl·Cms/(Re + series), metres per volt. */
 export function travelPerVolt(box: Box): number | Problem {

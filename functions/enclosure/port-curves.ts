@@ -5,7 +5,7 @@ import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import { whole } from './box-curves.ts';
-import { coilSolutionOf } from './model.ts';
+import { loadOf, travelOf } from './model.ts';
 import { box, demoRadiator, demoVented, volts } from './parameters.ts';
 import { styleNames } from './style-names.ts';
 import { travelAt } from './travel-curve.ts';
@@ -16,13 +16,17 @@ import { usual } from '../usual.ts';
 function displacedCurve(of: Box, drive: number, factor: number, speed: boolean): Float64Array | Problem {
   const scale = travelAt(of, drive);
   if (scale instanceof Problem) return scale;
-  const { portRe, portIm } = coilSolutionOf(of);
+  const { flowRe, flowIm } = loadOf(of);
+  const { travelRe, travelIm } = travelOf(of);
   const swept = scale * of.driver.sd! * factor;
-  const y = new Float64Array(portRe.length);
+  const y = new Float64Array(travelRe.length);
   for (let index = 0; index < y.length; index += 1) {
-    const re = portRe[index]!;
-    const im = portIm[index]!;
-    y[index] = swept * Math.sqrt(re * re + im * im) * (speed ? frequencies[index]! : 1);
+    const xRe = travelRe[index]!;
+    const xIm = travelIm[index]!;
+    const uRe = flowRe![index]!;
+    const uIm = flowIm![index]!;
+    const square = (xRe * xRe + xIm * xIm) * (uRe * uRe + uIm * uIm);
+    y[index] = swept * Math.sqrt(square) * (speed ? frequencies[index]! : 1);
   }
   return y;
 }

@@ -1,7 +1,7 @@
 import type { Box } from '../values/box.ts';
 import { Problem } from '../values/problem.ts';
 import { solveLumped } from './lumped.ts';
-import { coilSolutionOf, modelOf, travelPerVolt } from './model.ts';
+import { travelOf, modelOf, travelPerVolt } from './model.ts';
 
 /** One-way peak travel at 0 Hz in free air for volts rms: what the travel ratio of the circuit multiplies. */
 export function travelAt(box: Box, volts: number): number | Problem {
@@ -13,7 +13,7 @@ export function travelAt(box: Box, volts: number): number | Problem {
 export function travelCurve(box: Box, volts: number): Float64Array | Problem {
   const scale = travelAt(box, volts);
   if (scale instanceof Problem) return scale;
-  const { travelRe, travelIm } = coilSolutionOf(box);
+  const { travelRe, travelIm } = travelOf(box);
   const y = new Float64Array(travelRe.length);
   for (let index = 0; index < y.length; index += 1) {
     const re = travelRe[index]!;
