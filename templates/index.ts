@@ -3,6 +3,7 @@ import datasheetDetective from './datasheet-detective.json' with { type: 'json' 
 import drift from './drift.json' with { type: 'json' };
 import loudEnough from './loud-enough.json' with { type: 'json' };
 import frontPanel from './front-panel.json' with { type: 'json' };
+import mainsAndSub from './mains-and-sub.json' with { type: 'json' };
 import manyCones from './many-cones.json' with { type: 'json' };
 import ownBenchData from './own-bench-data.json' with { type: 'json' };
 import shoppingBasket from './shopping-basket.json' with { type: 'json' };
@@ -35,6 +36,7 @@ export const templates: readonly Template[] = [
   { id: 'shortlist-grid', group: 'Will they work together?', content: shortlistGrid },
   { id: 'three-way-team', group: 'Will they work together?', content: threeWayTeam },
   { id: 'many-cones', group: 'Will they work together?', content: manyCones },
+  { id: 'mains-and-sub', group: 'Will they work together?', content: mainsAndSub },
   { id: 'closed-box-bench', group: 'Which box?', content: closedBoxBench },
   { id: 'vented-box', group: 'Which box?', content: ventedBox },
   { id: 'loud-enough', group: 'How loud?', content: loudEnough },

@@ -58,7 +58,7 @@ describe('what the three-way team warns of', () => {
   test('litres for a mid with a closed back, whose printed resonance is taken', async () => {
     const opened = await openTemplate('three-way-team');
     const dome = typedDriver('M-54 D').map((text, row) => [`C${String(4 + row)}`, text] as const);
-    await opened.write({ ...Object.fromEntries(dome), MidBack: 'closed by itself', LowHandOver: '800 Hz' });
+    await opened.write({ ...Object.fromEntries(dome), MidBack: 'closed', LowHandOver: '800 Hz' });
     expect(opened.text('F35')).toMatch(/brings its own chamber/u);
     expect(opened.number('MidResonance')).toBe(330);
     expect(opened.problems()).toEqual([]);
