@@ -1,6 +1,7 @@
 /** The pages over the sheet that are fetched after the first paint. */
 import { html, type TemplateResult } from 'lit';
 import '../components/dialog/page-dialog.ts';
+import type { Place } from '../engine/types.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { runAction } from './actions.ts';
@@ -8,6 +9,7 @@ import type { AppHost, Page } from './app-host.ts';
 import { cellCard } from './cell-card.ts';
 import './guide-dialog.ts';
 import './key-page.ts';
+import { THREE_WAY } from './two-way.ts';
 
 export function openPage(
   page: Page,
@@ -24,6 +26,33 @@ export function openPage(
         system=${workbook.document.system}
         @close=${close}
       ></shelf-page>`;
+    case 'review':
+      void import('./review-page.ts');
+      return html`<review-page .workbook=${workbook} .sheet=${sheet} @close=${close}></review-page>`;
+    case 'compare':
+      void import('./comparison-page.ts');
+      return html`<comparison-page
+        .workbook=${workbook}
+        .sheet=${sheet}
+        @close=${close}
+        @go=${(event: CustomEvent<Place>) => {
+          close();
+          app.go(event.detail);
+        }}
+      ></comparison-page>`;
+    case 'link':
+      void import('./link-page.ts');
+      return html`<link-page .document=${workbook.document} @close=${close}></link-page>`;
+    case 'take-over':
+    case 'three-way':
+      void import('./take-over-page.ts');
+      return html`<take-over-page
+        .app=${app}
+        .workbook=${workbook}
+        .from=${sheet}
+        into=${page === 'three-way' ? THREE_WAY : ''}
+        @close=${close}
+      ></take-over-page>`;
     case 'gallery':
       return gallery(app, close);
     case 'guide':

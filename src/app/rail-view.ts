@@ -6,6 +6,7 @@ import type { Session } from './session.ts';
 import { sheetCommand } from './sheet-acts.ts';
 import './sheet-rail.ts';
 import { countVerdicts } from './tally.ts';
+import { isTwoWay } from './two-way.ts';
 
 /** The rail of an open document, with what each of its events does. */
 export function railView(app: AppHost, session: Session, workbook: Workbook): TemplateResult {
@@ -15,7 +16,12 @@ export function railView(app: AppHost, session: Session, workbook: Workbook): Te
     (event: CustomEvent<{ id: string }>): void =>
       void runAction(action, app, event.detail.id);
   return html`<sheet-rail
-    .sheets=${document.sheets.map((each) => ({ id: each.id, name: each.name, counts: countVerdicts(workbook, each) }))}
+    .sheets=${document.sheets.map((each) => ({
+      id: each.id,
+      name: each.name,
+      counts: countVerdicts(workbook, each),
+      twoWay: isTwoWay(each),
+    }))}
     current=${app.sheet?.id ?? ''}
     .documents=${session.documents}
     document=${document.id}
@@ -33,6 +39,12 @@ async function sheetAct(
   workbook: Workbook,
   act: { readonly id: string; readonly name: string },
 ): Promise<void> {
+  const page = (['compare', 'review', 'take-over', 'three-way'] as const).find((name) => name === act.name);
+  if (page) {
+    app.show(act.id);
+    app.open(page);
+    return;
+  }
   const outcome = await sheetCommand(act, workbook.document, app.dialog);
   if (outcome && (await app.acts.do(outcome.command)) && outcome.show) app.show(outcome.show);
 }

@@ -16,6 +16,8 @@ export interface RailSheet {
   readonly id: string;
   readonly name: string;
   readonly counts: Counts;
+  /** It gathers a woofer and a tweeter, and no third driver. */
+  readonly twoWay: boolean;
 }
 
 export interface RailEntry {
@@ -24,10 +26,14 @@ export interface RailEntry {
   readonly detail?: string;
 }
 
-const sheetMenu = (first: boolean, last: boolean, only: boolean): readonly MenuItem[] => [
+const sheetMenu = (first: boolean, last: boolean, only: boolean, twoWay: boolean): readonly MenuItem[] => [
   { name: 'duplicate', label: 'Duplicate' },
   { name: 'rename', label: 'Rename…' },
-  { name: 'up', label: 'Move up', disabled: first },
+  { name: 'compare', label: 'Compare…' },
+  { name: 'review', label: 'Review page…' },
+  { name: 'take-over', label: 'Take this over into…', separated: true },
+  ...(twoWay ? [{ name: 'three-way', label: 'Make a three-way of this' }] : []),
+  { name: 'up', label: 'Move up', disabled: first, separated: true },
   { name: 'down', label: 'Move down', disabled: last },
   { name: 'delete', label: 'Delete…', disabled: only, separated: true },
 ];
@@ -240,7 +246,7 @@ export class SheetRail extends LitElement {
       <pop-menu
         bare
         label=${`More for ${sheet.name}`}
-        .items=${sheetMenu(index === 0, index === this.sheets.length - 1, this.sheets.length === 1)}
+        .items=${sheetMenu(index === 0, index === this.sheets.length - 1, this.sheets.length === 1, sheet.twoWay)}
         @choose=${(event: CustomEvent<{ name: string }>) => this.#fire('sheet-act', { id: sheet.id, name: event.detail.name })}
         >${icon('more')}</pop-menu
       >

@@ -1,0 +1,47 @@
+import type { Command } from '../command.ts';
+import { freeSheetName, newId } from '../create.ts';
+import { renameIn, rewriteSheet } from '../references.ts';
+import { sheetOf } from '../sheets.ts';
+import type { OctavoDocument, Sheet } from '../types.ts';
+import { takeFrom } from './take.ts';
+import type { Taking, TypedAs } from './types.ts';
+
+/** A new sheet with what it took over: one command, so one step back. */
+export interface TakeOver extends Taking {
+  readonly command: Command;
+  /** The id of the new sheet. */
+  readonly sheet: string;
+  readonly name: string;
+}
+
+/** Makes sheets of a starter sheet and puts them right behind the present one, the first filled with what the present one
+ *  holds. What the starter says of its own sheets it says of the new ones. */
+export function takeOver(document: OctavoDocument, id: string, starter: OctavoDocument, typedAs: TypedAs): TakeOver {
+  const from = sheetOf(document, id);
+  let held = document;
+  const added = starter.sheets.map((sheet) => {
+    const name = freeSheetName(held, sheet.name);
+    const made = { ...sheet, id: newId(), name };
+    held = { ...held, sheets: [...held.sheets, made] };
+    return { was: sheet.name, made };
+  });
+  const renamed = added.map(({ made }) =>
+    added.reduce<Sheet>((sheet, each) => rewriteSheet(sheet, renameIn(each.was, each.made.name)), made),
+  );
+  const [first, ...others] = renamed;
+  if (!first) throw new Error(`The starter sheet ${starter.title} holds no sheet.`);
+  const taking = takeFrom(from, first, typedAs);
+  const cells = new Map(first.cells);
+  for (const [address, text] of taking.texts) cells.set(address, { ...cells.get(address), text });
+  const at = document.sheets.indexOf(from) + 1;
+  const sheets = [{ ...first, cells }, ...others];
+  return {
+    ...taking,
+    sheet: first.id,
+    name: first.name,
+    command: {
+      kind: 'all',
+      commands: sheets.map((sheet, index) => ({ kind: 'add-sheet', sheet, at: at + index })),
+    },
+  };
+}
