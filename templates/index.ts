@@ -2,11 +2,13 @@ import closedBoxBench from './closed-box-bench.json' with { type: 'json' };
 import datasheetDetective from './datasheet-detective.json' with { type: 'json' };
 import drift from './drift.json' with { type: 'json' };
 import loudEnough from './loud-enough.json' with { type: 'json' };
+import firstCrossover from './first-crossover.json' with { type: 'json' };
 import frontPanel from './front-panel.json' with { type: 'json' };
 import mainsAndSub from './mains-and-sub.json' with { type: 'json' };
 import manyCones from './many-cones.json' with { type: 'json' };
 import ownBenchData from './own-bench-data.json' with { type: 'json' };
 import shoppingBasket from './shopping-basket.json' with { type: 'json' };
+import sawList from './saw-list.json' with { type: 'json' };
 import shortlistGrid from './shortlist-grid.json' with { type: 'json' };
 import threeWayTeam from './three-way-team.json' with { type: 'json' };
 import twoDriverCheck from './two-driver-check.json' with { type: 'json' };
@@ -45,4 +47,6 @@ export const templates: readonly Template[] = [
   { id: 'own-bench-data', group: 'Check and learn', content: ownBenchData },
   { id: 'drift', group: 'Check and learn', content: drift },
   { id: 'front-panel', group: 'From parts to wood', content: frontPanel },
+  { id: 'first-crossover', group: 'From parts to wood', content: firstCrossover },
+  { id: 'saw-list', group: 'From parts to wood', content: sawList },
 ];

@@ -301,3 +301,26 @@ describe('a front panel, its step and its pad', () => {
     expectNear(single('CapacitorShrinks'), 0.53, 0.005);
   });
 });
+
+describe('the heat of a pad', () => {
+  const names = ['SeriesHeat', 'ShuntHeat', 'TweeterHeat'] as const;
+  const watts = (actual: Described, expected: number): void => expectNear(actual, expected, percent(expected));
+
+  test('100 W of music, unclipped', async () => {
+    const cell = await calculated('first-crossover', {}, 'PadSeries', 'PadShunt', ...names);
+    expectNear(cell('PadSeries'), 2.7, 0);
+    expectNear(cell('PadShunt'), 6.8, 0);
+    watts(cell('SeriesHeat'), 1.17);
+    watts(cell('ShuntHeat'), 0.66);
+    watts(cell('TweeterHeat'), 0.73);
+  });
+
+  test('driven into clipping, the tweeter is near its limit and says so', async () => {
+    const clipped = names.map((name) => `Clipped${name}`);
+    const cell = await calculated('first-crossover', {}, ...clipped, 'E86');
+    watts(cell('ClippedSeriesHeat'), 15.5);
+    watts(cell('ClippedShuntHeat'), 8.7);
+    watts(cell('ClippedTweeterHeat'), 9.7);
+    expect(cell('E86').text).toMatch(/^Caution/);
+  });
+});
