@@ -19,13 +19,23 @@ async function start(): Promise<void> {
     decode: decodeDocument,
   };
   const session = new Session(createWorkerEngine(), new BrowserStorage(codec), openTabs());
-  const problem = await session.start(async () => {
-    const { openTemplate } = await import('./app/template-list.ts');
-    return openTemplate('two-driver-check');
-  });
+  // A document in the address comes before those that are kept. Fetched only where there is one.
+  const linked = async (): Promise<string | undefined> =>
+    location.hash === '' ? undefined : (await import('./app/linked.ts')).openLinked(session);
+  const told = await linked();
+  const problem = session.workbook
+    ? undefined
+    : await session.start(async () => {
+        const { openTemplate } = await import('./app/template-list.ts');
+        return openTemplate('two-driver-check');
+      });
   const app = document.querySelector('octavo-app') ?? document.body.appendChild(document.createElement('octavo-app'));
   app.session = session;
-  if (problem) app.tell(problem);
+  const tell = (words: string | undefined): void => {
+    if (words) app.tell(words);
+  };
+  tell(told ?? problem);
+  addEventListener('hashchange', () => void linked().then(tell));
   void registerOffline();
 }
 

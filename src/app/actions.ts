@@ -34,6 +34,14 @@ const actions: Readonly<Record<string, Action>> = {
   keys: (app) => app.open('keys'),
   'open-cell': (app) => app.open('cell'),
   shelf: (app) => app.open('shelf'),
+  review: (app) => app.open('review'),
+  compare: (app) => app.open('compare'),
+  link: (app) => app.open('link'),
+  'save-csv': async ({ workbook, sheet }) => {
+    if (!workbook || !sheet) return;
+    const { sheetToCsv } = await import('./csv-files.ts');
+    sheetToCsv(workbook, sheet);
+  },
   gallery: (app) => {
     app.drawer = false;
     app.open('gallery');

@@ -13,6 +13,17 @@ export const appStyles = css`
     font: 14px/20px var(--sans);
     font-variant-numeric: tabular-nums lining-nums;
   }
+  /* On paper, what stands over the sheet to be printed stands alone. */
+  @media print {
+    :host {
+      display: block;
+      height: auto;
+      background: none;
+    }
+    *:has(~ review-page) {
+      display: none;
+    }
+  }
   top-bar {
     grid-area: bar;
   }

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import type { CellRecord } from '../../functions/values/record.ts';
 import '../components/record-card/record-card.ts';
 import { labelOf } from '../document/labels.ts';
 import type { Workbook } from '../document/workbook.ts';
@@ -23,6 +24,12 @@ export function cellCard(
     system=${workbook.document.system}
     .sheetNames=${new Map(workbook.document.sheets.map(({ id, name }) => [id, name]))}
     @copy-text=${(event: CustomEvent<{ text: string }>) => void navigator.clipboard.writeText(event.detail.text)}
+    @save-table=${(event: CustomEvent<{ record: CellRecord }>) => {
+      event.stopPropagation();
+      void import('./csv-files.ts').then(({ recordToCsv }) =>
+        recordToCsv(event.detail.record, workbook.document.system),
+      );
+    }}
     @go=${(event: CustomEvent<{ sheet: string; cell: string }>) => {
       event.stopPropagation();
       go(event.detail);

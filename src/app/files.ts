@@ -1,21 +1,16 @@
 import { isRefusal } from '../document/command.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { writeFile, readFile } from '../exchange/file.ts';
+import { fileName, handOut } from './hand-out.ts';
 
 /** Hands the document to the browser as a file of our own format. */
 export function saveToFile(document: OctavoDocument): void {
-  const title = document.title.replace(/[^\p{L}\p{N} ._-]+/gu, '').trim() || 'sheet';
-  offerFile(writeFile(document), `${title}.octavo.json`);
+  offerFile(writeFile(document), `${fileName(document.title)}.octavo.json`);
 }
 
 /** Hands a text to the browser as a file. */
 export function offerFile(text: string, name: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = window.document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(url), 1000);
+  handOut(text, name, 'application/json');
 }
 
 /** Lets the reader choose a file; a sentence where it is no document of ours, nothing where none was chosen. */

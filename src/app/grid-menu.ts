@@ -1,5 +1,7 @@
 import type { MenuItem } from '../components/menu/pop-menu.ts';
 import { cellsOf } from './selection.ts';
+import { originWords } from '../document/origin-words.ts';
+import type { Origin } from '../document/types.ts';
 import type { AppHost } from './app-host.ts';
 
 /** What can be done with the selected cells, beside the keys. */
@@ -10,6 +12,8 @@ export const gridMenu: readonly MenuItem[] = [
   { name: 'unnamed', label: 'Take the name away' },
   { name: 'range', label: 'Plausible range of this input…' },
   { name: 'unit', label: 'Show in another unit…' },
+  { name: 'origin', label: 'Where these numbers come from…' },
+  { name: 'csv', label: 'Save these cells as a table (CSV)' },
   { name: 'rows-above', label: 'Insert rows above', separated: true },
   { name: 'columns-before', label: 'Insert columns before' },
   { name: 'delete-rows', label: 'Delete these rows' },
@@ -82,6 +86,26 @@ export async function runGridMenu(name: string, app: AppHost): Promise<void> {
       if (asked === undefined) return;
       const attributes = { unit: asked.trim() === '' ? undefined : asked.trim() };
       await acts.do({ kind: 'describe', sheet: sheet.id, cells, attributes });
+      return;
+    }
+    case 'origin': {
+      const words = Object.keys(originWords).join(', ');
+      const asked = await dialog.ask({
+        title: `Where ${cells} comes from`,
+        text: `The review page says it beside each number; a number typed later loses it. Write one of ${words}; nothing takes it away.`,
+        label: 'Measured, datasheet, …',
+        value: sheet.cells.get(app.cell)?.origin ?? '',
+        confirm: 'Note it',
+      });
+      if (asked === undefined) return;
+      const origin = (Object.keys(originWords) as Origin[]).find((each) => each === asked.trim().toLowerCase());
+      if (asked.trim() !== '' && !origin) app.tell(`“${asked}” is not one of ${words}.`);
+      else await acts.do({ kind: 'describe', sheet: sheet.id, cells, attributes: { origin } });
+      return;
+    }
+    case 'csv': {
+      const { selectionToCsv } = await import('./csv-files.ts');
+      if (app.workbook) selectionToCsv(app.workbook, sheet, cells);
       return;
     }
     case 'rows-above':

@@ -8,7 +8,19 @@ export interface KeyBinding {
 }
 
 export type ActionName =
-  'undo' | 'redo' | 'save-file' | 'open-file' | 'go-to' | 'gallery' | 'guide' | 'pin' | 'keys' | 'open-cell' | 'shelf';
+  | 'undo'
+  | 'redo'
+  | 'save-file'
+  | 'open-file'
+  | 'go-to'
+  | 'gallery'
+  | 'guide'
+  | 'pin'
+  | 'keys'
+  | 'open-cell'
+  | 'review'
+  | 'compare'
+  | 'shelf';
 
 export const keyBindings: readonly KeyBinding[] = [
   { key: 'z', control: true, action: 'undo', words: 'Undo' },
@@ -19,6 +31,8 @@ export const keyBindings: readonly KeyBinding[] = [
   { key: 'k', control: true, action: 'go-to', words: 'Go to a cell or a name' },
   { key: 'g', control: true, action: 'gallery', words: 'Starter sheets: begin a new document' },
   { key: 'b', control: true, action: 'pin', words: 'Pin the baseline, or let it go' },
+  { key: 'b', control: true, shift: true, action: 'compare', words: 'Compare with the baseline or another sheet' },
+  { key: 'p', control: true, action: 'review', words: 'Review page: to print, or to copy as text' },
   { key: 'i', control: true, action: 'open-cell', words: 'Open the cell in full' },
   { key: 'F8', action: 'shelf', words: 'Driver shelf: put another driver where the selection is' },
   { key: 'F1', action: 'guide', words: 'Function guide' },

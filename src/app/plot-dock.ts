@@ -7,6 +7,7 @@ import '../components/plot/window-plot.ts';
 import type { Plot, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { cellCard } from './cell-card.ts';
+import { plotMenu } from './plot-menu.ts';
 import { plotData, windowData } from './plot-source.ts';
 import { clock } from './clock.ts';
 
@@ -182,14 +183,17 @@ export class PlotDock extends LitElement {
   #plot(plot: Plot): TemplateResult | typeof nothing {
     if (plot.kind === 'window') {
       const data = windowData(this.workbook, this.sheet, plot);
-      return data ? html`<window-plot .data=${data}></window-plot>` : nothing;
+      return data
+        ? html`<window-plot .data=${data}>${plotMenu(this.workbook, this.sheet, plot)}</window-plot>`
+        : nothing;
     }
     return html`<curve-plot
       .data=${plotData(this.workbook, this.sheet, plot)}
       .crosshair=${this.crosshair}
       ?dragged=${this.workbook.previewed !== undefined}
       @crosshair-move=${(event: CustomEvent<{ frequency: number | undefined }>) => (this.crosshair = event.detail.frequency)}
-    ></curve-plot>`;
+      >${plotMenu(this.workbook, this.sheet, plot)}</curve-plot
+    >`;
   }
 }
 

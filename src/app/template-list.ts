@@ -1,6 +1,7 @@
 import { templates } from '../../templates/index.ts';
 import type { GalleryEntry } from '../components/gallery/data.ts';
 import { isRefusal } from '../document/command.ts';
+import { markInvented } from '../document/review/origins.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { decodeDocument } from '../exchange/decode.ts';
 
@@ -9,7 +10,7 @@ export function openTemplate(id: string): OctavoDocument {
   const template = templates.find((each) => each.id === id) ?? templates[0];
   const document = decodeDocument(template?.content);
   if (isRefusal(document)) throw new Error(document.refused);
-  return document;
+  return markInvented(document);
 }
 
 /** The starter sheets as documents, by id, each read when it is first asked for. */

@@ -9,6 +9,9 @@ const documentMenu = (system: UnitSystem): readonly MenuItem[] => [
   { name: 'gallery', label: 'New document…', hint: 'Ctrl G' },
   { name: 'open-file', label: 'Open a file…', hint: 'Ctrl O' },
   { name: 'save-file', label: 'Save a copy to a file', hint: 'Ctrl S' },
+  { name: 'link', label: 'Link to this document…' },
+  { name: 'review', label: 'Review page, to print or copy…', hint: 'Ctrl P' },
+  { name: 'save-csv', label: 'Save the sheet as a table (CSV)' },
   { name: 'shelf', label: 'Driver shelf…', hint: 'F8' },
   { name: 'rename', label: 'Rename the document…', separated: true },
   // The button beside the baseline has no room in a narrow bar.

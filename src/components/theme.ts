@@ -22,6 +22,7 @@ export const themeText = `
 @media (prefers-color-scheme: dark) { :root { ${dark} } }
 :root[data-theme='light'] { ${light} }
 :root[data-theme='dark'] { ${dark} }
+@media print { :root:root { ${light} background: none; } }
 body { margin: 0; }
 @media (prefers-reduced-motion: reduce) { * { scroll-behavior: auto; } }
 `;

@@ -1,4 +1,4 @@
-import { originWords } from '../document/review/origins.ts';
+import { originWords } from '../document/origin-words.ts';
 import type { Review, ReviewSection, ReviewVerdict } from '../document/review/types.ts';
 import type { Plot } from '../document/types.ts';
 

@@ -5,6 +5,7 @@ import { icon } from '../icons.ts';
 /** A modal page over the sheet, with a heading and a cross; open for as long as it stands in the document. The element
  *  that had the focus before has it again afterwards.
  *  @slot - The page.
+ *  @slot tools - Buttons beside the cross.
  *  @fires close - It was closed, by the cross or by Escape. */
 @customElement('page-dialog')
 export class PageDialog extends LitElement {
@@ -67,11 +68,54 @@ export class PageDialog extends LitElement {
       width: 18px;
       height: 18px;
     }
+    .tools {
+      display: flex;
+      align-items: center;
+      gap: 8px;
+    }
+    ::slotted([slot='tools']) {
+      font: inherit;
+      min-height: 32px;
+      padding: 0 12px;
+      border: 1px solid var(--line2);
+      border-radius: 5px;
+      background: var(--paper);
+      color: var(--ink);
+      cursor: pointer;
+      white-space: nowrap;
+    }
     .page {
       flex: 1;
       min-height: 0;
       overflow-y: auto;
       padding: 16px 20px 20px;
+    }
+    /* On paper only the page itself, as long as it is. */
+    @media print {
+      dialog,
+      :host([wide]) dialog {
+        position: absolute;
+        inset: 0;
+        width: 100%;
+        max-width: none;
+        height: auto;
+        max-height: none;
+        margin: 0;
+        border: 0;
+        overflow: visible;
+        background: none;
+      }
+      dialog[open] {
+        display: block;
+      }
+      dialog::backdrop,
+      .head {
+        display: none;
+      }
+      .page {
+        overflow: visible;
+        padding: 0;
+      }
     }
   `;
 
@@ -86,7 +130,10 @@ export class PageDialog extends LitElement {
     return html`<dialog aria-labelledby="title" @close=${() => this.dispatchEvent(new CustomEvent('close'))}>
       <div class="head">
         <h2 id="title">${this.heading}</h2>
-        <button aria-label="Close" @click=${() => this.dialog.close()}>${icon('close')}</button>
+        <div class="tools">
+          <slot name="tools"></slot>
+          <button aria-label="Close" @click=${() => this.dialog.close()}>${icon('close')}</button>
+        </div>
       </div>
       <div class="page" tabindex="0" role="region" aria-label=${this.heading}><slot></slot></div>
     </dialog>`;

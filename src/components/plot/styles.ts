@@ -43,6 +43,12 @@ export const plotStyles = css`
     margin-inline-end: 5px;
     vertical-align: middle;
   }
+  @media print {
+    button.values,
+    .crosshair {
+      display: none;
+    }
+  }
   button.values {
     margin: 0;
     padding: 2px 6px;

@@ -16,11 +16,12 @@ import type { CardFinding, CardState, CardValue } from './content.ts';
 import { cardStyles } from './styles.ts';
 import { curveTable, pointText } from './curve-table.ts';
 import type { Origin } from './origin.ts';
-import { tableView } from './table-view.ts';
+import { tableIn, tableView } from './table-view.ts';
 
 /** A cell opened in full: every field of a record with its unit, the points of a curve, the reason of a verdict, the
  *  whole message of a problem, and the formula behind it.
  *  @fires copy-text - The reader wants the content as text; `detail.text`.
+ *  @fires save-table - The reader wants the curve or table as a file; `detail.record`.
  *  @fires go - The reader wants to see the cell where a problem arose; `detail` is `{ sheet, cell }`. */
 @customElement('record-card')
 export class RecordCard extends LitElement {
@@ -54,6 +55,11 @@ export class RecordCard extends LitElement {
         <b>${state.cell}</b>
         <h2>${this.label || (value.kind === 'record' ? headingOf(value.record) : 'Cell')}</h2>
         ${value.kind === 'empty' ? nothing : html`<button type="button" @click=${this.#copy}>Copy as text</button>`}
+        ${
+          value.kind === 'record' && (value.record.kind === 'curve' || tableIn(value.record))
+            ? html`<button type="button" @click=${() => this.#save(value.record)}>Save as CSV</button>`
+            : nothing
+        }
       </div>
       ${this.#body(state)} ${state.findings.map((finding) => this.#finding(finding))}
       ${
@@ -230,6 +236,10 @@ export class RecordCard extends LitElement {
     const text = textOf(this.state, this.system);
     this.dispatchEvent(new CustomEvent('copy-text', { detail: { text }, bubbles: true, composed: true }));
   };
+
+  #save(record: CellRecord): void {
+    this.dispatchEvent(new CustomEvent('save-table', { detail: { record }, bubbles: true, composed: true }));
+  }
 
   #go({ sheet, cell }: { readonly sheet: string; readonly cell: string }): void {
     this.dispatchEvent(new CustomEvent('go', { detail: { sheet, cell }, bubbles: true, composed: true }));

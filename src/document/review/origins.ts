@@ -3,15 +3,6 @@ import { formatAddress, parseAddress } from '../../formula/address.ts';
 import { parseQuantity } from '../../units/parse.ts';
 import type { Cell, OctavoDocument, Origin, Sheet } from '../types.ts';
 
-/** The words for where a number comes from, in the order in which they are offered. */
-export const originWords: Readonly<Record<Origin, string>> = {
-  measured: 'measured',
-  datasheet: 'from a datasheet',
-  invented: 'invented',
-  assumed: 'assumed',
-  chosen: 'chosen by the builder',
-};
-
 /** Where an input comes from: as the reader said of it; else what is no number of a driver was decided by who made the
  *  sheet; of a driver's number nobody knows. */
 export const originOf = ({ origin }: Cell, isOfDriver: boolean): Origin | undefined =>

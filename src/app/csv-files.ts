@@ -1,0 +1,49 @@
+import type { Curve } from '../../functions/values/curve.ts';
+import { networkTable } from '../../functions/values/network-table.ts';
+import type { CellRecord } from '../../functions/values/record.ts';
+import { rectangleOf } from '../document/area.ts';
+import type { Plot, Sheet, UnitSystem } from '../document/types.ts';
+import type { Workbook } from '../document/workbook.ts';
+import { cellsCsv, filledArea } from '../exchange/csv/cells-csv.ts';
+import { curvesCsv } from '../exchange/csv/curve-csv.ts';
+import { tableCsv } from '../exchange/csv/table-csv.ts';
+import { handOutCsv } from './hand-out.ts';
+import { plotData } from './plot-source.ts';
+
+const titled = ({ document }: Workbook, words: string): string =>
+  document.title === words ? words : `${document.title}, ${words}`;
+
+export const sheetToCsv = (workbook: Workbook, sheet: Sheet): void =>
+  handOutCsv(titled(workbook, sheet.name), cellsCsv(workbook, sheet, filledArea(workbook, sheet)));
+
+/** `cells` is a rectangle, `B4:C18`. */
+export const selectionToCsv = (workbook: Workbook, sheet: Sheet, cells: string): void =>
+  handOutCsv(
+    titled(workbook, `${sheet.name} ${cells.replace(':', '-')}`),
+    cellsCsv(workbook, sheet, rectangleOf(cells)),
+  );
+
+/** All curves of a plot. */
+export const plotToCsv = (workbook: Workbook, sheet: Sheet, plot: Plot): void =>
+  handOutCsv(titled(workbook, plot.title), curvesCsv(plotData(workbook, sheet, plot).series, workbook.document.system));
+
+/** A curve or a table; any other record has no table in it. */
+export function recordToCsv(record: CellRecord, system: UnitSystem): void {
+  const csv = recordCsv(record, system);
+  if (csv !== undefined) handOutCsv('title' in record ? record.title : 'table', csv);
+}
+
+function recordCsv(record: CellRecord, system: UnitSystem): string | undefined {
+  switch (record.kind) {
+    case 'curve':
+      return curvesCsv([{ label: nameOf(record), curve: record }], system);
+    case 'table':
+      return tableCsv(record, system);
+    case 'network':
+      return tableCsv(networkTable(record), system);
+    default:
+      return undefined;
+  }
+}
+
+const nameOf = ({ title }: Curve): string => title || 'Value';

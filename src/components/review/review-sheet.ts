@@ -1,0 +1,158 @@
+import { LitElement, html, nothing, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { originWords } from '../../document/origin-words.ts';
+import type { Review, ReviewCell, ReviewSection, ReviewVerdict } from '../../document/review/types.ts';
+import type { Origin } from '../../document/types.ts';
+import { icon } from '../icons.ts';
+import '../plot/curve-plot.ts';
+import '../plot/window-plot.ts';
+import type { PlotData } from '../plot/data.ts';
+import type { WindowPlotData } from '../plot/window-data.ts';
+import { reviewStyles } from './styles.ts';
+
+/** A plot of the sheet with what it draws. */
+export type ReviewPlot =
+  { readonly kind: 'curves'; readonly data: PlotData } | { readonly kind: 'window'; readonly data: WindowPlotData };
+
+/** The letter that stands beside a number for where it comes from. What the builder chose needs none. */
+const letters: Readonly<Partial<Record<Origin, string>>> = {
+  measured: 'M',
+  datasheet: 'D',
+  invented: 'I',
+  assumed: 'A',
+};
+
+const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
+
+/** The review of a sheet as a page to read, print and check. */
+@customElement('review-sheet')
+export class ReviewSheet extends LitElement {
+  static override styles = reviewStyles;
+
+  @property({ attribute: false }) review: Review | undefined;
+  @property({ attribute: false }) plots: readonly ReviewPlot[] = [];
+
+  protected override render(): TemplateResult | typeof nothing {
+    const { review } = this;
+    if (!review) return nothing;
+    const { title, sheet, summary, made, counts } = review;
+    return html`<article>
+      <header>
+        <h3>${sheet === title ? title : `${title}, ${sheet}`}</h3>
+        <p class="quiet">${summary}</p>
+        <p class="quiet"><time datetime=${made}>${day.format(new Date(made))}</time></p>
+        <p class="tally">
+          ${(['fail', 'caution', 'good'] as const).map(
+            (status) => html`<span class=${status}>${icon(status)}<b>${counts[status]}</b> ${status}</span>`,
+          )}
+        </p>
+      </header>
+      ${part(
+        'Verdicts',
+        review.verdicts,
+        (all) =>
+          html`<ul class="verdicts">
+            ${all.map(verdict)}
+          </ul>`,
+      )}
+      ${part('Open doubts', review.doubts, items)}
+      ${part('Plots', this.plots, (all) => html`<div class="plots">${all.map(plot)}</div>`)}
+      ${part('Inputs', review.inputs, tables)} ${part('Results', review.results, tables)}
+      ${part('Where the numbers come from', review.origins, (all) =>
+        items(
+          all.map(({ origin, inputs }) => {
+            const letter = origin === 'unstated' ? undefined : letters[origin];
+            const words = origin === 'unstated' ? 'not stated' : originWords[origin];
+            return `${letter ? `${letter}, ` : ''}${words}: ${inputs.join(', ')}`;
+          }),
+        ),
+      )}
+      ${part('Taken for granted', review.assumptions, items)}
+      ${part('Rules of thumb, common practice without a source', review.rules, items)}
+      ${part('Notes', review.notes, items)}
+      ${part('Sources', review.sources, (all) =>
+        items(all.map(({ title: source, functions }) => `${source}: ${functions.join(', ')}`)),
+      )}
+    </article>`;
+  }
+}
+
+/** A heading with what stands under it; nothing where nothing does. */
+function part<T>(
+  heading: string,
+  things: readonly T[],
+  body: (things: readonly T[]) => TemplateResult,
+): TemplateResult | typeof nothing {
+  return things.length === 0
+    ? nothing
+    : html`<section>
+        <h4>${heading}</h4>
+        ${body(things)}
+      </section>`;
+}
+
+const items = (texts: readonly string[]): TemplateResult =>
+  html`<ul class="items">
+    ${texts.map((text) => html`<li>${text}</li>`)}
+  </ul>`;
+
+const verdict = ({ label, status, word, reason, note, limits }: ReviewVerdict): TemplateResult => html`
+  <li>
+    <span class=${status}>${icon(status)}<span class="heard">${status}: </span></span>
+    <div>
+      <p><b>${label}</b>: <span class=${status}>${word}</span></p>
+      <p>${reason}</p>
+      ${note === '' ? nothing : html`<p class="quiet">${note}</p>`}
+    </div>
+    <div class="limits">${limits.map((limit) => html`<p>${limit}</p>`)}</div>
+  </li>
+`;
+
+const plot = (each: ReviewPlot): TemplateResult =>
+  each.kind === 'window'
+    ? html`<window-plot .data=${each.data}></window-plot>`
+    : html`<curve-plot .data=${each.data}></curve-plot>`;
+
+const tables = (sections: readonly ReviewSection[]): TemplateResult =>
+  html`<div class="sections">
+    ${sections.map(
+      ({ title, columns, rows }) => html`
+        ${title === '' ? nothing : html`<h5>${title}</h5>`}
+        <table aria-label=${title || 'Rows'}>
+          ${
+            columns.length < 2
+              ? nothing
+              : html`<thead>
+                  <tr>
+                    <td></td>
+                    ${columns.map((column) => html`<th scope="col">${column}</th>`)}
+                  </tr>
+                </thead>`
+          }
+          <tbody>
+            ${rows.map(
+              ({ label, cells }) =>
+                html`<tr>
+                  <th scope="row">${label}</th>
+                  ${cells.map(cell)}
+                </tr>`,
+            )}
+          </tbody>
+        </table>
+      `,
+    )}
+  </div>`;
+
+function cell({ text, origin }: ReviewCell): TemplateResult {
+  const letter = origin && letters[origin];
+  const mark = letter
+    ? html`<sup aria-hidden="true">${letter}</sup><span class="heard">${originWords[origin]}</span>`
+    : nothing;
+  return html`<td class=${text.length > 24 ? 'long' : ''}>${text}${mark}</td>`;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'review-sheet': ReviewSheet;
+  }
+}
