@@ -19,6 +19,8 @@ test('what is not a number does not count, and nothing has no percentile', () =>
   expect(percentile(Float64Array.of(Number.NaN), 0.5)).toBeUndefined();
 });
 
+const plainZero = (value: number | undefined): number | undefined => (value === 0 ? 0 : value);
+
 test('agrees with the definition on the sample put in order, whatever the sample', () => {
   fc.assert(
     fc.property(
@@ -39,9 +41,7 @@ test('agrees with the definition on the sample put in order, whatever the sample
             ? undefined
             : below + (above - below) * (place - Math.floor(place));
         });
-        expect(percentiles(Float64Array.from(sample), shares).map((value) => value && value + 0)).toEqual(
-          wanted.map((value) => value && value + 0),
-        );
+        expect(percentiles(Float64Array.from(sample), shares).map(plainZero)).toEqual(wanted.map(plainZero));
       },
     ),
   );
