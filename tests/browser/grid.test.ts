@@ -94,6 +94,15 @@ describe('words', () => {
     expect(tally!.getBoundingClientRect().left).to.be.at.least(words!.getBoundingClientRect().right);
   });
 
+  it('of a note are whole, over the cells beside it', async () => {
+    page.model.cells.set('A8', { text: 'Predicted from data sheets; measure before you cut wood.', look: 'note' });
+    page.grid.refresh();
+    await page.drawn();
+    const words = page.cell('A8')!.querySelector<HTMLElement>('.words')!;
+    expect(words.scrollWidth).to.be.at.most(words.clientWidth);
+    expect(words.clientWidth).to.be.above(page.cell('A8')!.clientWidth);
+  });
+
   it('of a verdict end at the border of the view, and are whole once scrolled to', async () => {
     const verdict = page.model.looks.get('D3')!;
     page.model.looks.set('D3', { ...verdict, reason: 'A reason of more than '.repeat(3) } as typeof verdict);

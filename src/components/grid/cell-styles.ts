@@ -30,7 +30,8 @@ export const cellStyles = css`
     padding-bottom: 5px;
     z-index: 1;
   }
-  .heading .words {
+  .heading .words,
+  .note .words {
     flex: none;
     overflow: visible;
   }
@@ -53,6 +54,8 @@ export const cellStyles = css`
   .cell.note {
     color: var(--ink2);
     overflow: visible;
+    contain: none;
+    z-index: 1;
     border-right-color: transparent;
     font-size: 12.5px;
   }
