@@ -5,8 +5,8 @@ import { openTemplate } from './open-template.ts';
 describe('mains and sub on their invented drivers', () => {
   // From the acceptance values for these drivers; hertz within 2 %, dB 0.2, Q and watts half a unit of the last digit.
   test.each([
-    ['MainsResonance', 87, 1.7],
-    ['MainsQtc', 0.73, 0.005],
+    ['BoxResonance', 87, 1.7],
+    ['Qtc', 0.73, 0.005],
     ['FullWatts', 9, 0.5],
     ['FilteredWatts', 33, 0.5],
     ['Relief', 5.5, 0.2],
@@ -38,9 +38,9 @@ describe('mains and sub on their invented drivers', () => {
 
 describe('what it warns of', () => {
   test.each([
-    ['mains that sag at the hand-over', { HandOver: '60 Hz' }, 'E30', /^Caution.*already sag/u],
+    ['mains that sag at the hand-over', { SubHandOver: '60 Hz' }, 'E30', /^Caution.*already sag/u],
     ['too much travel', { MainsTarget: '102 dB' }, 'E45', /^Caution.*Hand over higher/u],
-    ['too little voltage for the mains', { MainsPower: '10 W' }, 'E40', /^Fail/u],
+    ['too little voltage for the mains', { Power: '10 W' }, 'E40', /^Fail/u],
     ['more than four subs', { Target: '115 dB' }, 'E54', /^Caution.*larger ones/u],
     ['too little voltage for the subs', { SubPower: '60 W' }, 'E59', /^Fail.*More subs/u],
     ['a hot coil', { C13: '100 W' }, 'E60', /^Fail.*coil gets hot/u],
@@ -56,8 +56,8 @@ describe('what it warns of', () => {
   test('other mains of 13 cm or 16 cm hold no problem', async () => {
     const opened = await openTemplate('mains-and-sub');
     const larger = typedDriver('W-165 A').map((text, row) => [`B${String(4 + row)}`, text] as const);
-    await opened.write({ ...Object.fromEntries(larger), MainsVolume: '12 L' });
+    await opened.write({ ...Object.fromEntries(larger), Volume: '12 L' });
     expect(opened.problems()).toEqual([]);
-    expect(opened.number('MainsF3')).toBeLessThan(85);
+    expect(opened.number('Fall3')).toBeLessThan(85);
   });
 });
