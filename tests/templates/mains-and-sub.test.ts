@@ -39,13 +39,13 @@ describe('mains and sub on their invented drivers', () => {
 describe('what it warns of', () => {
   test.each([
     ['mains that sag at the hand-over', { SubHandOver: '60 Hz' }, 'E30', /^Caution.*already sag/u],
-    ['too much travel', { MainsTarget: '102 dB' }, 'E45', /^Caution.*Hand over higher/u],
+    ['too much travel', { Target: '102 dB' }, 'E45', /^Caution.*Hand over higher/u],
     ['too little voltage for the mains', { Power: '10 W' }, 'E40', /^Fail/u],
-    ['more than four subs', { Target: '115 dB' }, 'E54', /^Caution.*larger ones/u],
+    ['more than four subs', { SubTarget: '115 dB' }, 'E54', /^Caution.*larger ones/u],
     ['too little voltage for the subs', { SubPower: '60 W' }, 'E59', /^Fail.*More subs/u],
     ['a hot coil', { C13: '100 W' }, 'E60', /^Fail.*coil gets hot/u],
     ['a lift that few rooms give', { BoundaryGain: '9 dB' }, 'E52', /corners and small rooms/u],
-    ['a level that hurts', { Target: '112 dB' }, 'E50', /hearing/u],
+    ['a level that hurts', { SubTarget: '112 dB' }, 'E50', /hearing/u],
   ] as const)('%s', async (_, set, cell, says) => {
     const opened = await openTemplate('mains-and-sub');
     expect(opened.text(cell)).toMatch(/^Good/u);
