@@ -49,7 +49,7 @@ describe('saw list', () => {
     [{ Height: '1200 mm' }, 'D93', /^Caution.*Tip risk/],
     [{ FittedMass: '30 kg' }, 'D92', /^Caution.*Two people/],
     [{ CabinetDepth: '120 mm' }, 'D42', /^Caution|^Fail/],
-    [{ PortTube: '260 mm' }, 'D47', /^Fail.*elbow/],
+    [{ PortLength: '260 mm' }, 'D47', /^Fail.*elbow/],
   ] as const)('%o is pointed out', async (set, cell, words) => {
     const opened = await openTemplate('saw-list');
     await opened.write(set);
