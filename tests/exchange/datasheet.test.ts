@@ -97,6 +97,7 @@ describe('one row', () => {
   test('an addition of its own is told beside what is taken', () => {
     expect(read('Xmax 5.5 mm').rows[0]?.remark).toBe('read as one-way');
     expect(read('Fs 38 Hz ± 15 %').rows[0]?.remark).toContain('± 15 %');
+    expect(read('Pe 70 W long life').rows[0]?.remark).toBe('“long life” left out');
     expect(read('Le < 0.1 mH').rows[0]?.remark).toContain('limit');
   });
 });
@@ -163,6 +164,7 @@ describe('whole sheets', () => {
   test('a value may stand on the line below its label, or all on one line', () => {
     expect(texts('Fs\n38 Hz\n\nQts\n0.386')).toEqual({ Fs: '38 Hz', Qts: '0.386' });
     expect(texts('Fs=38Hz, Qts=0.386; Re=5.8Ω')).toEqual({ Fs: '38 Hz', Qts: '0.386', Re: '5.8 Ω' });
+    expect(texts('Q ts 0,43   Q ms 5,2')).toEqual({ Qts: '0.43', Qms: '5.2' });
     expect(texts('Fs 38 Hz Qms 4.8 Qes 0.42')).toEqual({ Fs: '38 Hz', Qms: '4.8', Qes: '0.42' });
   });
 
@@ -257,6 +259,18 @@ describe('any sheet', () => {
       fc.property(fc.array(line, { maxLength: 12 }), (lines) => {
         const readings = readDatasheet(lines.join('\n'));
         expect(readings.length).toBeGreaterThan(0);
+        const told = new Set(readings.flatMap(({ rows, unread }) => [...rows, ...unread].map((each) => each.line)));
+        const pieces = readings.flatMap(({ name, rows, unread }) => [
+          name,
+          ...rows.map(({ found }) => found),
+          ...unread.map(({ text }) => text),
+        ]);
+        for (const [index, each] of lines.entries()) {
+          const isBlank = !/[\p{L}\p{N}]/u.test(each);
+          const plain = each.replaceAll('\t', ' ').trim();
+          const isJoined = pieces.some((piece) => piece !== '' && (piece.includes(plain) || plain.includes(piece)));
+          expect([each, isBlank || told.has(index + 1) || isJoined]).toEqual([each, true]);
+        }
         for (const { rows } of readings)
           for (const row of rows) expect(row.text !== '' || row.question !== undefined).toBe(true);
       }),

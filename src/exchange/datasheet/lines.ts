@@ -82,6 +82,12 @@ function firstNumber(text: string): number | undefined {
   return undefined;
 }
 
+/** The pairs of a line whose cells are such, each a label with its number: `Qts 0.43   Qms 5.2`; nothing for another line. */
+export function pairsInCells(line: string, at: number): Pair[] | undefined {
+  const [cells] = cellsOf(line);
+  return cells.filter((cell) => isPair(cell, at)).length > 1 ? cells.flatMap((cell) => pairsIn(cell, at)) : undefined;
+}
+
 /** A line that is parted into cells by tabs, bars, semicolons or wide gaps; nothing for running text. */
 export function tableLine(line: string, at: number): TableLine | undefined {
   const [cells, isExact] = cellsOf(line);

@@ -3,7 +3,7 @@ import { bases, type RowMeaning } from '../../document/shelf/entry.ts';
 import type { Reading, ReadRow, UnreadText } from '../../document/shelf/reading.ts';
 import { parseQuantity } from '../../units/parse.ts';
 import { AT_FREQUENCY, basisIn, CONDITIONS, readLabel } from './labels.ts';
-import { hasNumber, isKnown, pairsIn, plainLine, tableLine, type Pair, type TableLine } from './lines.ts';
+import { hasNumber, isKnown, pairsIn, pairsInCells, plainLine, tableLine, type Pair, type TableLine } from './lines.ts';
 import { hasDecimalCommas } from './number.ts';
 import { unitSpelt } from './units.ts';
 import { readValue } from './value.ts';
@@ -39,7 +39,15 @@ export function readDatasheet(text: string): readonly Reading[] {
       open = undefined;
       continue;
     }
-    const row = tableLine(written.includes('\t') ? plain : keepGaps(written), line);
+    if (open) unread.push({ line: open.line, text: open.found, why: 'no number stands behind it' });
+    open = undefined;
+    const gapped = written.includes('\t') ? plain : keepGaps(written);
+    const several = pairsInCells(gapped, line);
+    if (several) {
+      pairs.push(...several);
+      continue;
+    }
+    const row = tableLine(gapped, line);
     if (row && (row.cells.size > 0 || row.label === '')) {
       table.push({ ...row, found: stands });
       continue;
@@ -56,9 +64,27 @@ export function readDatasheet(text: string): readonly Reading[] {
   if (open) unread.push({ line: open.line, text: open.found, why: 'no number stands behind it' });
   const columns = driverColumns(table, unread);
   const [first = [], ...others] = columns.map((column) => column);
-  return [[...first, ...pairs].sort((a, b) => a.line - b.line), ...others].map((each, index) =>
+  const readings = [[...first, ...pairs].sort((a, b) => a.line - b.line), ...others].map((each, index) =>
     readDriver(each, index === 0 ? unread : [], decimalCommas),
   );
+  const [reading, ...more] = readings;
+  const silent = linesNotTold(lines.slice(0, MOST_LINES), readings);
+  if (!reading || silent.length === 0) return readings;
+  return [{ ...reading, unread: [...reading.unread, ...silent].sort((a, b) => a.line - b.line) }, ...more];
+}
+
+/** Lines of which nothing was taken and nothing said, as a stray row of a table: no line is passed over in silence. */
+function linesNotTold(lines: readonly string[], readings: readonly Reading[]): readonly UnreadText[] {
+  const told = new Set(readings.flatMap(({ rows, unread }) => [...rows, ...unread].map(({ line }) => line)));
+  const words = readings
+    .flatMap(({ name, rows }) => [name, ...rows.map(({ found }) => found)])
+    .filter((each) => each !== '');
+  return lines.flatMap((written, index) => {
+    const text = written.trim().replaceAll('\t', ' ');
+    const isBlank = !/[\p{L}\p{N}]/u.test(plainLine(text));
+    if (isBlank || told.has(index + 1) || words.some((each) => each.includes(text) || text.includes(each))) return [];
+    return [{ line: index + 1, text, why: 'not understood' }];
+  });
 }
 
 /** The tidied line with its wide gaps. */
@@ -91,7 +117,11 @@ function driverColumns(table: readonly TableLine[], unread: UnreadText[]): Given
     table.flatMap((row): Given[] => {
       const value = row.cells.get(column);
       const isName = row === head || readLabel(row.label).meaning === 'name';
-      if (isName && columns.length < 2 && row === head && readLabel(row.label).meaning !== 'name') return [];
+      if (columns.length < 2 && row === head && readLabel(row.label).meaning !== 'name') {
+        // What heads a table of one driver names its columns, or is no part of it.
+        if (index === 0) unread.push({ line: row.line, text: row.found, why: 'no label with a number' });
+        return [];
+      }
       if (value !== undefined) return [{ ...row, label: isName ? 'Name' : row.label, value, found: row.found }];
       if (index === 0 && row !== head && ![...row.cells.keys()].some((each) => shown.includes(each))) {
         unread.push({ line: row.line, text: row.found, why: 'no value of a driver stands in this row' });
@@ -150,7 +180,7 @@ function readDriver(pairs: readonly Given[], others: readonly UnreadText[], deci
   const heads = name === '' && first && first.text.length <= 40 && pairs.every(({ line }) => line > first.line);
   return {
     name: name.replaceAll(/\s+/g, ' ').trim(),
-    ...(heads && { heading: first.text }),
+    ...(heads && { heading: first.text.replaceAll(/\s+/g, ' ') }),
     rows,
     unread,
   };

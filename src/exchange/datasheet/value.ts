@@ -57,6 +57,8 @@ export function readValue(text: string, field: NumberField, around: Around): Val
   if (field === 'xmax' && !isPeakToPeak && unit?.quantity !== 'travel' && !ONE_WAY.test(around.words)) {
     remarks.push('read as one-way');
   }
+  const left = leftOver(second ? '' : tail, quantity, around.decimalCommas);
+  if (left !== '') remarks.push(`“${left}” left out`);
   const numbers = second
     ? [...first.readings, ...middle(first.readings, second.readings, range ?? ''), ...second.readings]
     : first.readings;
@@ -127,6 +129,18 @@ function otherValue(tail: string, taken: string, quantity: QuantityName, commas:
   const other = `${number.readings[0] ?? ''} ${unit.symbol}`;
   const [a, b] = [parseQuantity(taken)?.value, parseQuantity(other)?.value];
   return a !== undefined && b !== undefined && Math.abs(a / b - 1) > 0.02 ? other : undefined;
+}
+
+/** Words behind a value that say nothing that was taken from them. */
+function leftOver(tail: string, quantity: QuantityName, commas: boolean): string {
+  const start = /^\s*[([/=,]\s*/.exec(tail)?.[0];
+  const number = start === undefined ? undefined : numberAtStart(tail.slice(start.length), commas);
+  const unit = number && unitAtStart(number.rest)?.unit;
+  const left = tail
+    .replace(BOTH_WAYS, '')
+    .replace(ONE_WAY, '')
+    .replaceAll(/^[\s()[\]/,;.-]+|[\s()[\]/,;.-]+$/g, '');
+  return (unit && fits(unit, quantity)) || !/[\p{L}\d]{2}/u.test(left) ? '' : left;
 }
 
 /** Several coils of the same ohms: what counts is how they are wired. */
