@@ -21,7 +21,7 @@ export const appStyles = css`
       background: none;
     }
     *:has(~ review-page) {
-      display: none;
+      display: none !important;
     }
   }
   top-bar {

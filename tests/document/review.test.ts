@@ -51,7 +51,7 @@ describe('the review of the two-driver check', () => {
     expect(review.counts.fail).toBeGreaterThan(0);
     expect(statuses.filter((status) => status === 'fail')).toHaveLength(review.counts.fail);
     const travel = review.verdicts.find(({ label }) => label === 'travel');
-    expect(travel?.limits).toEqual(['Good 0.7 ×', 'Caution 1 ×']);
+    expect(travel?.limits).toEqual(['rule 0.7 ×', 'stretched 1 ×']);
     expect(travel?.reason).toMatch(/^Tweeter travel as a share of Xmax .+ to spare\.$/);
     expect(review.verdicts).toHaveLength(20);
   });
@@ -137,7 +137,7 @@ test('as text it reads without mark-up, one thing a line', async () => {
   ]);
   expect(text).toContain('\n- Resonance Fs: Woofer 38 Hz, Tweeter 850 Hz\n');
   expect(text).toContain('\n- CAUTION Shared window: Tight. Resonance at 1\u2009700 Hz and narrowing');
-  expect(text).toContain('\n  Held against: Good 0.7 ×, Caution 1 ×\n');
+  expect(text).toContain('\n  Held against: rule 0.7 ×, stretched 1 ×\n');
   expect(text).toContain('\nWHERE THE NUMBERS COME FROM\n- invented: Resonance Fs, ');
   expect(text).not.toMatch(/undefined|NaN|\[object|[<>]|\*\*|\n\n\n/);
 });

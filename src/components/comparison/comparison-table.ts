@@ -109,12 +109,28 @@ export class ComparisonTable extends LitElement {
       }
     }
     @container (max-width: 560px) {
-      col.label {
-        width: 32%;
-      }
-      col.move,
+      colgroup,
+      thead th:first-child,
       .number {
         display: none;
+      }
+      table,
+      thead,
+      tbody {
+        display: block;
+      }
+      tr {
+        display: grid;
+        grid-template-columns: 1fr 1fr;
+        border-bottom: 1px solid var(--line);
+      }
+      th,
+      td {
+        border: 0;
+      }
+      tbody th {
+        grid-column: 1 / -1;
+        padding-bottom: 0;
       }
     }
   `;

@@ -25,6 +25,10 @@ export class PageDialog extends LitElement {
     :host([wide]) dialog {
       width: min(1160px, calc(100vw - 32px));
     }
+    /* What stands below would give answers away. */
+    :host([covering]) dialog::backdrop {
+      background: var(--ground);
+    }
     dialog[open] {
       display: flex;
       flex-direction: column;
@@ -73,7 +77,7 @@ export class PageDialog extends LitElement {
       align-items: center;
       gap: 8px;
     }
-    ::slotted([slot='tools']) {
+    ::slotted(button[slot='tools']) {
       font: inherit;
       min-height: 32px;
       padding: 0 12px;

@@ -142,9 +142,16 @@ export const reviewStyles = css`
     color: var(--ink2);
     font-size: 12px;
   }
+  td,
+  thead th {
+    overflow-wrap: normal;
+  }
   tr > :first-child {
     padding-inline-start: 0;
     text-align: start;
+  }
+  td:not(.long) {
+    white-space: nowrap;
   }
   td.long {
     text-align: start;

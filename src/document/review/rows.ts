@@ -51,12 +51,17 @@ export function readRows(workbook: Reviewed, sheet: Sheet): { rows: ReviewedRow[
   const rows: ReviewedRow[] = [];
   const notes: string[] = [];
   const sections = sectionsOf(sheet);
+  let heads = new Map<number, string>();
+  let under: SheetSection | undefined;
   for (const [row, cells] of [...byRow].toSorted(([a], [b]) => a - b)) {
     const ordered = cells.toSorted((a, b) => a.column - b.column);
     notes.push(...ordered.filter(({ cell }) => cell.look === 'note').map(({ cell }) => cell.text));
     const section = sections.findLast(({ first }) => first <= row) ?? NO_SECTION;
     // A row of sub-headings has words over the columns, which are no inputs.
     const isHead = ordered.some(({ cell, column }) => cell.look === 'label' && column === 0);
+    if (section !== under || isHead) heads = new Map();
+    under = section;
+    if (isHead) for (const { column, cell } of ordered) if (column > 0) heads.set(column, cell.text);
     const label = textAt(sheet, row, 0);
     const verdicts = ordered.filter(({ address }) => isVerdict(workbook.state(sheet.id, address)));
     const read = ordered
@@ -68,7 +73,7 @@ export function readRows(workbook: Reviewed, sheet: Sheet): { rows: ReviewedRow[
         const text = [shown ? shownText(shown) : cell.text, basis].filter(Boolean).join(' ');
         const judge = verdicts.find((each) => each.column < column);
         const isLimit = judge !== undefined && refersTo(workbook, sheet, judge.cell.text, address);
-        const title = sheet.columns[column]?.title ?? columnLetters(column);
+        const title = heads.get(column) ?? sheet.columns[column]?.title ?? columnLetters(column);
         return {
           role: roleOf(cell, state, isLimit),
           address,
