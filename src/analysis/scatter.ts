@@ -130,7 +130,7 @@ function blockOf(curves: readonly { readonly values: Float64Array }[], first: nu
   let run = 0;
   for (const { values } of curves) {
     for (let start = first; start < values.length; start += frequencies.length, run++)
-      for (let point = 0; point < points; point++) block[point]![run] = values[start + point]!;
+      for (const [point, runsOf] of block.entries()) runsOf[run] = values[start + point] ?? Number.NaN;
   }
   return block;
 }
