@@ -67,6 +67,17 @@ export class SheetPaste extends LitElement {
         max-width: 260px;
         margin-top: 4px;
       }
+      @media (max-width: 640px) {
+        .found {
+          font-size: 11px;
+        }
+        tbody th {
+          white-space: normal;
+        }
+        td:nth-child(2) {
+          width: 45%;
+        }
+      }
       .name {
         max-width: 340px;
         display: block;
@@ -210,7 +221,7 @@ export class SheetPaste extends LitElement {
                   aria-label=${`${label}: ${question.words}`}
                   @change=${(event: Event) => this.#choose(driver, at, (event.target as HTMLSelectElement).value)}
                 >
-                  <option value="" ?selected=${answer === ''}>Left out until you choose</option>
+                  <option value="" ?selected=${answer === ''}>Not chosen</option>
                   ${question.choices.map(
                     (choice) =>
                       html`<option value=${choice.text} ?selected=${answer === choice.text}>
