@@ -18,7 +18,9 @@ export class Person {
       const app = document.querySelector('octavo-app')?.shadowRoot;
       const grid = app?.querySelector('sheet-grid')?.shadowRoot;
       return (
-        app?.querySelector('plot-dock') && grid?.querySelector('.cell.number') && !grid.querySelector('.cell.waiting')
+        app?.querySelector('plot-dock') &&
+        grid?.querySelector('.cell.number') &&
+        !grid.querySelector('.row:not([hidden]) .cell.waiting:not([hidden])')
       );
     });
   }
