@@ -41,32 +41,3 @@ export interface Seek {
 
 /** A question in words, read; or why it could not be. */
 export type ReadQuestion = SeekQuestion | { readonly wrong: string; readonly suggestions: readonly string[] };
-
-export type Objective =
-  | { readonly kind: 'least' | 'most'; readonly result: Place }
-  /** An input to be as small, or large, as it can. */
-  | { readonly kind: 'leastInput' | 'mostInput'; readonly input: Place }
-  /** A curve with the least spread of its values between two frequencies. */
-  | { readonly kind: 'flattest'; readonly curve: Place; readonly from: number; readonly to: number }
-  | { readonly kind: 'target'; readonly result: Place; readonly value: number };
-
-export interface OptimiseQuestion {
-  readonly document: OctavoDocument;
-  readonly inputs: readonly { readonly at: Place; readonly range?: readonly [number, number] }[];
-  readonly objective: Objective;
-  /** Verdicts that must stay free of failure; all that are free of it now where absent. */
-  readonly keep?: readonly Place[];
-  readonly seed?: number;
-}
-
-export interface Optimum {
-  readonly set: readonly SetInput[];
-  /** The objective before and after, in its own unit (SI). Lower is better but for `most` and `mostInput`. */
-  readonly before: number;
-  readonly after: number;
-  /** Whether every verdict to be kept is kept there. */
-  readonly keepsVerdicts: boolean;
-  readonly broken: readonly Result[];
-  readonly evaluations: number;
-  readonly sentence: string;
-}

@@ -1,11 +1,10 @@
 import type { OctavoDocument } from '../document/types.ts';
 import type { Subject, Watch } from './subject-types.ts';
 import type { SweepQuestion, Sweep, MapQuestion, ResultMap } from './sweep-types.ts';
-import type { SeekQuestion, Seek, ReadQuestion, OptimiseQuestion, Optimum } from './seek-types.ts';
+import type { SeekQuestion, Seek, ReadQuestion } from './seek-types.ts';
 import type { ScatterQuestion, Scatter } from './scatter-types.ts';
 import type { DrivesQuestion, Drives, FollowsQuestion, Follows } from './drives-types.ts';
 import type { Row, ShortlistQuestion, Shortlist } from './shortlist-types.ts';
-import type { CombinationsQuestion, Combinations, CheapestQuestion, Cheapest } from './change-types.ts';
 
 /** All questions, wherever they are answered: in this thread, or in workers. */
 export interface Analyst {
@@ -15,40 +14,19 @@ export interface Analyst {
   sweep(question: SweepQuestion, watch?: Watch): Promise<Sweep>;
   map(question: MapQuestion, watch?: Watch): Promise<ResultMap>;
   seek(question: SeekQuestion, watch?: Watch): Promise<Seek>;
-  optimise(question: OptimiseQuestion, watch?: Watch): Promise<Optimum>;
   scatter(question: ScatterQuestion, watch?: Watch): Promise<Scatter>;
   drives(question: DrivesQuestion, watch?: Watch): Promise<Drives>;
   follows(question: FollowsQuestion, watch?: Watch): Promise<Follows>;
   /** @param first - Hears the first rows before all are judged. */
   shortlist(question: ShortlistQuestion, watch?: Watch, first?: (rows: readonly Row[]) => void): Promise<Shortlist>;
-  combinations(question: CombinationsQuestion, watch?: Watch): Promise<Combinations>;
-  cheapest(question: CheapestQuestion, watch?: Watch): Promise<Cheapest>;
   dispose(): void;
 }
 
 export type { Setting, Input, Result, Subject, SetInput, Progress, Watch, Span, Standing } from './subject-types.ts';
 export type { SweepQuestion, Sweep, MapQuestion, Line, ResultMap } from './sweep-types.ts';
-export type {
-  Target,
-  SeekQuestion,
-  Found,
-  Seek,
-  ReadQuestion,
-  Objective,
-  OptimiseQuestion,
-  Optimum,
-} from './seek-types.ts';
+export type { Target, SeekQuestion, Found, Seek, ReadQuestion } from './seek-types.ts';
 export type { CauseName, Spread, ScatterQuestion, Cause, Scattered, Scatter } from './scatter-types.ts';
 export type { DrivesQuestion, Branch, Drives, FollowsQuestion, Follows } from './drives-types.ts';
 export type { Candidate, PairRules, Row, ShortlistQuestion, Shortlist } from './shortlist-types.ts';
-export type {
-  CombinationsQuestion,
-  Option,
-  Combination,
-  Combinations,
-  CheapestQuestion,
-  ChangeStep,
-  Cheapest,
-} from './change-types.ts';
 
 export { standings } from './subject-types.ts';

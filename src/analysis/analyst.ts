@@ -1,0 +1,32 @@
+import type { OctavoDocument } from '../document/types.ts';
+import { drives, follows } from './drives.ts';
+import { readQuestion } from './read-question.ts';
+import { scatter } from './scatter.ts';
+import { seek } from './seek.ts';
+import { SheetModel } from './sheet-model.ts';
+import { shortlist } from './shortlist.ts';
+import { map, sweep } from './sweep.ts';
+import type { Analyst } from './types.ts';
+
+/** Answers in this thread, each document on an engine of its own for as long as the question takes. */
+export const createAnalyst = (): Analyst => ({
+  subject: (document) => withModel(document, async ({ subject }) => subject),
+  read: (document, sentence) => withModel(document, (model) => readQuestion(model, sentence)),
+  sweep: (question, watch) => withModel(question.document, (model) => sweep(model, question, watch)),
+  map: (question, watch) => withModel(question.document, (model) => map(model, question, watch)),
+  seek: (question, watch) => withModel(question.document, (model) => seek(model, question, watch)),
+  scatter: (question, watch) => withModel(question.document, (model) => scatter(model, question, watch)),
+  drives: (question, watch) => withModel(question.document, (model) => drives(model, question, watch)),
+  follows: (question, watch) => withModel(question.document, (model) => follows(model, question, watch)),
+  shortlist,
+  dispose: () => undefined,
+});
+
+async function withModel<T>(document: OctavoDocument, task: (model: SheetModel) => Promise<T>): Promise<T> {
+  const model = await SheetModel.open(document);
+  try {
+    return await task(model);
+  } finally {
+    model.dispose();
+  }
+}
