@@ -1,7 +1,8 @@
 import { standardVolts } from '../air.ts';
 import { need } from '../driver/need.ts';
 import { solveImpedance } from '../enclosure/impedance-curve.ts';
-import { boxFields, coilPressureOf, flatLevel, loadOf, modelOf } from '../enclosure/model.ts';
+import { boxFields, modelOf } from '../enclosure/circuit-of.ts';
+import { coilPressureOf, flatLevel, loadOf } from '../enclosure/model.ts';
 import { travelCurve } from '../enclosure/travel-curve.ts';
 import type { Box, HighPass } from '../values/box.ts';
 import type { Curve } from '../values/curve.ts';

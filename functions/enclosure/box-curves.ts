@@ -5,7 +5,8 @@ import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import { solveImpedance } from './impedance-curve.ts';
 import { solveLumped } from './lumped.ts';
-import { flatLevel, loadOf, modelOf, pressureOf } from './model.ts';
+import { modelOf } from './circuit-of.ts';
+import { flatLevel, loadOf, pressureOf } from './model.ts';
 import { box, demoClosed, demoVented, volts } from './parameters.ts';
 import { travelCurve } from './travel-curve.ts';
 

@@ -1,56 +1,11 @@
 import { airDensity, referencePressure, soundSpeed } from '../air.ts';
-import { lossyCoilOf } from '../driver/lossy-coil.ts';
-import { need, type With } from '../driver/need.ts';
+import { need } from '../driver/need.ts';
 import type { Box } from '../values/box.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import { solveLoad, type AcousticLoad } from './acoustic-load.ts';
-import { solveLumped, type LumpedModel, type LumpedSolution } from './lumped.ts';
-
-/** What every box asks of its driver. */
-export const boxFields = ['fs', 'qms', 'qes', 'vas', 're'] as const;
-
-type BoxDriver = With<(typeof boxFields)[number]>;
-
-/** Vas over the apparent volume. */
-export const complianceRatio = (driver: BoxDriver, box: Pick<Box, 'volume' | 'fill'>): number =>
-  driver.vas / (box.volume * box.fill);
-
-/** Where port, radiators or closed box resonate. */
-export function resonanceOf(box: Box): number {
-  const driver = box.driver as BoxDriver;
-  if (box.tuning !== undefined) return box.tuning;
-  if (box.radiator !== undefined) {
-    return box.radiator.fp * Math.sqrt(1 + box.radiator.vap / (box.volume * box.fill));
-  }
-  return driver.fs * Math.sqrt(1 + complianceRatio(driver, box));
-}
-
-/** The circuit of a box; the driver must carry {@link boxFields}, as every box made here does. */
-export function modelOf(box: Box): LumpedModel & { readonly ratio: number; readonly series: number } {
-  const driver = box.driver as BoxDriver;
-  const { radiator, frontVolume } = box;
-  return {
-    style: box.style === 'baffle' ? 'free' : box.style,
-    fs: driver.fs,
-    qms: driver.qms,
-    qes: driver.qes,
-    re: driver.re,
-    coil: driver.le ?? 0,
-    lossyCoil: lossyCoilOf(driver),
-    series: box.seriesResistance,
-    ratio: complianceRatio(driver, box),
-    ...(frontVolume === undefined ? {} : { frontRatio: driver.vas / frontVolume }),
-    ...(radiator === undefined
-      ? {}
-      : { radiator: { ratio: radiator.vap / (box.volume * box.fill), fp: radiator.fp, qmp: radiator.qmp } }),
-    lossFrequency: resonanceOf(box),
-    leakageQ: box.leakageQ,
-    absorptionQ: box.absorptionQ,
-    portQ: box.portQ,
-    highPass: box.highPass,
-  };
-}
+import { boxFields, modelOf, type BoxDriver } from './circuit-of.ts';
+import { solveLumped, type LumpedSolution } from './lumped.ts';
 
 /** What has been solved of a box over the grid. */
 interface Solved {

@@ -2,7 +2,7 @@ import { need } from '../driver/need.ts';
 import type { Box } from '../values/box.ts';
 import type { Driver } from '../values/driver.ts';
 import { Problem } from '../values/problem.ts';
-import { modelOf } from './model.ts';
+import { modelOf } from './circuit-of.ts';
 
 /** Total Q of a driver with a resistance in series: Qes grows by (Re + series)/Re. */
 export function seriesQts(driver: Driver, series: number): number | Problem {

@@ -1,7 +1,8 @@
 import type { Box } from '../values/box.ts';
 import { Problem } from '../values/problem.ts';
 import { solveLumped } from './lumped.ts';
-import { travelOf, modelOf, travelPerVolt } from './model.ts';
+import { modelOf } from './circuit-of.ts';
+import { travelOf, travelPerVolt } from './model.ts';
 
 /** One-way peak travel at 0 Hz in free air for volts rms: what the travel ratio of the circuit multiplies. */
 export function travelAt(box: Box, volts: number): number | Problem {

@@ -1,4 +1,4 @@
-import { resonanceOf } from '../../enclosure/model.ts';
+import { resonanceOf } from '../../enclosure/circuit-of.ts';
 import { totalQ } from '../../enclosure/qtc.ts';
 import { styleNames } from '../../enclosure/style-names.ts';
 import type { Box } from '../box.ts';
@@ -14,7 +14,13 @@ export const ofBox: readonly ReadableField<Box>[] = [
   field('notch', 'Resonance of the radiators in free air', 'frequency', (box) => box.radiator?.fp, 'Notch'),
   field('radiatorarea', 'Area of the radiators', 'area', (box) => box.radiator?.area),
   field('radiators', 'Number of radiators', 'ratio', (box) => box.radiator?.count, 'Radiators'),
-  field('qtc', 'Total Q, closed box or baffle only', 'ratio', (box) => (box.style === 'closed' || box.style === 'baffle' ? totalQ(box) : undefined), 'Qtc'),
+  field(
+    'qtc',
+    'Total Q, closed box or baffle only',
+    'ratio',
+    (box) => (box.style === 'closed' || box.style === 'baffle' ? totalQ(box) : undefined),
+    'Qtc',
+  ),
   field('fill', 'Apparent-volume factor of the filling', 'ratio', (box) => box.fill, 'Filling'),
   field('seriesresistance', 'Series resistance', 'resistance', (box) => box.seriesResistance),
   field('leakageq', 'Leakage Q', 'ratio', (box) => finite(box.leakageQ)),

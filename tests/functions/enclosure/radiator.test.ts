@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { solveLumped } from '../../../functions/enclosure/lumped.ts';
-import { modelOf } from '../../../functions/enclosure/model.ts';
+import { modelOf } from '../../../functions/enclosure/circuit-of.ts';
 import { fieldOf } from '../../../functions/values/fields.ts';
 import { Problem } from '../../../functions/values/problem.ts';
 import { box, call, curve, driver, number, woofer } from './call.ts';

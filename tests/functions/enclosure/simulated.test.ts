@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { airDensity, soundSpeed } from '../../../functions/air.ts';
 import { solveImpedance } from '../../../functions/enclosure/impedance-curve.ts';
 import { solveLumped, type LumpedSolution } from '../../../functions/enclosure/lumped.ts';
-import { modelOf } from '../../../functions/enclosure/model.ts';
+import { modelOf } from '../../../functions/enclosure/circuit-of.ts';
 import type { Box } from '../../../functions/values/box.ts';
 import { box, driver } from './call.ts';
 import { netlist, over, plus, simulate, times, type Acoustics, type Complex, type Elements } from './netlist.ts';
