@@ -1,15 +1,16 @@
-import type { SyntaxNode } from '@lezer/common';
 import type { AnyFunction } from '../../functions/define.ts';
 import { Refused } from '../engine/arguments.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { slotsOf } from '../formula/compile-call.ts';
 import { sheetName } from '../formula/compile-reference.ts';
 import { parser } from '../formula/parser.ts';
-import { childrenOf } from '../formula/part.ts';
+import { childrenOf, type Part } from '../formula/part.ts';
 import type { Held } from './datum.ts';
 import { numberIn, operation } from './operators.ts';
 import { fieldCall, ownCall } from './own-calls.ts';
 import { plainCalls, type Run } from './plain-calls.ts';
+
+type Node = Part['node'];
 
 /** Where a compiled formula finds the cells that it refers to. */
 export interface Cells {
@@ -39,7 +40,7 @@ class FormulaCompiler {
     this.#cells = cells;
   }
 
-  part(node: SyntaxNode): Run | undefined {
+  part(node: Node): Run | undefined {
     const text = this.#slice(node);
     switch (node.name) {
       case 'Number':
@@ -65,30 +66,30 @@ class FormulaCompiler {
     }
   }
 
-  #slice(node: SyntaxNode): string {
+  #slice(node: Node): string {
     return this.#text.slice(node.from, node.to);
   }
 
-  #child(node: SyntaxNode, index: number): Run | undefined {
+  #child(node: Node, index: number): Run | undefined {
     const child = childrenOf(node)[index];
     return child && this.part(child);
   }
 
-  #sheetOf(node: SyntaxNode): string {
+  #sheetOf(node: Node): string {
     const written = node.getChild('Sheet');
     return written ? sheetName(this.#slice(written)) : this.#sheet;
   }
 
-  #addresses(node: SyntaxNode): string[] {
+  #addresses(node: Node): string[] {
     return node.getChildren('Address').map((child) => this.#slice(child));
   }
 
-  #cell(node: SyntaxNode): Run | undefined {
+  #cell(node: Node): Run | undefined {
     const [address = ''] = this.#addresses(node);
     return this.#cells.reader(this.#sheetOf(node), address);
   }
 
-  #range(node: SyntaxNode): Run | undefined {
+  #range(node: Node): Run | undefined {
     const sheet = this.#sheetOf(node);
     const [first, last] = this.#addresses(node).map(parseAddress);
     if (!first || !last) return undefined;
@@ -112,7 +113,7 @@ class FormulaCompiler {
     };
   }
 
-  #call(node: SyntaxNode): Run | undefined {
+  #call(node: Node): Run | undefined {
     const [name] = childrenOf(node);
     const called = name ? this.#slice(name).toUpperCase() : '';
     const slots = slotsOf(node.getChild('Arguments'));
@@ -125,7 +126,7 @@ class FormulaCompiler {
     return given.length === slots.length && Object.hasOwn(plainCalls, called) ? plainCalls[called]?.(given) : undefined;
   }
 
-  #signed(node: SyntaxNode): Run | undefined {
+  #signed(node: Node): Run | undefined {
     const [sign] = childrenOf(node);
     const operand = this.#child(node, 1);
     if (!operand || !sign) return undefined;
@@ -136,7 +137,7 @@ class FormulaCompiler {
     };
   }
 
-  #percent(node: SyntaxNode): Run | undefined {
+  #percent(node: Node): Run | undefined {
     const operand = this.#child(node, 0);
     return (
       operand &&
@@ -147,7 +148,7 @@ class FormulaCompiler {
     );
   }
 
-  #binary(node: SyntaxNode): Run | undefined {
+  #binary(node: Node): Run | undefined {
     const [leftNode, operatorNode, rightNode] = childrenOf(node);
     const left = leftNode && this.part(leftNode);
     const right = rightNode && this.part(rightNode);

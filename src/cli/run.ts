@@ -9,6 +9,9 @@ import type { SheetEngine } from '../engine/types.ts';
 import { decodeDocument } from '../exchange/decode.ts';
 import { readFile } from '../exchange/file.ts';
 import { decodeShelf, readShelf } from '../exchange/shelf-file.ts';
+import { QuestionError } from '../analysis/place-error.ts';
+import { ask } from './ask.ts';
+import { questionUsage, readAsking, type Asking } from './ask-arguments.ts';
 import { readArguments, usage, type Request } from './arguments.ts';
 import { describeCell } from './describe-cell.ts';
 import { describeFunctions, listFunctions } from './describe-functions.ts';
@@ -31,8 +34,13 @@ export interface Surroundings {
 
 /** Runs the command line. Gives the exit status: 0, or 1 after a message in `error`. */
 export async function run(given: readonly string[], around: Surroundings): Promise<number> {
+  const asking = readAsking(given);
+  if (asking) return report('wrong' in asking ? asking.wrong : await answerQuestion(asking, around), around);
   const request = readArguments(given);
-  const wrong = 'wrong' in request ? request.wrong : await answer(request, around);
+  return report('wrong' in request ? request.wrong : await answer(request, around), around);
+}
+
+function report(wrong: string | undefined, around: Surroundings): number {
   if (wrong === undefined) return 0;
   around.error(wrong);
   return 1;
@@ -42,7 +50,7 @@ export async function run(given: readonly string[], around: Surroundings): Promi
 function answer(request: Request, around: Surroundings): Promise<string | undefined> | string | undefined {
   switch (request.kind) {
     case 'help':
-      around.out(usage);
+      around.out(`${usage}\n\n${questionUsage}`);
       return undefined;
     case 'functions':
       around.out(request.json ? json(describeFunctions(around.catalogue)) : listFunctions(around.catalogue));
@@ -69,6 +77,18 @@ async function search(
   around.out(asJson ? json(describeDrivers(found)) : listDrivers(found));
   if (!asJson && found.length === 0) around.error('No driver on the shelf is like that.');
   return undefined;
+}
+
+async function answerQuestion(asking: Asking, around: Surroundings): Promise<string | undefined> {
+  const opened = await open(asking.file, around);
+  if (isRefusal(opened)) return opened.refused;
+  try {
+    around.out(json(await ask(opened, asking)));
+    return undefined;
+  } catch (error) {
+    if (error instanceof QuestionError) return error.message;
+    throw error;
+  }
 }
 
 async function calculate(
