@@ -43,8 +43,6 @@ type Windows = Row['windows'];
 
 /** Pairs judged between two looks at the clock. */
 const BATCH = 4096;
-/** The first rows are told after so many milliseconds. */
-const FIRST_AFTER = 80;
 
 /** All pairs, or teams of three, by the two-driver rules. Each window is the one that PAIR.WINDOW gives for the same limits.
  *  @throws An error in words for the reader where the ranking cannot be read. */
@@ -55,12 +53,11 @@ export async function shortlist(
 ): Promise<Shortlist> {
   const judge = new Judge(question);
   const breath = new Breath(watch);
-  const started = performance.now();
   let isTold = first === undefined;
   const of = judge.teams;
   while (judge.judged < of) {
     judge.go(Math.min(of, judge.judged + BATCH));
-    if (!isTold && performance.now() - started > FIRST_AFTER) {
+    if (!isTold) {
       first?.(judge.best());
       isTold = true;
     }
