@@ -28,7 +28,7 @@ const source = {
   at: 'efficiency constant k = η₀/(f₃³·V_B), greatest over all responses',
 } as const;
 const remarks =
-  'All damping electrical and the box the only spring: no driver can do better. Box gain of rooms is no part of it.';
+  'All damping electrical and the box the only spring: no driver can do better with an even response. The vented bound is that of Chebyshev responses: other even ones pass it by 2 % at most as far as seen, one whose bass sags by 1 to 3 dB above F3 by up to a third. Box gain of rooms is no part of it.';
 
 const efficiencyAt = (claimed: number, ohms: number): number =>
   10 ** ((claimed - halfSpaceWattLevel) / 10) * (ohms / standardVolts ** 2);
