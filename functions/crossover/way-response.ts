@@ -94,13 +94,3 @@ export function wayField(way: Way): ComplexCurve {
   }
   return { re: outRe, im: outIm };
 }
-
-/**
- * Complex pressure of a way at 1 m on its own axis, half space, for 2.83 V at the terminals of the loudspeaker: level in
- * dB with phase. Network on the real impedance, active filter, gain, delay and polarity are in it; the way's position,
- * directivity and the time of flight are not.
- */
-export function wayPressure(way: Way): Curve {
-  const { from, to } = bandOfWay(way);
-  return pressureCurve(way.name, wayField(way), from, to);
-}

@@ -2,7 +2,6 @@ import { soundSpeed } from '../air.ts';
 
 /** End corrections of both ends together, in diameters. */
 export const endCorrections = { 'flanged and free': 0.732, 'both flanged': 0.85, 'both free': 0.614 } as const;
-export type Ends = keyof typeof endCorrections;
 
 /** Diameter of a round opening of an area. */
 export const diameterOf = (area: number): number => Math.sqrt((4 * area) / Math.PI);

@@ -5,7 +5,6 @@ import { QuestionError } from './place-error.ts';
 
 /** What a ranking can name of a row, in this order: octaves, dB, dB, money, ohms, hertz, octaves. */
 export const rankingNames = ['window', 'level', 'pad', 'price', 'ohms', 'resonance', 'stretched'] as const;
-export type RankingName = (typeof rankingNames)[number];
 
 /** A formula over the figures of a row, as a function of them in the order of {@link rankingNames}; NaN where it has no number.
  *  @throws An error in words for the reader where the formula cannot be read. */

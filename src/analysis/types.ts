@@ -22,11 +22,9 @@ export interface Analyst {
   dispose(): void;
 }
 
-export type { Setting, Input, Result, Subject, SetInput, Progress, Watch, Span, Standing } from './subject-types.ts';
-export type { SweepQuestion, Sweep, MapQuestion, Line, ResultMap } from './sweep-types.ts';
-export type { Target, SeekQuestion, Found, Seek, ReadQuestion } from './seek-types.ts';
-export type { CauseName, Spread, ScatterQuestion, Cause, Scattered, Scatter } from './scatter-types.ts';
-export type { DrivesQuestion, Branch, Drives, FollowsQuestion, Follows } from './drives-types.ts';
+export type { Subject, Watch, Span } from './subject-types.ts';
+export type { SweepQuestion, Sweep, MapQuestion, ResultMap } from './sweep-types.ts';
+export type { SeekQuestion, Seek, ReadQuestion } from './seek-types.ts';
+export type { CauseName, Spread, ScatterQuestion, Scattered, Scatter } from './scatter-types.ts';
+export type { DrivesQuestion, Drives, FollowsQuestion, Follows } from './drives-types.ts';
 export type { Candidate, PairRules, Row, ShortlistQuestion, Shortlist } from './shortlist-types.ts';
-
-export { standings } from './subject-types.ts';

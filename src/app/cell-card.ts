@@ -2,8 +2,17 @@ import { html, type TemplateResult } from 'lit';
 import type { CellRecord } from '../../functions/values/record.ts';
 import '../components/record-card/record-card.ts';
 import { labelOf } from '../document/labels.ts';
+import type { CardState } from '../components/record-card/content.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { derivationOf } from './derivation.ts';
+
+const emptyCell = (sheet: string, cell: string): CardState => ({
+  sheet,
+  cell,
+  value: { kind: 'empty' },
+  type: { kind: 'empty' },
+  findings: [],
+});
 
 /** The card of a cell with all that is known of it; `full` with every point of its curves. */
 export function cellCard(
@@ -13,9 +22,10 @@ export function cellCard(
   { full, go }: { readonly full: boolean; readonly go: (place: { sheet: string; cell: string }) => void },
 ): TemplateResult {
   const { formula, worked, origins } = derivationOf(workbook, sheet, cell);
+  const state: CardState = workbook.state(sheet, cell) ?? emptyCell(sheet, cell);
   const at = workbook.document.sheets.find(({ id }) => id === sheet);
   return html`<record-card
-    .state=${workbook.state(sheet, cell) ?? { sheet, cell, value: { kind: 'empty' }, type: { kind: 'empty' }, findings: [] }}
+    .state=${state}
     label=${at ? labelOf(at, cell) : ''}
     formula=${formula}
     worked=${worked}
