@@ -5,7 +5,7 @@ import { gzipSync } from 'node:zlib';
 
 const built = resolve(import.meta.dirname, '../dist');
 /** Of the whole, a third is the catalogue of functions, which grows with what the tool knows, and a third the engine. */
-const budget = { 'before the first grid is painted': 60, 'in all': 380 };
+const budget = { 'before the first grid is painted': 60, 'in all': 500 };
 
 const manifest = JSON.parse(readFileSync(join(built, '.vite/manifest.json'), 'utf8'));
 const kilobytes = (file) => gzipSync(readFileSync(join(built, file)), { level: 9 }).length / 1000;
