@@ -94,6 +94,8 @@ export const claimLevel = define({
 
 /** Leakage Q of a box as it is usually built; common practice, no source. */
 const builtLeakage = 7;
+/** Share of the bound that the losses of a closed box leave; common practice, no source. */
+const builtShare = 0.8;
 
 export const claimCheck = define({
   name: 'CLAIM.CHECK',
@@ -105,13 +107,13 @@ export const claimCheck = define({
     formula: '=CLAIM.CHECK("92 dB", "5.8 ohm", "20 L", "30 Hz")',
     gives: { status: 'fail', word: 'Impossible' },
   },
-  remarks: `${remarks} A vented box is held against both bounds: without any loss, and with a leakage Q of 7.`,
+  remarks: `${remarks} A vented box is held against both bounds: without any loss, and with a leakage Q of 7; a closed one counts as strained above 80 % of its bound: common practice, no source.`,
   compute: (given): Verdict => {
     const kind = given.style;
     const wanted = efficiencyAt(given.level, given.re);
     const k = wanted / (given.cutoff ** 3 * given.volume);
     const greatest = largestConstant(kind, 1e6);
-    const built = kind === 'closed' ? greatest * 0.8 : largestConstant(kind, builtLeakage);
+    const built = kind === 'closed' ? greatest * builtShare : largestConstant(kind, builtLeakage);
     const trade = (bound: number) =>
       say`Give up one of three: ${measured(wanted / (bound * given.cutoff ** 3), 'volume')} or more, an F3 of ${measured(Math.cbrt(wanted / (bound * given.volume)), 'frequency')} or higher, or ${measured(levelAt(bound * given.cutoff ** 3 * given.volume, given.re), 'level')} at most.`;
     const share = measured(k / greatest, 'ratio');

@@ -147,7 +147,7 @@ export const ventedAlignedQts = define({
   summary: 'The total Q that a driver must have for a maximally flat, a Bessel or an equal-ripple response.',
   parameters: { response: fixed, ripple, leakageQ },
   returns: { quantity: 'ratio', summary: 'total Q' },
-  source,
+  source: { source: 'thiele1971', at: 'table of alignments, B4 and C4 without losses; leakage after Small 1973' },
   example: { formula: '=VENTED.ALIGNED_QTS("B4")', gives: 0.4048 },
   compute: (given) => {
     const found = fixedAt(given.response, given.ripple, given.leakageQ);

@@ -81,7 +81,10 @@ export const portResonance = define({
   summary: 'First resonance of the air in the port itself, where it lets midrange out.',
   parameters: { length, diameter },
   returns: { quantity: 'frequency', summary: 'first pipe resonance' },
-  source: { source: 'beranek1954', at: 'half a wave in the length with end corrections' },
+  source: {
+    source: 'levine1948',
+    at: 'free end 0.6133 radii; with a flanged end of 8/(3π), half a wave in the length',
+  },
   example: { formula: '=PORT.RESONANCE("260 mm", "68 mm")', gives: 554 },
   compute: (given) => soundSpeed / (2 * (given.length + usualEnds * given.diameter)),
 });

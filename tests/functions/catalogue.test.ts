@@ -18,6 +18,11 @@ test('every name is one of its own, FAMILY.NOUN or the FAMILY itself', () => {
   expect(names.filter((name) => !/^[A-Z]+(\.[A-Z][A-Z0-9_]*)?$/.test(name))).toEqual([]);
 });
 
+test('every entry of the bibliography is cited', () => {
+  const cited = new Set<string>(catalogue.map(({ source }) => source.source));
+  expect(Object.keys(sources).filter((key) => !cited.has(key))).toEqual([]);
+});
+
 describe.each(named)('%s', (_, definition) => {
   test('says what it does, takes and gives in words, with a source that is in the bibliography', () => {
     expect(definition.summary).toMatch(/^[A-Z].*\.$/s);

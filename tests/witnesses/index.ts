@@ -1,7 +1,49 @@
+import { aroundWitnesses } from './around.ts';
+import { boxesWitnesses } from './boxes.ts';
 import { cabinetWitnesses } from './cabinet.ts';
+import { checkWitnesses } from './check.ts';
+import { coilsWitnesses } from './coils.ts';
+import { crossoverWitnesses } from './crossover.ts';
+import { curveWitnesses } from './curve.ts';
+import { cutListWitnesses } from './cut-list.ts';
+import { driverWitnesses } from './driver.ts';
+import { edgesWitnesses } from './edges.ts';
+import { enclosureWitnesses } from './enclosure.ts';
+import { levelWitnesses } from './level.ts';
+import { loadsWitnesses } from './loads.ts';
+import { measureWitnesses } from './measure.ts';
+import { padsWitnesses } from './pads.ts';
 import { pairingWitnesses } from './pairing.ts';
+import { portsWitnesses } from './ports.ts';
 import { radiationWitnesses } from './radiation.ts';
+import { rulesWitnesses } from './rules.ts';
+import { spreadWitnesses } from './spread.ts';
+import { tableWitnesses } from './table.ts';
+import { waysWitnesses } from './ways.ts';
 import type { Witness } from './witness.ts';
 
 /** Every number from outside that is held by a formula alone. */
-export const witnesses: readonly Witness[] = [...cabinetWitnesses, ...radiationWitnesses, ...pairingWitnesses];
+export const witnesses: readonly Witness[] = [
+  ...aroundWitnesses,
+  ...boxesWitnesses,
+  ...cabinetWitnesses,
+  ...checkWitnesses,
+  ...coilsWitnesses,
+  ...crossoverWitnesses,
+  ...curveWitnesses,
+  ...cutListWitnesses,
+  ...driverWitnesses,
+  ...edgesWitnesses,
+  ...enclosureWitnesses,
+  ...levelWitnesses,
+  ...loadsWitnesses,
+  ...measureWitnesses,
+  ...padsWitnesses,
+  ...pairingWitnesses,
+  ...portsWitnesses,
+  ...radiationWitnesses,
+  ...rulesWitnesses,
+  ...spreadWitnesses,
+  ...tableWitnesses,
+  ...waysWitnesses,
+];

@@ -1,9 +1,14 @@
-/** A number from outside this project that a formula must come to. */
+/** A number or word from outside this project that a formula must come to. */
 export interface Witness {
-  /** A whole formula; the function that it vouches for is the first called in it. */
   readonly formula: string;
-  /** SI value as printed or computed outside. */
-  readonly gives: number;
+  /** Cells that the formula reads: address and what is typed there. */
+  readonly cells?: Readonly<Record<string, string>>;
+  /** The field that is held, where the formula gives a driver, a box, a verdict or another such thing. */
+  readonly field?: string;
+  /** The functions that it vouches for; the first called in the formula when left out. */
+  readonly vouches?: readonly string[];
+  /** SI value as printed or computed outside, or the word. */
+  readonly gives: number | string;
   /** Largest difference; half a unit of the last digit of `gives` when left out. */
   readonly within?: { readonly relative?: number; readonly absolute?: number };
   /** Published source and place in it, or the means of an independent computation. */
@@ -13,12 +18,17 @@ export interface Witness {
   readonly confirmed: 'read' | 'memory' | 'computed' | 'practice';
 }
 
-export const functionIn = (formula: string): string => /[A-Z][A-Z0-9_]*\.[A-Z0-9_.]+/.exec(formula)?.[0] ?? '';
+const functionIn = (formula: string): string => /[A-Z][A-Z0-9_]*(\.[A-Z0-9_]+)?(?=\()/.exec(formula)?.[0] ?? '';
+
+/** The functions that a witness vouches for. */
+export const vouchedBy = ({ vouches, formula }: Witness): readonly string[] => vouches ?? [functionIn(formula)];
 
 /** Half a unit of the last digit that a number is written with. */
 export const halfDigit = (value: number): number => 0.5 * 10 ** -(String(value).split('.')[1]?.length ?? 0) * 1.0001;
 
+/** The largest difference that a witness allows; none for a word. */
 export function allowed({ gives, within }: Witness): number {
+  if (typeof gives === 'string') return 0;
   return within === undefined
     ? halfDigit(gives)
     : Math.max(Math.abs(gives) * (within.relative ?? 0), within.absolute ?? 0);

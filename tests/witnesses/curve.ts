@@ -1,0 +1,147 @@
+import { woofer } from './subjects.ts';
+import type { Witness } from './witness.ts';
+
+const byHand = { source: 'worked by hand', confirmed: 'computed' } as const;
+
+export const curveWitnesses: readonly Witness[] = [
+  {
+    formula: '=CURVE.AT(CURVE.READ(1 kHz, 90 dB), "500 Hz")',
+    vouches: ['CURVE.READ', 'CURVE.AT'],
+    gives: 90,
+    source: 'a level that is the same everywhere',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=CURVE.COLUMN(CURVE.READ(1 kHz, 90 dB), 500 Hz)',
+    gives: 90,
+    source: 'a level that is the same everywhere',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=CURVE.MEAN(FILTER.SLOPE("640 Hz", "BW2", "low"), "320 Hz", "1280 Hz")',
+    gives: -4.2021905,
+    within: { absolute: 0.001 },
+    source: 'integral over log f of a Butterworth response, with numpy',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=CURVE.FALL(FILTER.SLOPE("70 Hz", "BW2", "high"), "3.0103 dB")',
+    gives: 70,
+    within: { relative: 0.0001 },
+    source: 'half power of a Butterworth at its corner',
+    confirmed: 'computed',
+  },
+  {
+    formula: `=CURVE.PEAK(BOX.RESPONSE(CLOSED.BOX(${woofer}, "8 L")))`,
+    gives: 0.31789124,
+    within: { absolute: 0.0001 },
+    source: 'Qtc²/√(Qtc² − ¼), by hand',
+    confirmed: 'computed',
+  },
+  {
+    formula: `=CURVE.PEAK_AT(BOX.RESPONSE(CLOSED.BOX(${woofer}, "8 L")))`,
+    gives: 157.51787,
+    within: { relative: 0.001 },
+    source: 'fc/√(1 − 1/(2·Qtc²)), by hand',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=CURVE.LOWEST(FILTER.SLOPE("640 Hz", "BW2", "low"), "320 Hz", "1280 Hz")',
+    gives: -12.304489,
+    within: { absolute: 0.001 },
+    source: 'Butterworth at the upper end, by hand',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=CURVE.LOWEST_AT(FILTER.SLOPE("640 Hz", "BW2", "low"), "320 Hz", "1280 Hz")',
+    gives: 1280,
+    within: { relative: 0.0001 },
+    source: 'a falling curve is lowest at the upper end',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=CURVE.RIPPLE(FILTER.SLOPE("640 Hz", "BW2", "low"), "320 Hz", "1280 Hz")',
+    gives: 12.0412,
+    within: { absolute: 0.001 },
+    source: 'Butterworth between two frequencies, by hand',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=CURVE.CROSSES(FILTER.SLOPE("640 Hz", "BW2", "low"), "-3.0103 dB", "downwards")',
+    gives: 640,
+    within: { relative: 0.0001 },
+    source: 'half power of a Butterworth at its corner',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=CURVE.AT(CURVE.SUM(CURVE.READ(1 kHz, 90 dB), CURVE.READ(1 kHz, 90 dB)), "1 kHz")',
+    vouches: ['CURVE.SUM'],
+    gives: 93.0103,
+    within: { relative: 1e-6 },
+    source: 'two equal powers',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=CURVE.AT(CURVE.ADD(CURVE.READ(1 kHz, 90 dB), FILTER.SLOPE("640 Hz", "BW2", "low")), "1280 Hz")',
+    vouches: ['CURVE.ADD'],
+    gives: 77.695511,
+    within: { absolute: 0.0001 },
+    ...byHand,
+  },
+  {
+    formula: '=CURVE.AT(CURVE.DIFFERENCE(CURVE.READ(1 kHz, 90 dB), CURVE.READ(1 kHz, 80 dB)), "1 kHz")',
+    vouches: ['CURVE.DIFFERENCE'],
+    gives: 10,
+    ...byHand,
+  },
+  {
+    formula: '=CURVE.AT(CURVE.SHIFT(CURVE.READ(1 kHz, 90 dB), "-5.3 dB"), "1 kHz")',
+    vouches: ['CURVE.SHIFT'],
+    gives: 84.7,
+    ...byHand,
+  },
+  {
+    formula: '=CURVE.LIMIT(CURVE.READ(1 kHz, 90 dB), "100 Hz", "2 kHz")',
+    field: 'to',
+    gives: 2000,
+    source: 'as asked for',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=CURVE.AT(CURVE.SMOOTH(CURVE.READ(1 kHz, 90 dB), 0.333 oct), "1 kHz")',
+    vouches: ['CURVE.SMOOTH'],
+    gives: 90,
+    within: { absolute: 1e-6 },
+    source: 'the mean of equal levels is that level',
+    confirmed: 'computed',
+  },
+  {
+    formula:
+      '=CURVE.AT(CURVE.DIVIDE(CURVE.READ(1 kHz, 6 Ω, "resistance"), CURVE.READ(1 kHz, 4 Ω, "resistance")), "1 kHz")',
+    vouches: ['CURVE.DIVIDE'],
+    gives: 1.5,
+    ...byHand,
+  },
+  {
+    formula: '=CURVE.AT(CURVE.SCALE(CURVE.READ(1 kHz, 6 Ω, "resistance"), 2), "1 kHz")',
+    vouches: ['CURVE.SCALE'],
+    gives: 12,
+    ...byHand,
+  },
+  {
+    formula: '=CURVE.AT(CURVE.JOIN(CURVE.READ(1 kHz, 110 dB), CURVE.READ(1 kHz, 90 dB), "300 Hz"), "100 Hz")',
+    vouches: ['CURVE.JOIN'],
+    gives: 90,
+    within: { absolute: 0.0001 },
+    source: 'the lower curve is brought to the level of the upper at the join',
+    confirmed: 'computed',
+  },
+  {
+    formula: '=TABLE.AT(CURVE.TABLE(CURVE.READ(1 kHz, 90 dB), 1, "100 Hz", "1 kHz"), 2, "Frequency", 1 Hz)',
+    vouches: ['CURVE.TABLE'],
+    gives: 200,
+    within: { absolute: 0.0001 },
+    source: 'an octave above 100 Hz',
+    confirmed: 'computed',
+  },
+];
