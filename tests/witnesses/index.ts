@@ -6,6 +6,7 @@ import { coilsWitnesses } from './coils.ts';
 import { crossoverWitnesses } from './crossover.ts';
 import { curveWitnesses } from './curve.ts';
 import { cutListWitnesses } from './cut-list.ts';
+import { disagreeingWitnesses } from './disagreeing.ts';
 import { driverWitnesses } from './driver.ts';
 import { edgesWitnesses } from './edges.ts';
 import { enclosureWitnesses } from './enclosure.ts';
@@ -32,6 +33,7 @@ export const witnesses: readonly Witness[] = [
   ...crossoverWitnesses,
   ...curveWitnesses,
   ...cutListWitnesses,
+  ...disagreeingWitnesses,
   ...driverWitnesses,
   ...edgesWitnesses,
   ...enclosureWitnesses,

@@ -16,6 +16,8 @@ export interface Witness {
   /** `read`: the text was seen; `memory`: from memory; `computed`: by a general library or by hand; `practice`: common
    *  practice, no source. */
   readonly confirmed: 'read' | 'memory' | 'computed' | 'practice';
+  /** Why we do not come to it: the number stays visible, and its test fails as expected. */
+  readonly disagrees?: string;
 }
 
 const functionIn = (formula: string): string => /[A-Z][A-Z0-9_]*(\.[A-Z0-9_]+)?(?=\()/.exec(formula)?.[0] ?? '';
@@ -26,8 +28,15 @@ export const vouchedBy = ({ vouches, formula }: Witness): readonly string[] => v
 /** Half a unit of the last digit that a number is written with. */
 export const halfDigit = (value: number): number => 0.5 * 10 ** -(String(value).split('.')[1]?.length ?? 0) * 1.0001;
 
+/** How far an answer is from its witness, as a share of what is allowed: up to 1 agrees. */
+export function shareOf(witness: Witness, got: number | string): number {
+  const { gives } = witness;
+  if (typeof gives === 'string' || typeof got === 'string') return got === gives ? 0 : Infinity;
+  return Math.abs(got - gives) / allowed(witness);
+}
+
 /** The largest difference that a witness allows; none for a word. */
-export function allowed({ gives, within }: Witness): number {
+function allowed({ gives, within }: Witness): number {
   if (typeof gives === 'string') return 0;
   return within === undefined
     ? halfDigit(gives)

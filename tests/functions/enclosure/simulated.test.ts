@@ -1,9 +1,10 @@
-import { beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { airDensity, soundSpeed } from '../../../functions/air.ts';
 import { solveImpedance } from '../../../functions/enclosure/impedance-curve.ts';
 import { solveLumped, type LumpedSolution } from '../../../functions/enclosure/lumped.ts';
 import { modelOf } from '../../../functions/enclosure/circuit-of.ts';
 import type { Box } from '../../../functions/values/box.ts';
+import { Disagreement } from '../../witnesses/disagreement.ts';
 import { box, driver } from './call.ts';
 import { netlist, over, plus, simulate, times, type Acoustics, type Complex, type Elements } from './netlist.ts';
 
@@ -90,13 +91,16 @@ const decibels = ({ real, img }: Complex): number => 20 * Math.log10(Math.hypot(
 const degrees = ({ real, img }: Complex): number => (Math.atan2(img, real) * 180) / Math.PI;
 
 /** Holds one against the other: within 0.01 dB and 0.1°. */
-function agree(ours: Complex, theirs: Complex, what: string): void {
+function agree(ours: Complex, theirs: Complex, what: string, found: Disagreement): void {
   const apart = over(ours, theirs);
+  found.note(decibels(apart), degrees(apart));
   expect(Math.abs(decibels(apart)), `${what}, dB`).toBeLessThan(0.01);
   expect(Math.abs(degrees(apart)), `${what}, degrees`).toBeLessThan(0.1);
 }
 
-describe.each(cases)('$name in the simulator', ({ made, rear, front }) => {
+describe.each(cases)('$name in the simulator', ({ name, made, rear, front }) => {
+  const disagreement = new Disagreement(name);
+  afterAll(() => disagreement.keep());
   let found: Map<string, Complex[]>;
   let at: Float64Array;
   let solution: LumpedSolution;
@@ -113,7 +117,7 @@ describe.each(cases)('$name in the simulator', ({ made, rear, front }) => {
     const { y, phase } = solveImpedance(modelOf(made), at);
     at.forEach((f, index) => {
       const ours = { real: y[index]! * Math.cos(phase[index]!), img: y[index]! * Math.sin(phase[index]!) };
-      agree(ours, over(of('v(t)', index), of('i(vi)', index)), `${String(f)} Hz`);
+      agree(ours, over(of('v(t)', index), of('i(vi)', index)), `${String(f)} Hz`, disagreement);
     });
   });
 
@@ -122,7 +126,7 @@ describe.each(cases)('$name in the simulator', ({ made, rear, front }) => {
     at.forEach((f, index) => {
       const speed = { real: 0, img: 2 * Math.PI * f * perVolt };
       const ours = times(speed, { real: solution.travelRe[index]!, img: solution.travelIm[index]! });
-      agree(ours, of('i(vv)', index), `${String(f)} Hz`);
+      agree(ours, of('i(vv)', index), `${String(f)} Hz`, disagreement);
     });
   });
 
@@ -135,7 +139,12 @@ describe.each(cases)('$name in the simulator', ({ made, rear, front }) => {
           ? times(of('i(vcb)', index), { real: -1, img: 0 })
           : plus(of('i(vof)', index), of('i(vlf)', index));
       const pressure = over(times(flow, { real: 0, img: 2 * Math.PI * f }), { real: bare, img: 0 });
-      agree({ real: solution.pressureRe[index]!, img: solution.pressureIm[index]! }, pressure, `${String(f)} Hz`);
+      agree(
+        { real: solution.pressureRe[index]!, img: solution.pressureIm[index]! },
+        pressure,
+        `${String(f)} Hz`,
+        disagreement,
+      );
     });
   });
 
@@ -146,7 +155,7 @@ describe.each(cases)('$name in the simulator', ({ made, rear, front }) => {
       const ours = times(speed, { real: solution.portRe[index]!, img: solution.portIm[index]! });
       const sign = front === undefined ? -1 : 1;
       const theirs = times(of(front === undefined ? 'i(vob)' : 'i(vof)', index), { real: sign, img: 0 });
-      agree(ours, theirs, `${String(f)} Hz`);
+      agree(ours, theirs, `${String(f)} Hz`, disagreement);
     });
   });
 });
