@@ -42,10 +42,7 @@ export class OctavoApp extends LitElement implements AppHost {
   /** What can come after the first paint has come: plots, ruler, formula editor, guide. */
   @state() private rest: typeof Rest | undefined;
   @state() private notice = '';
-  /** Rises with every change of the workbook. */
-  private revision = 0;
-  #drawn = 0;
-  #nextFrame = 0;
+  @state() private revision = 0;
   @state() private page: Page | undefined;
   guideAt = '';
   @query('sheet-grid') grid!: SheetGrid;
@@ -62,8 +59,6 @@ export class OctavoApp extends LitElement implements AppHost {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     removeEventListener('keydown', this.#key);
-    cancelAnimationFrame(this.#nextFrame);
-    this.#nextFrame = 0;
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -239,16 +234,7 @@ export class OctavoApp extends LitElement implements AppHost {
   };
 
   readonly #changed = (): void => {
-    this.#nextFrame ||= requestAnimationFrame(this.#draw);
-  };
-
-  /** An edit, what follows from it and how it is saved are told one after the other; they are drawn together. */
-  readonly #draw = (): void => {
-    this.#nextFrame = 0;
     this.requestUpdate();
-    if (this.#drawn === this.revision) return;
-    this.#drawn = this.revision;
-    this.grid?.refresh();
   };
 
   readonly #edited = (event: Event): void => {
@@ -258,7 +244,7 @@ export class OctavoApp extends LitElement implements AppHost {
       this.#timing = `${String(places.length)} cells followed in ${took < 10 ? took.toFixed(1) : took.toFixed(0)} ms`;
     }
     this.revision++;
-    this.#changed();
+    this.grid?.refresh();
   };
 }
 
