@@ -7,7 +7,7 @@ import { checksum, fromBase64Url, toBase64Url } from './bytes.ts';
 import { deflate, inflate } from './deflate.ts';
 
 /** The most characters of a link, address and all. Browsers take far more; programs that pass links on cut longer ones. */
-export const MOST_CHARACTERS = 32_000;
+export const MOST_CHARACTERS = 40_000;
 
 /** No document that fits into a link is longer, in bytes of JSON. */
 const MOST_BYTES = 16_000_000;
