@@ -93,7 +93,7 @@ describe('a link that is too long', () => {
     const outcome = await linkTo({ ...document, sheets: [{ ...first!, cells }, ...others] }, BASE);
     expect(outcome).toEqual({
       refused: expect.stringMatching(
-        /^“Sample” makes a link of [\d\u2009]+ characters, and 32\u2009000 is the most .* Save a copy to a file/,
+        /^“Sample” makes a link of [\d\u2009]+ characters, and 40\u2009000 is the most .* Save a copy to a file/,
       ),
     });
   });
