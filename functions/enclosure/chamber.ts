@@ -41,29 +41,37 @@ export function solveChamber(
   const airIm = new Float64Array(count);
   const flowRe = new Float64Array(count);
   const flowIm = new Float64Array(count);
+  const port = opening?.kind === 'port' ? opening : undefined;
+  const radiator = opening?.kind === 'radiator' ? opening : undefined;
+  // Divisions are dear in this loop: what can be turned over before it is.
+  const perLoss = 1 / lossFrequency;
+  const perAbsorption = 1 / absorptionQ;
+  const perLeakage = 1 / leakageQ;
+  const perPort = port === undefined ? 0 : 1 / port.portQ;
   for (let index = 0; index < count; index += 1) {
     const f = at[index]!;
-    const p = f / lossFrequency;
-    const absorbed = p / absorptionQ;
+    const p = f * perLoss;
+    const perP = 1 / p;
+    const absorbed = p * perAbsorption;
     const yaRe = 1 / (1 + absorbed * absorbed);
     const yaIm = -absorbed * yaRe;
     let ventRe = 0;
     let ventIm = 0;
-    if (opening?.kind === 'port') {
-      const friction = p / opening.portQ;
-      const size = p * p * p * p + friction * friction;
-      ventRe = -(p * p) / size;
-      ventIm = -friction / size;
-    } else if (opening?.kind === 'radiator') {
-      const r = f / opening.fp;
+    if (port !== undefined) {
+      // 1/(P² + P/QP) = 1/(P·(P + 1/QP)).
+      const scale = perP / (p * p + perPort * perPort);
+      ventRe = -p * scale;
+      ventIm = -perPort * scale;
+    } else if (radiator !== undefined) {
+      const r = f / radiator.fp;
       const re = 1 - r * r;
-      const im = r / opening.qmp;
-      const scale = opening.ratio / (re * re + im * im);
+      const im = r / radiator.qmp;
+      const scale = radiator.ratio / (re * re + im * im);
       ventRe = re * scale;
       ventIm = -im * scale;
     }
     const sumRe = yaRe + ventRe;
-    const sumIm = yaIm + ventIm - 1 / (p * leakageQ);
+    const sumIm = yaIm + ventIm - perP * perLeakage;
     const inverse = 1 / (sumRe * sumRe + sumIm * sumIm);
     const fRe = sumRe * inverse;
     const fIm = -sumIm * inverse;

@@ -3,7 +3,7 @@ import { soundSpeed } from '../air.ts';
 import { pistonFactor } from '../numeric/bessel.ts';
 import { usual } from '../usual.ts';
 import type { Curve } from '../values/curve.ts';
-import { frequencies } from '../values/grid.ts';
+import { frequencies, placeOf } from '../values/grid.ts';
 import { crossingsIn, extremeIn } from '../values/interpolate.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
@@ -26,15 +26,31 @@ function pathsTo(place: Place, radius: number): Float64Array {
   });
 }
 
-/** Mean of e^(−jk·path): what the edges send back together, over what reaches them. */
-export function edgeSum(paths: Float64Array, waveNumber: number): { readonly re: number; readonly im: number } {
-  let re = 0;
-  let im = 0;
+/** Points of the grid within an octave. */
+const anOctave = placeOf(2 * frequencies[0]!);
+
+/**
+ * Mean of e^(−jk·path) at every frequency of the grid: what the edges send back together, over what reaches them. An
+ * octave up doubles every angle, which takes no sine of its own.
+ */
+export function edgeSums(paths: Float64Array): { readonly re: Float64Array; readonly im: Float64Array } {
+  const re = new Float64Array(frequencies.length);
+  const im = new Float64Array(frequencies.length);
+  const first = frequencies.subarray(0, anOctave).map((frequency) => (2 * Math.PI * frequency) / soundSpeed);
   for (const path of paths) {
-    re += Math.cos(waveNumber * path);
-    im -= Math.sin(waveNumber * path);
+    for (let start = 0; start < anOctave; start += 1) {
+      let cosine = Math.cos(first[start]! * path);
+      let sine = Math.sin(first[start]! * path);
+      for (let index = start; index < re.length; index += anOctave) {
+        re[index] = re[index]! + cosine / paths.length;
+        im[index] = im[index]! - sine / paths.length;
+        const double = 2 * sine * cosine;
+        cosine = 1 - 2 * sine * sine;
+        sine = double;
+      }
+    }
   }
-  return { re: re / paths.length, im: im / paths.length };
+  return { re, im };
 }
 
 /** The way along a rounding and back down to its depth, for equal parts of its quarter turn. */
@@ -50,17 +66,15 @@ interface Panel extends Place {
 }
 
 function diffraction(given: Panel): Curve {
-  const paths = pathsTo(given, given.radius);
-  const rounding = roundings(given.radius);
+  const edge = edgeSums(pathsTo(given, given.radius));
+  const turn = edgeSums(roundings(given.radius));
   const y = new Float64Array(frequencies.length);
   const phase = new Float64Array(frequencies.length);
   for (const [index, frequency] of frequencies.entries()) {
-    const waveNumber = (2 * Math.PI * frequency) / soundSpeed;
-    const edge = edgeSum(paths, waveNumber);
-    const turn = edgeSum(rounding, waveNumber);
+    const [edgeRe, edgeIm, turnRe, turnIm] = [edge.re[index]!, edge.im[index]!, turn.re[index]!, turn.im[index]!];
     const along = given.sd === 0 ? 1 : pistonFactor(sizeOf(given.sd, frequency));
-    const re = 1 - 0.5 * along * (edge.re * turn.re - edge.im * turn.im);
-    const im = -0.5 * along * (edge.re * turn.im + edge.im * turn.re);
+    const re = 1 - 0.5 * along * (edgeRe * turnRe - edgeIm * turnIm);
+    const im = -0.5 * along * (edgeRe * turnIm + edgeIm * turnRe);
     y[index] = 20 * Math.log10(Math.hypot(re, im));
     phase[index] = Math.atan2(im, re);
   }
