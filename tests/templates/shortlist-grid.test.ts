@@ -29,7 +29,7 @@ const near = (actual: number, expected: number, tolerance: number): void =>
   expect(Math.abs(actual - expected), `${String(actual)}, not ${String(expected)}`).toBeLessThanOrEqual(tolerance);
 
 // The acceptance table of these drivers; octaves within 0.03, hertz within 2 %.
-describe('the shortlist of three woofers and three tweeters', () => {
+describe('the shortlist of three woofers and three tweeters', { timeout: 60_000 }, () => {
   test('has every window and its word', async () => {
     const opened = await openTemplate('shortlist-grid');
     for (const [pair, octaves, word] of [
@@ -98,7 +98,7 @@ describe('the shortlist of three woofers and three tweeters', () => {
   });
 });
 
-describe('the ranking', () => {
+describe('the ranking', { timeout: 60_000 }, () => {
   test('is that of the scores, and the weights turn it round', async () => {
     const opened = await openTemplate('shortlist-grid');
     expect(['B6', 'C6'].map(opened.text)).toEqual(['W-130 A', 'T-28 B']);
@@ -129,7 +129,7 @@ describe('the ranking', () => {
   });
 });
 
-describe('the lists', () => {
+describe('the lists', { timeout: 60_000 }, () => {
   test('take twelve of each', async () => {
     const opened = await openTemplate('shortlist-grid');
     const blocks = [...opened.sheet().cells]
@@ -155,8 +155,6 @@ describe('the lists', () => {
       .filter((text) => text.startsWith('No partner'));
     expect(notes.length).toBeGreaterThan(0);
     for (const note of notes)
-      expect(note).toMatch(
-        /^No partner here: (resonance|travel) at \d+ Hz and (narrowing|break-up|spacing) at \d+ Hz$/u,
-      );
+      expect(note).toMatch(/^No partner here: (resonance|travel) \d+ Hz, (narrowing|break-up|spacing) \d+ Hz$/u);
   });
 });
