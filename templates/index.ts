@@ -3,6 +3,7 @@ import datasheetDetective from './datasheet-detective.json' with { type: 'json' 
 import drift from './drift.json' with { type: 'json' };
 import loudEnough from './loud-enough.json' with { type: 'json' };
 import firstCrossover from './first-crossover.json' with { type: 'json' };
+import firstSpeaker from './first-speaker.json' with { type: 'json' };
 import frontPanel from './front-panel.json' with { type: 'json' };
 import mainsAndSub from './mains-and-sub.json' with { type: 'json' };
 import manyCones from './many-cones.json' with { type: 'json' };
@@ -49,4 +50,5 @@ export const templates: readonly Template[] = [
   { id: 'front-panel', group: 'From parts to wood', content: frontPanel },
   { id: 'first-crossover', group: 'From parts to wood', content: firstCrossover },
   { id: 'saw-list', group: 'From parts to wood', content: sawList },
+  { id: 'first-speaker', group: 'Check and learn', content: firstSpeaker },
 ];

@@ -8,7 +8,17 @@ import type { Session } from './session.ts';
 
 /** The pages that open over the sheet: the selected cell in full, all keys, the function guide, the starter sheets. */
 export type Page =
-  'cell' | 'keys' | 'guide' | 'gallery' | 'take-over' | 'three-way' | 'shelf' | 'review' | 'compare' | 'link';
+  | 'cell'
+  | 'keys'
+  | 'guide'
+  | 'gallery'
+  | 'take-over'
+  | 'three-way'
+  | 'lesson'
+  | 'shelf'
+  | 'review'
+  | 'compare'
+  | 'link';
 
 /** What menus, keys and the grid act upon: the page, seen from its actions. */
 export interface AppHost {

@@ -53,6 +53,9 @@ export function openPage(
         into=${page === 'three-way' ? THREE_WAY : ''}
         @close=${close}
       ></take-over-page>`;
+    case 'lesson':
+      void import('./lesson-page.ts');
+      return html`<lesson-page .app=${app} .workbook=${workbook} .sheet=${sheet} @close=${close}></lesson-page>`;
     case 'gallery':
       return gallery(app, close);
     case 'guide':
@@ -87,6 +90,7 @@ function gallery(app: AppHost, close: () => void): TemplateResult {
     // As soon as it is open, not when it is kept: by then the reader may be elsewhere.
     const ready = (): void => {
       if (app.sheet) app.go({ sheet: app.sheet.id, cell: app.cell });
+      if (app.sheet?.lesson) app.open('lesson');
     };
     app.session?.addEventListener('opened', ready, { once: true });
     void runAction(action, app, id);

@@ -21,6 +21,7 @@ export function railView(app: AppHost, session: Session, workbook: Workbook): Te
       name: each.name,
       counts: countVerdicts(workbook, each),
       twoWay: isTwoWay(each),
+      lesson: each.lesson !== undefined,
     }))}
     current=${app.sheet?.id ?? ''}
     .documents=${session.documents}
@@ -39,7 +40,7 @@ async function sheetAct(
   workbook: Workbook,
   act: { readonly id: string; readonly name: string },
 ): Promise<void> {
-  const page = (['compare', 'review', 'take-over', 'three-way'] as const).find((name) => name === act.name);
+  const page = (['compare', 'review', 'take-over', 'three-way', 'lesson'] as const).find((name) => name === act.name);
   if (page) {
     app.show(act.id);
     app.open(page);

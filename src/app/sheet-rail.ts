@@ -18,6 +18,8 @@ export interface RailSheet {
   readonly counts: Counts;
   /** It gathers a woofer and a tweeter, and no third driver. */
   readonly twoWay: boolean;
+  /** It guides through itself. */
+  readonly lesson: boolean;
 }
 
 export interface RailEntry {
@@ -26,7 +28,13 @@ export interface RailEntry {
   readonly detail?: string;
 }
 
-const sheetMenu = (first: boolean, last: boolean, only: boolean, twoWay: boolean): readonly MenuItem[] => [
+const sheetMenu = (
+  first: boolean,
+  last: boolean,
+  only: boolean,
+  { twoWay, lesson }: RailSheet,
+): readonly MenuItem[] => [
+  ...(lesson ? [{ name: 'lesson', label: 'Go on with the lesson' }] : []),
   { name: 'duplicate', label: 'Duplicate' },
   { name: 'rename', label: 'Rename…' },
   { name: 'compare', label: 'Compare…' },
@@ -246,7 +254,7 @@ export class SheetRail extends LitElement {
       <pop-menu
         bare
         label=${`More for ${sheet.name}`}
-        .items=${sheetMenu(index === 0, index === this.sheets.length - 1, this.sheets.length === 1, sheet.twoWay)}
+        .items=${sheetMenu(index === 0, index === this.sheets.length - 1, this.sheets.length === 1, sheet)}
         @choose=${(event: CustomEvent<{ name: string }>) => this.#fire('sheet-act', { id: sheet.id, name: event.detail.name })}
         >${icon('more')}</pop-menu
       >

@@ -43,13 +43,29 @@ const rewriteText = (text: string, follow: (written: Written) => Written | undef
   text.startsWith('=') ? mapReferences(text, follow) : text;
 
 /** Puts other cells in the place of those that a plot refers to; what is gone without a successor leaves the plot. */
-export function rewritePlot(plot: Plot, rewriting: (cell: string) => string | undefined): Plot {
+function rewritePlot(plot: Plot, rewriting: (cell: string) => string | undefined): Plot {
   const follow = <T extends { readonly cell: string }>(parts: readonly T[]): readonly T[] =>
     parts.flatMap((part) => {
       const cell = rewriting(part.cell);
       return cell === undefined ? [] : [cell === part.cell ? part : { ...part, cell }];
     });
   return { ...plot, series: follow(plot.series), limits: follow(plot.limits), marks: follow(plot.marks) };
+}
+
+/** Plots and lesson of a sheet with other cells in the place of theirs. A step whose guess has no cell any more is gone. */
+export function rewriteShown(
+  sheet: Sheet,
+  rewriting: (cell: string) => string | undefined,
+): Pick<Sheet, 'plots' | 'lesson'> {
+  const plots = sheet.plots.map((plot) => rewritePlot(plot, rewriting));
+  if (!sheet.lesson) return { plots };
+  const lesson = sheet.lesson.flatMap((step) => {
+    const guess = rewriting(step.guess);
+    return guess === undefined
+      ? []
+      : [{ ...step, guess, reveal: step.reveal.flatMap((cell) => rewriting(cell) ?? []) }];
+  });
+  return { plots, lesson };
 }
 
 /** Whether a reference means cells or names of the sheet. */
@@ -97,9 +113,7 @@ export function renamedName(document: OctavoDocument, id: string, from: string, 
   const rename = (cell: string): string => (sameWord(cell, from) ? to : cell);
   return {
     ...rewritten,
-    sheets: rewritten.sheets.map((each) =>
-      each.id === id ? { ...each, plots: each.plots.map((plot) => rewritePlot(plot, rename)) } : each,
-    ),
+    sheets: rewritten.sheets.map((each) => (each.id === id ? { ...each, ...rewriteShown(each, rename) } : each)),
   };
 }
 

@@ -23,6 +23,8 @@ export interface Sheet {
   /** Names of this sheet, as written -> `D12` or `A4:B9`. */
   readonly names: ReadonlyMap<string, string>;
   readonly plots: readonly Plot[];
+  /** Guides a reader through the sheet: guess, reveal, why, next. */
+  readonly lesson?: readonly Step[];
 }
 
 export interface Column {
@@ -65,6 +67,23 @@ export interface Plot {
   /** Ends of the axes as typed quantities; found from the curves where absent. */
   readonly horizontal?: readonly [string, string];
   readonly vertical?: readonly [string, string];
+}
+
+/** One step of a lesson. Cells are addresses or names of the sheet, so that they follow inserted rows and copies. */
+export interface Step {
+  /** The question. */
+  readonly title: string;
+  /** What one has to know to guess. */
+  readonly text: string;
+  /** The input that takes the guess; empty as long as none was made. */
+  readonly guess: string;
+  /** What is shown once it was: the answer first, then what belongs to it. */
+  readonly reveal: readonly string[];
+  readonly why: string;
+  /** Where it leads. */
+  readonly next: string;
+  /** The id of a plot of the sheet that shows it. */
+  readonly plot?: string;
 }
 
 /** The texts of all cells at a moment, by sheet id. */

@@ -3,7 +3,7 @@ import type { Refusal } from '../document/command.ts';
 import { newId } from '../document/create.ts';
 import { checkName } from '../document/legal-name.ts';
 import { checkSheetName, MOST_COLUMNS, MOST_ROWS, sameWord } from '../document/sheets.ts';
-import type { Baseline, Cell, Column, Line, OctavoDocument, Plot, Sheet } from '../document/types.ts';
+import type { Baseline, Cell, Column, Line, OctavoDocument, Plot, Sheet, Step } from '../document/types.ts';
 import { migrate } from './migrations.ts';
 import { Reader } from './reader.ts';
 
@@ -41,7 +41,7 @@ function readDocument(reader: Reader): OctavoDocument {
 }
 
 function readSheet(reader: Reader): Sheet {
-  const fields = reader.fields(['id', 'name', 'summary', 'rows', 'columns', 'names', 'cells', 'plots']);
+  const fields = reader.fields(['id', 'name', 'summary', 'rows', 'columns', 'names', 'cells', 'plots', 'lesson']);
   const rows = fields.rows.whole(1, MOST_ROWS);
   const columns = fields.columns.list().map(readColumn);
   if (columns.length === 0 || columns.length > MOST_COLUMNS) {
@@ -69,6 +69,7 @@ function readSheet(reader: Reader): Sheet {
     cells,
     names: readNames(fields.names, inside),
     plots: fields.plots.isMissing ? [] : fields.plots.list().map(readPlot),
+    ...(!fields.lesson.isMissing && { lesson: fields.lesson.list().map(readStep) }),
   };
 }
 
@@ -135,6 +136,19 @@ function readPlot(reader: Reader): Plot {
     }),
     ...(!fields.horizontal.isMissing && { horizontal: readPair(fields.horizontal) }),
     ...(!fields.vertical.isMissing && { vertical: readPair(fields.vertical) }),
+  };
+}
+
+function readStep(reader: Reader): Step {
+  const fields = reader.fields(['title', 'text', 'guess', 'reveal', 'why', 'next', 'plot']);
+  return {
+    title: fields.title.text(),
+    text: fields.text.text(),
+    guess: fields.guess.text(),
+    reveal: fields.reveal.list().map((each) => each.text()),
+    why: fields.why.text(),
+    next: fields.next.text(),
+    ...(!fields.plot.isMissing && { plot: fields.plot.text() }),
   };
 }
 

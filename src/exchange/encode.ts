@@ -35,6 +35,7 @@ const encodeSheet = (sheet: Sheet): Record<string, unknown> => ({
   names: Object.fromEntries(sheet.names),
   cells: Object.fromEntries(inReadingOrder(sheet.cells).map(([address, cell]) => [address, encodeCell(cell)])),
   plots: sheet.plots,
+  ...(sheet.lesson && { lesson: sheet.lesson }),
 });
 
 const encodeCell = (cell: Cell): string | Cell => (Object.keys(cell).length === 1 ? cell.text : cell);

@@ -45,6 +45,6 @@ test('a two-way becomes a three-way with its hand-over as the upper one', async 
   await person.press('Escape');
   expect(await sheets()).toHaveLength(2);
   await person.expectText('B4', /^Mine$/);
-  await person.expectNumber('HighHandOver', 2100, 0);
+  await person.expectNumber('E25', 2100, 0);
   expect(session.problems).toEqual([]);
 });

@@ -1,7 +1,7 @@
 import { formatRectangle, readRectangle, type Rectangle } from '../area.ts';
 import type { Axis, Refusal } from '../command.ts';
 import type { Corner, Written } from '../formula-words.ts';
-import { isOf, readdressed, rewriteFormulas, rewritePlot } from '../references.ts';
+import { isOf, readdressed, rewriteFormulas, rewriteShown } from '../references.ts';
 import { MOST_COLUMNS, MOST_ROWS, sheetOf, withSheet } from '../sheets.ts';
 import type { OctavoDocument, Sheet } from '../types.ts';
 import { NEW_COLUMN } from './put-cells.ts';
@@ -60,9 +60,7 @@ function reshaped(document: OctavoDocument, { id }: Sheet, edit: LineEdit): Octa
     columns: edit.axis === 'columns' ? splicedColumns(sheet, edit) : sheet.columns,
     cells: followedKeys(sheet.cells, edit),
     names,
-    plots: sheet.plots.map((plot) =>
-      rewritePlot(plot, (cell) => (sheet.names.has(cell) ? cell : followedCells(cell, edit))),
-    ),
+    ...rewriteShown(sheet, (cell) => (sheet.names.has(cell) ? cell : followedCells(cell, edit))),
   };
   const moved = withSheet(rewritten, reshapedSheet);
   const remembered = moved.baseline?.cells.get(id);

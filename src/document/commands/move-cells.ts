@@ -2,7 +2,7 @@ import type { Place } from '../../engine/types.ts';
 import { contains, formatRectangle, moved, readRectangle, rectangleOf, type Rectangle } from '../area.ts';
 import type { Area, Refusal } from '../command.ts';
 import type { Written } from '../formula-words.ts';
-import { isOf, mapCorners, readdressed, rewriteFormulas, rewritePlot } from '../references.ts';
+import { isOf, mapCorners, readdressed, rewriteFormulas, rewriteShown } from '../references.ts';
 import { MOST_COLUMNS, MOST_ROWS, sameWord, sheetOf, withSheet } from '../sheets.ts';
 import type { OctavoDocument, Sheet } from '../types.ts';
 import { NEW_COLUMN } from './put-cells.ts';
@@ -85,13 +85,11 @@ function movedSheets(document: OctavoDocument, move: Move): OctavoDocument {
         names.has(name) ? [] : [[name, from === to ? follow(cells, move) : cells]],
       ),
     ),
-    plots: left.plots.map((plot) =>
-      rewritePlot(plot, (cell) => {
-        if (left.names.has(cell)) return names.has(cell) ? undefined : cell;
-        if (from === to) return follow(cell, move);
-        return isInside(cell, source) ? undefined : cell;
-      }),
-    ),
+    ...rewriteShown(left, (cell) => {
+      if (left.names.has(cell)) return names.has(cell) ? undefined : cell;
+      if (from === to) return follow(cell, move);
+      return isInside(cell, source) ? undefined : cell;
+    }),
   });
   const entered = sheetOf(without, to.id);
   const missing = Math.max(0, target.right + 1 - entered.columns.length);
