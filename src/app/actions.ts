@@ -32,6 +32,10 @@ const actions: Readonly<Record<string, Action>> = {
   },
   guide: (app) => app.openGuide(),
   keys: (app) => app.open('keys'),
+  tour: (app) => {
+    app.drawer = false;
+    app.open('tour');
+  },
   'open-cell': (app) => app.open('cell'),
   shelf: (app) => app.open('shelf'),
   review: (app) => app.open('review'),

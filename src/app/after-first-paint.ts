@@ -3,3 +3,4 @@ import '../components/formula-editor/formula-editor.ts';
 import '../components/ruler/value-ruler.ts';
 import './plot-dock.ts';
 export { openPage } from './open-pages.ts';
+export { offersTour } from './tour-offer.ts';

@@ -15,6 +15,7 @@ export type Page =
   | 'take-over'
   | 'three-way'
   | 'lesson'
+  | 'tour'
   | 'shelf'
   | 'review'
   | 'compare'

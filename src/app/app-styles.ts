@@ -229,6 +229,14 @@ export const appStyles = css`
     sheet-grid {
       min-height: 160px;
     }
+    /* The sheet has no room to give; a message lies over the foot of the page. */
+    .notice {
+      position: fixed;
+      inset: auto 0 0;
+      z-index: 6;
+      padding: 10px 16px;
+      border-bottom: 1px solid var(--line2);
+    }
   }
   @media (max-width: 600px) {
     .title {

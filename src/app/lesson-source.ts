@@ -14,7 +14,7 @@ export function lessonOf(workbook: Workbook, sheet: Sheet): readonly LessonStep[
   const addressOf = (cell: string): string => sheet.names.get(cell) ?? cell;
   const shown = (cell: string): ShownCell => workbook.shown(sheet.id, addressOf(cell)) ?? EMPTY;
   const filledIn = (text: string): string =>
-    text.replaceAll(/\{(\w+)\}/gu, (_, name: string) => shownText(shown(name)) || name);
+    text.replaceAll(/\{(\w+)\}/gu, (_, name: string) => (shownText(shown(name)) || name).replace(' °', '°'));
   const input = (cell: string): LessonInput => {
     const address = addressOf(cell);
     const held = sheet.cells.get(address);

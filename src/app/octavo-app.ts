@@ -42,6 +42,7 @@ export class OctavoApp extends LitElement implements AppHost {
   /** What can come after the first paint has come: plots, ruler, formula editor, guide. */
   @state() private rest: typeof Rest | undefined;
   @state() private notice = '';
+  @state() private tourOffered = false;
   @state() private revision = 0;
   @state() private page: Page | undefined;
   guideAt = '';
@@ -102,6 +103,7 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   open(page: Page): void {
+    if (page === 'tour') this.tourOffered = false;
     this.page = page;
   }
 
@@ -162,6 +164,14 @@ export class OctavoApp extends LitElement implements AppHost {
           @references=${(event: CustomEvent<SheetGrid['references']>) => (this.grid.references = event.detail)}
         ></sheet-head>
         ${gridView(this, sheet, this.#modelOf(workbook, sheet))}
+        ${
+          this.tourOffered && this.notice === ''
+            ? noticeBar('New here? A short tour shows where things are.', {
+                'Take the tour': () => this.open('tour'),
+                close: () => (this.tourOffered = false),
+              })
+            : nothing
+        }
         ${this.notice === '' ? nothing : noticeBar(this.notice, { close: () => (this.notice = '') })}
         ${
           session.saving.status === 'conflict'
@@ -216,6 +226,7 @@ export class OctavoApp extends LitElement implements AppHost {
 
   async #fetchRest(): Promise<void> {
     this.rest = await import('./after-first-paint.ts');
+    this.tourOffered = this.rest.offersTour();
   }
 
   readonly #key = (event: KeyboardEvent): void => {

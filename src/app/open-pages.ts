@@ -53,6 +53,9 @@ export function openPage(
         into=${page === 'three-way' ? THREE_WAY : ''}
         @close=${close}
       ></take-over-page>`;
+    case 'tour':
+      void import('./tour-page.ts');
+      return html`<tour-page @close=${close}></tour-page>`;
     case 'lesson':
       void import('./lesson-page.ts');
       return html`<lesson-page .app=${app} .workbook=${workbook} .sheet=${sheet} @close=${close}></lesson-page>`;

@@ -21,6 +21,7 @@ const documentMenu = (system: UnitSystem): readonly MenuItem[] => [
 const helpMenu: readonly MenuItem[] = [
   { name: 'guide', label: 'Function guide', hint: 'F1' },
   { name: 'keys', label: 'Keys', hint: 'Ctrl /' },
+  { name: 'tour', label: 'Short tour' },
 ];
 
 /** The bar over everything: the document, undo and redo, the baseline, units, light or dark, help.
