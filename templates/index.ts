@@ -15,40 +15,30 @@ import threeWayTeam from './three-way-team.json' with { type: 'json' };
 import twoDriverCheck from './two-driver-check.json' with { type: 'json' };
 import ventedBox from './vented-box.json' with { type: 'json' };
 
-/** What one wants to know, in the order of a build: the groups of the gallery. */
-export const templateGroups = [
-  'Will they work together?',
-  'Which box?',
-  'How loud?',
-  'From parts to wood',
-  'Check and learn',
-] as const;
+import { templateList } from './list.ts';
 
-export type TemplateGroup = (typeof templateGroups)[number];
+/** By the names of their files. */
+const contents: Readonly<Record<string, { readonly title: string }>> = {
+  'two-driver-check': twoDriverCheck,
+  'shortlist-grid': shortlistGrid,
+  'three-way-team': threeWayTeam,
+  'many-cones': manyCones,
+  'mains-and-sub': mainsAndSub,
+  'closed-box-bench': closedBoxBench,
+  'vented-box': ventedBox,
+  'loud-enough': loudEnough,
+  'shopping-basket': shoppingBasket,
+  'datasheet-detective': datasheetDetective,
+  'own-bench-data': ownBenchData,
+  drift: drift,
+  'front-panel': frontPanel,
+  'first-crossover': firstCrossover,
+  'saw-list': sawList,
+  'first-speaker': firstSpeaker,
+};
 
-/** A starter sheet. The id is the file's name. */
-interface Template {
-  readonly id: string;
-  readonly group: TemplateGroup;
-  readonly content: { readonly title: string };
-}
-
-/** The starter sheets in the order of a build: first the drivers, then their boxes. */
-export const templates: readonly Template[] = [
-  { id: 'two-driver-check', group: 'Will they work together?', content: twoDriverCheck },
-  { id: 'shortlist-grid', group: 'Will they work together?', content: shortlistGrid },
-  { id: 'three-way-team', group: 'Will they work together?', content: threeWayTeam },
-  { id: 'many-cones', group: 'Will they work together?', content: manyCones },
-  { id: 'mains-and-sub', group: 'Will they work together?', content: mainsAndSub },
-  { id: 'closed-box-bench', group: 'Which box?', content: closedBoxBench },
-  { id: 'vented-box', group: 'Which box?', content: ventedBox },
-  { id: 'loud-enough', group: 'How loud?', content: loudEnough },
-  { id: 'shopping-basket', group: 'From parts to wood', content: shoppingBasket },
-  { id: 'datasheet-detective', group: 'Check and learn', content: datasheetDetective },
-  { id: 'own-bench-data', group: 'Check and learn', content: ownBenchData },
-  { id: 'drift', group: 'Check and learn', content: drift },
-  { id: 'front-panel', group: 'From parts to wood', content: frontPanel },
-  { id: 'first-crossover', group: 'From parts to wood', content: firstCrossover },
-  { id: 'saw-list', group: 'From parts to wood', content: sawList },
-  { id: 'first-speaker', group: 'Check and learn', content: firstSpeaker },
-];
+/** The starter sheets with what they hold, for programs that read it from this folder; the page fetches a sheet when it is wanted. */
+export const templates = templateList.flatMap(({ id, group }) => {
+  const content = contents[id];
+  return content ? [{ id, group, content }] : [];
+});

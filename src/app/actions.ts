@@ -13,7 +13,7 @@ const onDocument = async (app: AppHost, document: OctavoDocument): Promise<void>
 };
 
 /** Everything that a button, a menu or a key of the frame does. */
-const actions: Readonly<Record<string, Action>> = {
+export const actions: Readonly<Record<string, Action>> = {
   undo: (app) => app.workbook?.undo(),
   redo: (app) => app.workbook?.redo(),
   pin: async ({ workbook }) => {
@@ -53,7 +53,7 @@ const actions: Readonly<Record<string, Action>> = {
   'new-empty': (app) => onDocument(app, newDocument('Untitled')),
   template: async (app, id) => {
     const { openTemplate } = await import('./template-list.ts');
-    await onDocument(app, openTemplate(id));
+    await onDocument(app, await openTemplate(id));
   },
   document: async (app, id) => {
     const problem = await app.session?.open(id);
@@ -109,7 +109,3 @@ const actions: Readonly<Record<string, Action>> = {
 
 const sameWord = (a: string, b: string): boolean =>
   a.trim().toLowerCase() === b.trim().replaceAll("'", '').toLowerCase();
-
-export async function runAction(name: string, app: AppHost, id = ''): Promise<void> {
-  await actions[name]?.(app, id);
-}

@@ -7,7 +7,7 @@ import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import type { WorkbookChange } from '../document/workbook-change.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
-import { runAction } from './actions.ts';
+import { runAction } from './run-action.ts';
 import { clock } from './clock.ts';
 import { isDark } from './colours.ts';
 import { noticeBar } from './notice-bar.ts';

@@ -4,7 +4,7 @@ import '../components/dialog/page-dialog.ts';
 import type { Place } from '../engine/types.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
-import { runAction } from './actions.ts';
+import { runAction } from './run-action.ts';
 import type { AppHost, Page } from './app-host.ts';
 import { cellCard } from './cell-card.ts';
 import './guide-dialog.ts';

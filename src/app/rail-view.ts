@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import type { Workbook } from '../document/workbook.ts';
-import { runAction } from './actions.ts';
+import { runAction } from './run-action.ts';
 import type { AppHost } from './app-host.ts';
 import type { Session } from './session.ts';
 import { sheetCommand } from './sheet-acts.ts';

@@ -1,4 +1,4 @@
-import { LitElement, html, type TemplateResult } from 'lit';
+import { LitElement, css, html, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import '../components/dialog/page-dialog.ts';
 import '../components/review/review-sheet.ts';
@@ -14,6 +14,27 @@ import { plotData, windowData } from './plot-source.ts';
  *  @fires close - It was closed. */
 @customElement('review-page')
 export class ReviewPage extends LitElement {
+  static override styles = css`
+    /* Laid out beside what is seen, so that its plots are drawn when the printer asks for them. */
+    .paper {
+      position: fixed;
+      top: 0;
+      left: 0;
+      width: 688px;
+      visibility: hidden;
+    }
+    @media print {
+      .paper {
+        position: static;
+        width: auto;
+        visibility: visible;
+      }
+      page-dialog {
+        display: none;
+      }
+    }
+  `;
+
   @property({ attribute: false }) workbook!: Workbook;
   @property({ attribute: false }) sheet!: Sheet;
 
@@ -25,11 +46,15 @@ export class ReviewPage extends LitElement {
       const data = windowData(workbook, sheet, plot);
       return data ? [{ kind: 'window', data }] : [];
     });
+    const sheetOf = (kind: string): TemplateResult =>
+      html`<review-sheet class=${kind} .review=${review} .plots=${plots}></review-sheet>`;
+    // What lies over the page is printed on one sheet of paper only: what is printed stands in the page itself.
     return html`<page-dialog wide heading="Review page" @close=${() => this.dispatchEvent(new CustomEvent('close'))}>
-      <button slot="tools" type="button" @click=${() => print()}>Print or PDF</button>
-      <copy-button slot="tools" .text=${() => reviewText(review)}></copy-button>
-      <review-sheet .review=${review} .plots=${plots}></review-sheet>
-    </page-dialog>`;
+        <button slot="tools" type="button" @click=${() => print()}>Print or PDF</button>
+        <copy-button slot="tools" .text=${() => reviewText(review)}></copy-button>
+        ${sheetOf('seen')}
+      </page-dialog>
+      ${sheetOf('paper')}`;
   }
 }
 

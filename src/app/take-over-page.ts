@@ -62,7 +62,7 @@ export class TakeOverPage extends LitElement {
       if (shown?.kind === 'text') return shown.text;
       return shown?.kind === 'number' ? `${shown.number.replaceAll('\u2009', '')} ${shown.unit}`.trim() : undefined;
     };
-    const taking = takeOver(workbook.document, from.id, openTemplate(id), typedAs);
+    const taking = takeOver(workbook.document, from.id, await openTemplate(id), typedAs);
     if (!(await app.acts.do(taking.command))) return this.#close();
     app.show(taking.sheet);
     this.done = taking;

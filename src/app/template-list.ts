@@ -1,37 +1,34 @@
-import { templates } from '../../templates/index.ts';
-import type { GalleryEntry } from '../components/gallery/data.ts';
+import { templateList } from '../../templates/list.ts';
 import { isRefusal } from '../document/command.ts';
 import { markInvented } from '../document/review/origins.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { decodeDocument } from '../exchange/decode.ts';
 
-/** A starter sheet as a document. Starter sheets are checked by a test, so one that cannot be read is a mistake of ours. */
-export function openTemplate(id: string): OctavoDocument {
-  const template = templates.find((each) => each.id === id) ?? templates[0];
-  const document = decodeDocument(template?.content);
+/** The starter sheets that were wanted, by id. */
+const wanted = new Map<string, Promise<OctavoDocument>>();
+
+/** A starter sheet as a document. They lie beside the script as data, so that a page fetches those that it opens.
+ *  @throws Where its file is not to be had, with a sentence for the reader. */
+export function openTemplate(id: string): Promise<OctavoDocument> {
+  const known = wanted.get(id) ?? read(id);
+  wanted.set(id, known);
+  // What was not to be had now may be later.
+  known.catch(() => wanted.delete(id));
+  return known;
+}
+
+/** All of them, in the order of the list. */
+export async function templateDocuments(): Promise<ReadonlyMap<string, OctavoDocument>> {
+  const all = await Promise.all(templateList.map(async ({ id }) => [id, await openTemplate(id)] as const));
+  return new Map(all);
+}
+
+async function read(id: string): Promise<OctavoDocument> {
+  const answer = await fetch(new URL(`../../templates/${id}.json`, import.meta.url)).catch(() => undefined);
+  if (!answer?.ok)
+    throw new Error('This starter sheet cannot be fetched just now. Is the program that serves Octavo running?');
+  const document = decodeDocument(await answer.json());
+  // Starter sheets are checked by a test, so one that cannot be read is a mistake of ours.
   if (isRefusal(document)) throw new Error(document.refused);
   return markInvented(document);
-}
-
-/** The starter sheets as documents, by id, each read when it is first asked for. */
-const documents = new Map<string, OctavoDocument>();
-
-export function templateDocuments(): ReadonlyMap<string, OctavoDocument> {
-  for (const { id } of templates) if (!documents.has(id)) documents.set(id, openTemplate(id));
-  return documents;
-}
-
-/** The starter sheets as the gallery lists them; found by every section, label and note in them. */
-export function galleryEntries(): readonly GalleryEntry[] {
-  return templates.map(({ id, group }) => {
-    const document = templateDocuments().get(id);
-    const cells = document?.sheets.flatMap((sheet) => [...sheet.cells.values()]) ?? [];
-    return {
-      id,
-      group,
-      title: document?.title ?? id,
-      summary: document?.sheets[0]?.summary ?? '',
-      words: cells.flatMap(({ text }) => (/^[=\d]/u.test(text) ? [] : [text])).join(' '),
-    };
-  });
 }

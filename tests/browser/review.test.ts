@@ -113,7 +113,7 @@ describe('the review', () => {
   });
 
   it('leaves out headings with nothing under them', async () => {
-    const headings = [...((await shown()).shadowRoot?.querySelectorAll('h4') ?? [])].map(
+    const headings = [...((await shown()).shadowRoot?.querySelectorAll('h3') ?? [])].map(
       ({ textContent }) => textContent,
     );
     expect(headings).to.deep.equal(['Verdicts', 'Open doubts', 'Inputs', 'Results', 'Where the numbers come from']);

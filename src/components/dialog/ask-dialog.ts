@@ -88,6 +88,8 @@ export class AskDialog extends LitElement {
     this.#settle(undefined);
     this.question = question;
     await this.updateComplete;
+    // What was typed when the same was last asked is gone, though the question is the same.
+    if (this.input) this.input.value = question.value ?? '';
     this.dialog.showModal();
     this.input?.select();
     return new Promise((resolve) => {
@@ -97,7 +99,7 @@ export class AskDialog extends LitElement {
 
   protected override render(): TemplateResult {
     const question = this.question;
-    return html`<dialog aria-labelledby="title" @close=${() => this.#settle(undefined)}>
+    return html`<dialog aria-labelledby="title" @close=${this.#closed}>
       ${
         question
           ? html`<form method="dialog" @submit=${this.#submit}>
@@ -118,7 +120,12 @@ export class AskDialog extends LitElement {
     </dialog>`;
   }
 
-  #submit = (event: Event): void => {
+  /** The news of a closing comes late, perhaps when the next question is already open, which it must not answer. */
+  readonly #closed = (): void => {
+    if (!this.dialog.open) this.#settle(undefined);
+  };
+
+  readonly #submit = (event: Event): void => {
     event.preventDefault();
     const text = this.input?.value ?? '';
     const answer = this.#answer;

@@ -94,33 +94,6 @@ export class PageDialog extends LitElement {
       overflow-y: auto;
       padding: 16px 20px 20px;
     }
-    /* On paper only the page itself, as long as it is. */
-    @media print {
-      dialog,
-      :host([wide]) dialog {
-        position: absolute;
-        inset: 0;
-        width: 100%;
-        max-width: none;
-        height: auto;
-        max-height: none;
-        margin: 0;
-        border: 0;
-        overflow: visible;
-        background: none;
-      }
-      dialog[open] {
-        display: block;
-      }
-      dialog::backdrop,
-      .head {
-        display: none;
-      }
-      .page {
-        overflow: visible;
-        padding: 0;
-      }
-    }
   `;
 
   @property() heading = '';

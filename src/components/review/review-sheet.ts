@@ -38,7 +38,7 @@ export class ReviewSheet extends LitElement {
     const { title, sheet, summary, made, counts } = review;
     return html`<article>
       <header>
-        <h3>${sheet === title ? title : `${title}, ${sheet}`}</h3>
+        <h2>${sheet === title ? title : `${title}, ${sheet}`}</h2>
         <p class="quiet">${summary}</p>
         <p class="quiet"><time datetime=${made}>${day.format(new Date(made))}</time></p>
         <p class="tally">
@@ -86,7 +86,7 @@ function part<T>(
   return things.length === 0
     ? nothing
     : html`<section>
-        <h4>${heading}</h4>
+        <h3>${heading}</h3>
         ${body(things)}
       </section>`;
 }
@@ -117,7 +117,7 @@ const tables = (sections: readonly ReviewSection[]): TemplateResult =>
   html`<div class="sections">
     ${sections.map(
       ({ title, columns, rows }) => html`
-        ${title === '' ? nothing : html`<h5>${title}</h5>`}
+        ${title === '' ? nothing : html`<h4>${title}</h4>`}
         <table aria-label=${title || 'Rows'}>
           ${
             columns.length < 2

@@ -18,14 +18,14 @@ export const reviewStyles = css`
     padding-bottom: 10px;
     border-bottom: 2px solid var(--ink);
   }
-  h3 {
+  h2 {
     margin: 0;
     font-size: 22px;
     line-height: 28px;
     font-weight: 500;
     letter-spacing: -0.01em;
   }
-  h4 {
+  h3 {
     margin: 18px 0 6px;
     padding-bottom: 3px;
     border-bottom: 1px solid var(--line2);
@@ -34,7 +34,7 @@ export const reviewStyles = css`
     font-weight: 600;
     break-after: avoid;
   }
-  h5 {
+  h4 {
     margin: 0 0 2px;
     color: var(--ink2);
     font-size: 12.5px;
