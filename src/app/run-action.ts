@@ -1,6 +1,7 @@
+import type * as Acts from './actions.ts';
 import type { AppHost } from './app-host.ts';
 
-let known: typeof import('./actions.ts') | undefined;
+let known: typeof Acts | undefined;
 
 /** Does what a button, a menu or a key asks for. How, is fetched when it is first asked: nothing before the first paint is.
  *  Once fetched it is done at once, so that what is typed next finds what the key has opened. */
