@@ -76,6 +76,18 @@ export class EngineLink {
     return { cells: this.states.take(changes), isReload: false, timing: changes.timing };
   }
 
+  /** The cells that another text would change. The engine then holds again what it held, which may be less than the document
+   *  has by now: what was typed meanwhile is still to be told, and would otherwise be taken for known. To be called in order. */
+  async probe(place: Place, text: string): Promise<readonly CellState[]> {
+    const told = this.#told;
+    const tried = this.#tried && samePlace(this.#tried.place, place) ? this.#tried : undefined;
+    this.#told = undefined;
+    const { cells } = await this.#engine.write([{ ...place, text }]);
+    await this.#engine.write([tried ? { ...place, text: tried.text } : this.#putBack({ place }, told)]);
+    this.#told = told;
+    return cells;
+  }
+
   /** What a cell was in the baseline; nothing where none is pinned or it is not known yet. */
   baselineState(baseline: Baseline | undefined, place: Place): CellState | undefined {
     return baseline && this.#baselines.get(baseline)?.get(place);
@@ -111,7 +123,7 @@ export class EngineLink {
     return all.length === 0 ? NOTHING : this.#engine.write(all);
   }
 
-  #putBack({ place }: Preview, document = this.#told): Place & { text: string } {
+  #putBack({ place }: Pick<Preview, 'place'>, document = this.#told): Place & { text: string } {
     const sheet = document?.sheets.find(({ id }) => id === place.sheet);
     return { ...place, text: sheet?.cells.get(place.cell)?.text ?? '' };
   }

@@ -144,11 +144,7 @@ export class Workbook extends EventTarget {
 
   /** What another text in a cell would change; nothing is changed, and nothing shown moves. */
   probe(place: Place, text: string): Promise<readonly CellState[]> {
-    return this.#link.inOrder(async (engine) => {
-      const { cells } = await engine.write([{ ...place, text: withUnit(text, this.#unitShown(place)) }]);
-      await engine.write([{ ...place, text: this.#cellAt(place)?.text ?? '' }]);
-      return cells;
-    });
+    return this.#link.inOrder(() => this.#link.probe(place, withUnit(text, this.#unitShown(place))));
   }
 
   /** The state of a formula that stands nowhere, computed as if typed into the sheet. */

@@ -35,6 +35,44 @@ const numberOf = (workbook: Workbook, name: string, at = 0): number => {
 const allShown = (workbook: Workbook): unknown => workbook.shownTexts();
 
 describe('the two-driver check on the real engine', () => {
+  test('what is typed while another text is probed in the same cell is followed', async () => {
+    const workbook = await opened(template('two-driver-check'));
+    const handOver = named(workbook, 'HandOver');
+    const probed = workbook.probe(handOver, '3000 Hz');
+    const typed = workbook.do({ kind: 'write', sheet: handOver.sheet, texts: new Map([[handOver.cell, '2500 Hz']]) });
+    await Promise.all([probed, typed]);
+    expect(numberOf(workbook, 'HandOver')).toBe(2500);
+    expect(allShown(workbook)).toEqual(allShown(await opened(workbook.document)));
+  });
+
+  test('probing, dragging and typing in any order end with the numbers of the document', async () => {
+    const cells = ['HandOver', 'Target', 'PriceCap'] as const;
+    const step = fc.record({
+      what: fc.constantFrom('probe', 'preview', 'write', 'cancel', 'undo', 'settle', 'wait'),
+      name: fc.constantFrom(...cells),
+      number: fc.integer({ min: 30, max: 110 }),
+    });
+    await fc.assert(
+      fc.asyncProperty(fc.array(step, { minLength: 3, maxLength: 12 }), async (steps) => {
+        const workbook = await opened(template('two-driver-check'));
+        const done: Promise<unknown>[] = [];
+        for (const { what, name, number } of steps) {
+          const place = named(workbook, name);
+          const text = String(number);
+          if (what === 'wait') await Promise.all(done);
+          else if (what === 'probe') done.push(workbook.probe(place, text));
+          else if (what === 'preview') done.push(workbook.preview(place, text));
+          else if (what === 'write')
+            done.push(workbook.do({ kind: 'write', sheet: place.sheet, texts: new Map([[place.cell, text]]) }));
+          else done.push(workbook[what]());
+        }
+        await Promise.all([...done, workbook.settle()]);
+        expect(allShown(workbook)).toEqual(allShown(await opened(workbook.document)));
+      }),
+      { numRuns: 25 },
+    );
+  });
+
   test('follows a dragged hand-over, keeps it when it settles, and lists what it did', async () => {
     const workbook = await opened(template('two-driver-check'));
     const handOver = named(workbook, 'HandOver');
