@@ -35,10 +35,7 @@ const notices = (): Promise<string[]> =>
   );
 
 /** Chooses a file where the page asks for one. */
-async function open(path: string): Promise<void> {
-  const [chooser] = await Promise.all([session.page.waitForFileChooser(), person.press('Control+o')]);
-  await chooser.accept([path]);
-}
+const open = (path: string): Promise<void> => person.giveFile(path, () => person.press('Control+o'));
 
 const saved = async (): Promise<string | undefined> =>
   (await readdir(folder)).find((name) => name.endsWith('.octavo.json'));

@@ -91,6 +91,15 @@ export class Person {
     await (await this.seen(`>>> ::-p-aria([name="${words}"][role="button"])`))?.click();
   }
 
+  /** Gives a file to the page where it asks for one. */
+  async giveFile(path: string, ask: () => Promise<void>): Promise<void> {
+    const asked = this.page.waitForFileChooser();
+    // The browser must have heard that the file comes from here before the page asks: the two go different ways.
+    await this.page.evaluate(() => document.readyState);
+    const [chooser] = await Promise.all([asked, ask()]);
+    await chooser.accept([path]);
+  }
+
   async focusRuler(): Promise<void> {
     await (await this.seen('>>> .rule[role=slider]'))?.focus();
   }
@@ -105,24 +114,6 @@ export class Person {
 
   /** Goes to a cell by the keyboard, by its address or name. */
   async goTo(cell: string): Promise<void> {
-    const isAddress = /^[A-Z]+\d+$/.test(cell);
-    const isThere = (): Promise<boolean> =>
-      this.page.evaluate((id) => {
-        const grid = document.querySelector('octavo-app')?.shadowRoot?.querySelector('sheet-grid')?.shadowRoot;
-        return grid?.querySelector('[role=grid]')?.getAttribute('aria-activedescendant') === id;
-      }, `cell-${cell}`);
-    // On a busy machine what is typed may come before the dialog listens; a person sees that and asks again.
-    for (let attempt = 0; attempt < 4; attempt++) {
-      await this.#askFor(cell);
-      await this.page.evaluate(
-        () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
-      );
-      if (!isAddress || (await isThere())) return;
-    }
-    throw new Error(`The sheet does not go to ${cell}`);
-  }
-
-  async #askFor(cell: string): Promise<void> {
     await this.press('Control+k');
     await this.seen('>>> dialog[open] input');
     // What is typed before the input has the focus would go to the sheet.

@@ -124,13 +124,8 @@ test('the shelf goes to a file and comes back without a second copy; a foreign f
   await person.pressButton('Save my drivers to a file');
   const path = join(folder, 'drivers.octavo-shelf.json');
   await expect.poll(() => readFile(path, 'utf8').catch(() => '')).toContain('["Fs", "41 Hz"]');
-  const read = async (file: string): Promise<void> => {
-    const [chooser] = await Promise.all([
-      session.page.waitForFileChooser(),
-      person.pressButton('Read a shelf from a file'),
-    ]);
-    await chooser.accept([file]);
-  };
+  const read = (file: string): Promise<void> =>
+    person.giveFile(file, () => person.pressButton('Read a shelf from a file'));
   await read(path);
   await expect.poll(() => said('driver-shelf >>> .told')).toBe('drivers.octavo-shelf.json: 0 added, 1 already here.');
   await writeFile(path, (await readFile(path, 'utf8')).replace('41 Hz', '43 Hz'));
