@@ -3,8 +3,18 @@ import { compileFormula } from './compile-formula.ts';
 import { OnlyEngine } from './operators.ts';
 import { QuestionError } from './place-error.ts';
 
-/** What a ranking can name of a row, in this order: octaves, dB, dB, money, ohms, hertz, octaves. */
-export const rankingNames = ['window', 'level', 'pad', 'price', 'ohms', 'resonance', 'stretched'] as const;
+/** What a ranking can name of a row, in this order: octaves, dB, dB, money, ohms, hertz, octaves, hertz, dB. */
+export const rankingNames = [
+  'window',
+  'level',
+  'pad',
+  'price',
+  'ohms',
+  'resonance',
+  'stretched',
+  'reach',
+  'plays',
+] as const;
 
 /** A formula over the figures of a row, as a function of them in the order of {@link rankingNames}; NaN where it has no number.
  *  @throws An error in words for the reader where the formula cannot be read. */
@@ -18,13 +28,13 @@ export function rankingOf(formula: string): (figures: Float64Array) => number {
   const run = compileFormula(cells, '', {
     functions: new Map(),
     reader: (_, cell) => {
-      const index = Number(/^A([1-7])$/.exec(cell)?.[1]) - 1;
+      const index = Number(/^A([1-9])$/.exec(cell)?.[1]) - 1;
       return index >= 0 ? () => figures[index] ?? Number.NaN : undefined;
     },
   });
   if (!run || isBroken(cells))
     throw new QuestionError(
-      `The ranking “${formula}” cannot be read: write a formula of ${rankingNames.join(', ')}, such as window*10-price/50.`,
+      `The ranking “${formula}” cannot be read: write a formula of ${rankingNames.join(', ')}, such as window*10-price/100.`,
     );
   return (given) => {
     figures = given;

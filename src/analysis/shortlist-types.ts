@@ -24,6 +24,19 @@ export interface PairRules {
   readonly spacing: readonly [number, number];
 }
 
+/** The box in which the reach of a first member is counted: closed with a Qtc of 0.707, or vented as flat as its Qts allows. */
+export type BassBox = 'closed' | 'vented';
+
+/** What a row must keep to be listed; SI. */
+export interface RowLimits {
+  /** Most for the drivers of a pair of cabinets. */
+  readonly price?: number;
+  /** Highest 3 dB point of the first member in its box. */
+  readonly reach?: number;
+  /** Least level at 1 m, after make-up, that the heat limit of the first member allows. */
+  readonly plays?: number;
+}
+
 /** A pair or a team, judged. */
 export interface Row {
   /** Places in the lists of candidates: two for a pair, three for a team. */
@@ -47,12 +60,17 @@ export interface Row {
   readonly level: number;
   /** Of the members in parallel at worst: a bound from below by their coils. */
   readonly lowestOhms: number;
-  /** Of one cabinet. */
+  /** Of the drivers for a pair of cabinets; NaN where one has no price. */
   readonly price: number;
-  /** Resonance of the first member, for bass extension. */
   readonly resonance: number;
+  /** 3 dB point of the first member in its box; NaN where there is no such box. */
+  readonly reach: number;
+  /** At 1 m, after make-up, by the heat limit of the first member; NaN where that is not known. */
+  readonly plays: number;
+  /** What the ranking gave. */
+  readonly score: number;
   readonly rank: number;
-  /** No other row is at least as good in window, level, resonance and price, and better in one. */
+  /** No other row is at least as good in window, level, reach and price, and better in one. */
   readonly isFront: boolean;
   /** Why there is no verdict. */
   readonly problem?: string;
@@ -64,7 +82,10 @@ export interface ShortlistQuestion {
   readonly mids?: readonly Candidate[];
   readonly tweeters: readonly Candidate[];
   readonly rules: PairRules;
-  /** A formula over window, level, pad, price, ohms, resonance, octaves: the larger the better. */
+  readonly limits?: RowLimits;
+  /** Vented where left out. */
+  readonly box?: BassBox;
+  /** A formula over the names of {@link Row} figures: the larger the better. */
   readonly ranking: string;
   /** So many best rows are given. */
   readonly most: number;
@@ -73,6 +94,8 @@ export interface ShortlistQuestion {
 export interface Shortlist {
   readonly rows: readonly Row[];
   readonly judged: number;
+  /** Set aside because they do not keep the limits. */
+  readonly outside: number;
   readonly counts: Readonly<Record<Standing, number>>;
   /** For each member of each list: its best partner's row, or why it has none. */
   readonly partners: readonly (readonly { readonly best?: Row; readonly why?: string }[])[];

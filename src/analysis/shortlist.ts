@@ -1,36 +1,11 @@
-import type { Driver } from '../../functions/values/driver.ts';
 import { BestRows, Front } from './best-rows.ts';
 import { Breath } from './breathe.ts';
-import { driverOfCandidate } from './candidate-driver.ts';
-import { ceilingOf, floorOf, spacingCeiling, type Side } from './pair-limits.ts';
+import { spacingCeiling } from './pair-limits.ts';
 import { QuestionError } from './place-error.ts';
 import { rankingNames, rankingOf } from './ranking.ts';
-import type { Candidate, PairRules, Row, Shortlist, ShortlistQuestion } from './shortlist-types.ts';
+import { listsOf, NO_LIST, type List, type Member } from './shortlist-members.ts';
+import type { PairRules, Row, Shortlist, ShortlistQuestion } from './shortlist-types.ts';
 import type { Standing, Watch } from './subject-types.ts';
-
-/** A candidate with all that the rules need of it, found out once. */
-interface Member {
-  readonly place: number;
-  readonly name: string;
-  readonly flange: number;
-  readonly level: number;
-  readonly re: number;
-  readonly price: number;
-  readonly resonance: number;
-  /** Without meaning for one that is never the upper, or never the lower, of a pair. */
-  readonly floor: Side;
-  readonly ceiling: Side;
-}
-
-interface List {
-  readonly members: readonly Member[];
-  /** Why a candidate takes part in no row. */
-  readonly why: ReadonlyMap<number, string>;
-  readonly size: number;
-}
-
-const NO_SIDE: Side = { at: Number.NaN, stretched: Number.NaN, name: '' };
-const NO_LIST: List = { members: [], why: new Map(), size: 0 };
 
 /** A team is asked for by a number below the count of teams, so its members are there. */
 function memberIn({ members }: List, index: number): Member {
@@ -43,6 +18,8 @@ type Windows = Row['windows'];
 
 /** Pairs judged between two looks at the clock. */
 const BATCH = 4096;
+/** Candidates of a list that are looked at before all the others. */
+const FEW = 24;
 
 /** All pairs, or teams of three, by the two-driver rules. Each window is the one that PAIR.WINDOW gives for the same limits.
  *  @throws An error in words for the reader where the ranking cannot be read. */
@@ -51,20 +28,30 @@ export async function shortlist(
   watch?: Watch,
   first?: (rows: readonly Row[]) => void,
 ): Promise<Shortlist> {
-  const judge = new Judge(question);
   const breath = new Breath(watch);
-  let isTold = first === undefined;
+  first?.(taste(question));
+  await breath.take();
+  const judge = new Judge(question);
   const of = judge.teams;
   while (judge.judged < of) {
     judge.go(Math.min(of, judge.judged + BATCH));
-    if (!isTold) {
-      first?.(judge.best());
-      isTold = true;
-    }
     if (breath.isDue) await breath.take({ done: judge.judged, of });
     else breath.check();
   }
   return judge.result();
+}
+
+/** The best rows of the first few candidates of each list, to be seen while all are looked at. */
+function taste({ woofers, mids, tweeters, ...rest }: ShortlistQuestion): Row[] {
+  const few = mids ? FEW / 2 : FEW;
+  const judge = new Judge({
+    ...rest,
+    woofers: woofers.slice(0, few),
+    ...(mids && { mids: mids.slice(0, few) }),
+    tweeters: tweeters.slice(0, few),
+  });
+  judge.go(judge.teams);
+  return judge.best();
 }
 
 class Judge {
@@ -78,16 +65,22 @@ class Judge {
   /** The best team of each candidate that takes part and comes out no failure, by list. */
   readonly #partner: readonly { readonly score: Float64Array; readonly id: Float64Array }[];
   readonly #partnersFromLast: readonly { readonly score: Float64Array; readonly id: Float64Array }[];
+  /** Most for the drivers of a pair of cabinets. */
+  readonly #dearest: number;
+  /** Whether some team of a candidate costs no more than that, by list. */
+  readonly #isAffordable: readonly Uint8Array[];
+  #outside = 0;
   judged = 0;
 
   constructor(question: ShortlistQuestion) {
-    const { woofers, mids, tweeters, rules, most } = question;
+    const { rules, most, limits } = question;
     if (!Number.isInteger(most) || most < 1) throw new QuestionError('At least one row must be asked for.');
     this.#rules = rules;
     this.#rank = rankingOf(question.ranking);
     this.#best = new BestRows(most);
-    const given = mids ? [woofers, mids, tweeters] : [woofers, tweeters];
-    this.#lists = given.map((list, index) => listOf(list, rules, index > 0, index < given.length - 1));
+    this.#dearest = limits?.price ?? Infinity;
+    this.#lists = listsOf(question);
+    this.#isAffordable = this.#lists.map(({ members }) => new Uint8Array(members.length));
     this.#partner = this.#lists.map(({ members }) => ({
       score: new Float64Array(members.length).fill(Number.NaN),
       id: new Float64Array(members.length).fill(-1),
@@ -104,31 +97,53 @@ class Judge {
     const figures = this.#figures;
     for (let id = this.judged; id < until; id++) {
       const [low, high, third] = this.#team(id);
-      let octaves = this.#octaves(low, high, false);
-      let stretched = this.#octaves(low, high, true);
-      if (third) {
-        octaves = Math.min(octaves, this.#octaves(high, third, false));
-        stretched = Math.min(stretched, this.#octaves(high, third, true));
+      const score = this.#measure(low, high, third);
+      // By index: taking the array apart is slow.
+      const price = figures[3] ?? Number.NaN;
+      if (price > this.#dearest) {
+        this.#outside++;
+        continue;
       }
-      const standing = standingOf(octaves, stretched, this.#rules.comfortable);
+      if (this.#dearest < Infinity) this.#noteAffordable(id);
+      const octaves = figures[0] ?? Number.NaN;
+      const standing = standingOf(octaves, figures[6] ?? Number.NaN, this.#rules.comfortable);
       this.#counts[standing]++;
-      const level = low.level - this.#rules.makeUp;
-      const price = third ? low.price + high.price + third.price : low.price + high.price;
-      figures[0] = octaves;
-      figures[1] = level;
-      figures[2] = Math.max(high.level, third?.level ?? -Infinity) - level;
-      figures[3] = price;
-      figures[4] = 1 / (1 / low.re + 1 / high.re + (third ? 1 / third.re : 0));
-      figures[5] = low.resonance;
-      figures[6] = stretched;
-      const score = this.#rank(figures);
       this.#best.offer(score, id);
       if (standing === 'fail') continue;
-      // What has no price is beaten by whatever has one.
-      this.#front.offer(id, octaves, level, -low.resonance, Number.isNaN(price) ? -Infinity : -price);
+      this.#front.offer(id, octaves, figures[1] ?? Number.NaN, orLast(-low.reach), orLast(-price));
       this.#notePartners(id, score);
     }
     this.judged = until;
+  }
+
+  /** Works out what can be ranked, and ranks it. */
+  #measure(low: Member, high: Member, third?: Member): number {
+    const figures = this.#figures;
+    let octaves = this.#octaves(low, high, false);
+    let stretched = this.#octaves(low, high, true);
+    if (third) {
+      octaves = Math.min(octaves, this.#octaves(high, third, false));
+      stretched = Math.min(stretched, this.#octaves(high, third, true));
+    }
+    const level = low.level - this.#rules.makeUp;
+    figures[0] = octaves;
+    figures[1] = level;
+    figures[2] = Math.max(high.level, third?.level ?? -Infinity) - level;
+    figures[3] = 2 * (low.price + high.price + (third?.price ?? 0));
+    figures[4] = 1 / (1 / low.re + 1 / high.re + (third ? 1 / third.re : 0));
+    figures[5] = low.resonance;
+    figures[6] = stretched;
+    figures[7] = low.reach;
+    figures[8] = low.plays;
+    return this.#rank(figures);
+  }
+
+  #noteAffordable(id: number): void {
+    let rest = id;
+    for (const marks of this.#isAffordable.toReversed()) {
+      marks[rest % marks.length] = 1;
+      rest = Math.floor(rest / marks.length);
+    }
   }
 
   #notePartners(id: number, score: number): void {
@@ -175,23 +190,25 @@ class Judge {
   }
 
   #row(id: number, rank: number, front: ReadonlySet<number>): Row {
-    const [first, ...others] = this.#team(id);
-    const team = [first, ...others.filter((each) => each !== undefined)];
-    const windows = this.#windows(team);
-    const octaves = Math.min(...windows.map((each) => each.octaves));
-    const stretched = Math.min(...windows.map((each) => each.stretchedOctaves));
-    const level = first.level - this.#rules.makeUp;
+    const [first, second, third] = this.#team(id);
+    const score = this.#measure(first, second, third);
+    const [octaves = 0, level = 0, , price = 0, lowestOhms = 0, resonance = 0, stretched = 0, reach = 0, plays = 0] =
+      this.#figures;
+    const team = third ? [first, second, third] : [first, second];
     return {
       members: team.map(({ place }) => place),
       names: team.map(({ name }) => name),
       status: standingOf(octaves, stretched, this.#rules.comfortable),
       word: wordOf(octaves, stretched, this.#rules.comfortable),
-      windows,
+      windows: this.#windows(team),
       pads: team.slice(1).map((member) => member.level - level),
       level,
-      lowestOhms: 1 / team.reduce((sum, { re }) => sum + 1 / re, 0),
-      price: team.reduce((sum, { price }) => sum + price, 0),
-      resonance: first.resonance,
+      lowestOhms,
+      price,
+      resonance,
+      reach,
+      plays,
+      score,
       rank,
       isFront: front.has(id),
     };
@@ -207,55 +224,41 @@ class Judge {
     const front = new Set(ids);
     const ranks = new Map(this.#best.sorted().map(({ id }, index) => [id, index + 1]));
     const row = (id: number): Row => this.#row(id, ranks.get(id) ?? 0, front);
-    const rows = this.best();
     const partners = this.#lists.map(({ members, why, size }, list) => {
       const indexes = new Map(members.map(({ place }, index) => [place, index]));
       return Array.from({ length: size }, (_, place) => {
-        const id = this.#partner[list]?.id[indexes.get(place) ?? -1] ?? -1;
-        return id >= 0 ? { best: row(id) } : { why: why.get(place) ?? noPartner(list, this.#lists.length) };
+        const index = indexes.get(place) ?? -1;
+        const id = this.#partner[list]?.id[index] ?? -1;
+        return id >= 0 ? { best: row(id) } : { why: why.get(place) ?? this.#noPartner(list, index) };
       });
     });
-    const problems = this.#lists.reduce((product, { size }) => product * size, 1) - this.judged;
-    return { rows, judged: this.judged, counts: { ...this.#counts, problem: problems }, partners, front: ids.map(row) };
-  }
-}
-
-const noPartner = (list: number, lists: number): string =>
-  lists > 2
-    ? 'No team with it leaves two windows, even with every rule stretched.'
-    : `No ${list === 0 ? 'driver above it begins low enough' : 'driver below it reaches high enough'}, even with every rule stretched.`;
-
-function listOf(candidates: readonly Candidate[], rules: PairRules, isUpper: boolean, isLower: boolean): List {
-  const members: Member[] = [];
-  const why = new Map<number, string>();
-  for (const [place, candidate] of candidates.entries()) {
-    const driver = driverOfCandidate(candidate);
-    const member = 'why' in driver ? driver : memberOf(driver, place, rules, isUpper, isLower);
-    if ('why' in member) why.set(place, member.why);
-    else members.push(member);
-  }
-  return { members, why, size: candidates.length };
-}
-
-function memberOf(
-  driver: Driver,
-  place: number,
-  rules: PairRules,
-  isUpper: boolean,
-  isLower: boolean,
-): Member | { readonly why: string } {
-  const { name, level, re, fs, flange, price } = driver;
-  const floor = isUpper ? floorOf(driver, rules) : NO_SIDE;
-  const ceiling = isLower ? ceilingOf(driver, rules) : NO_SIDE;
-  if ('why' in floor) return floor;
-  if ('why' in ceiling) return ceiling;
-  if (level === undefined || re === undefined || fs === undefined || flange === undefined)
+    const product = (of: (list: List) => number): number => this.#lists.reduce((all, list) => all * of(list), 1);
+    const judgeable = product(({ members, aside }) => members.length + aside);
+    const outside = judgeable - this.judged + this.#outside;
     return {
-      why: `${name} has no ${level === undefined ? 'level' : re === undefined ? 'Re' : 'Fs'}: add it to its rows.`,
+      rows: this.best(),
+      judged: this.judged - this.#outside,
+      outside,
+      counts: { ...this.#counts, problem: product(({ size }) => size) - judgeable },
+      partners,
+      front: ids.map(row),
     };
-  // Without a price a ranking by price has no number, and the row comes last.
-  return { place, name, flange, level, re, price: price ?? Number.NaN, resonance: fs, floor, ceiling };
+  }
+
+  #noPartner(list: number, index: number): string {
+    if (this.teams === 0) return NOBODY;
+    if (this.#dearest < Infinity && this.#isAffordable[list]?.[index] === 0) return TOO_DEAR;
+    if (this.#lists.length > 2) return 'No team with it leaves two windows, even with every rule stretched.';
+    return `No ${list === 0 ? 'driver above it begins low enough' : 'driver below it reaches high enough'}, even with every rule stretched.`;
+  }
 }
+
+/** Why a candidate has no partner where its windows were not even looked at. */
+export const NOBODY = 'No driver is left to go with it.';
+export const TOO_DEAR = 'Every choice with it costs more than the limit.';
+
+/** What is not known is beaten by whatever is. */
+export const orLast = (value: number): number => (Number.isNaN(value) ? -Infinity : value);
 
 const standingOf = (octaves: number, stretched: number, comfortable: number): Standing =>
   octaves >= comfortable && octaves >= 0 ? 'good' : octaves >= 0 || stretched >= 0 ? 'caution' : 'fail';

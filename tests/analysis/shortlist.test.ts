@@ -78,7 +78,7 @@ const question = (part: Partial<ShortlistQuestion>): ShortlistQuestion => ({
   woofers: [],
   tweeters: [],
   rules,
-  ranking: 'window*10-price/50',
+  ranking: 'window*10-price/100',
   most: 1000,
   ...part,
 });
@@ -152,7 +152,7 @@ describe('the shortlist of pairs', () => {
     const [low] = (await shortlist(question({ woofers, tweeters: mids }))).rows;
     const [high] = (await shortlist(question({ woofers: mids, tweeters }))).rows;
     expect(team?.windows).toEqual([...(low?.windows ?? []), ...(high?.windows ?? [])]);
-    expect(team?.price).toBe(184);
+    expect(team?.price).toBe(2 * 184);
   });
 
   test('a formula that cannot be read is refused, and a long list can be given up', async () => {

@@ -32,6 +32,9 @@ const drivers = (count: number, [fs, sd, xmax, flange, breakup]: readonly number
       name: `D-${index}`,
       rows: {
         Fs: `${times(fs)} Hz`,
+        Qms: '4',
+        Qes: times(0.42, other),
+        Vas: '28 L',
         Sd: `${times(sd, other)} cm²`,
         Xmax: `${times(xmax)} mm`,
         'Flange diameter': `${times(flange, other)} mm`,
@@ -40,6 +43,8 @@ const drivers = (count: number, [fs, sd, xmax, flange, breakup]: readonly number
         'Level basis': 'at 2.83 V',
         Re: `${times(5.8, other)} Ω`,
         Price: `${times(60)} ¤`,
+        'Nominal ohms': '8 Ω',
+        'Heat limit Pe': '60 W',
       },
     };
   });
@@ -66,7 +71,7 @@ describe('shortlists', () => {
   bench(
     'pairs, from ten thousand to ten million, and teams',
     async () => {
-      const ranking = 'window*10-price/50';
+      const ranking = 'window*10-price/100';
       for (const count of [100, 316, 1000, 3162]) {
         const question = { woofers: woofers(count), tweeters: tweeters(count), rules, ranking, most: 100 };
         await timed(`${count ** 2} pairs`, count ** 2, (first) => shortlist(question, {}, first));

@@ -1,0 +1,102 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { ventedAligned } from '../../functions/enclosure/aligned.ts';
+import { boxCutoff } from '../../functions/enclosure/box-figures.ts';
+import { closedBox, closedVolume } from '../../functions/enclosure/closed.ts';
+import type { Box } from '../../functions/values/box.ts';
+import type { Driver } from '../../functions/values/driver.ts';
+import { Problem } from '../../functions/values/problem.ts';
+import { driverOfCandidate } from '../../src/analysis/candidate-driver.ts';
+import { heatLevelOf, reachOf } from '../../src/analysis/reach.ts';
+import { shortlist } from '../../src/analysis/shortlist.ts';
+import type { Candidate } from '../../src/analysis/types.ts';
+import { tweeterOf, usualRules, wooferOf } from './candidates.ts';
+
+const context = { quantity: 'ratio' } as const;
+const driverOf = (candidate: Candidate): Driver => {
+  const driver = driverOfCandidate(candidate);
+  if ('why' in driver) throw new Error(driver.why);
+  return driver;
+};
+
+/** The 3 dB point read from the response of the box as a circuit. */
+const cutoffOf = (box: Box | Problem): number | undefined => {
+  if (box instanceof Problem) return undefined;
+  const cutoff = boxCutoff.compute({ box, drop: 3.0103 }, context);
+  return cutoff instanceof Problem ? undefined : cutoff;
+};
+
+test('the reach is the 3 dB point of the box as a circuit', () => {
+  fc.assert(
+    fc.property(wooferOf, (candidate) => {
+      const driver = driverOf(candidate);
+      const vented = reachOf(driver, 'vented');
+      const box = ventedAligned.compute(
+        { driver, family: 'flattest', leakageQ: 7, seriesResistance: 0, fill: 1 },
+        context,
+      );
+      expect(typeof vented === 'number').toBe(!(box instanceof Problem));
+      const circuit = cutoffOf(box);
+      if (typeof vented === 'number' && circuit !== undefined) expect(vented / circuit).toBeCloseTo(1, 4);
+
+      const closed = reachOf(driver, 'closed');
+      const qts = driver.qts ?? 0;
+      expect(typeof closed === 'number').toBe(qts < Math.SQRT1_2);
+      if (typeof closed !== 'number' || qts > 0.7) return;
+      const { vas = 0 } = driver;
+      const volume = closedVolume.compute({ qts, vas, qtc: Math.SQRT1_2 }, context);
+      if (volume instanceof Problem) throw new Error('no volume');
+      const closedCircuit = cutoffOf(
+        closedBox.compute(
+          { driver, volume, seriesResistance: 0, fill: 1, leakageQ: undefined, absorptionQ: undefined },
+          context,
+        ),
+      );
+      if (closedCircuit !== undefined) expect(closed / closedCircuit).toBeCloseTo(1, 4);
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test('the level by heat is that of the rated power into the nominal ohms', () => {
+  // 89 dB at 2.83 V and 8 Ω is 89 dB at 1 W; 100 W are 20 dB more.
+  const driver = { kind: 'driver', name: 'D', level: 89, nominal: 8, pe: 100, derived: [], doubts: [] } as const;
+  expect(heatLevelOf(driver)).toBeCloseTo(109, 2);
+  // The same volts give 4 Ω twice the watts, so that the same watts give half the power in the room.
+  const [eight, four] = [heatLevelOf(driver), heatLevelOf({ ...driver, nominal: 4 })].map(Number);
+  expect((eight ?? 0) - (four ?? 0)).toBeCloseTo(10 * Math.log10(2), 10);
+});
+
+test('what is listed keeps the limits, and nothing that keeps them is left out', async () => {
+  await fc.assert(
+    fc.asyncProperty(
+      fc.array(wooferOf, { minLength: 1, maxLength: 5 }),
+      fc.array(tweeterOf, { minLength: 1, maxLength: 5 }),
+      fc.record(
+        {
+          price: fc.integer({ min: 50, max: 600 }),
+          reach: fc.integer({ min: 20, max: 90 }),
+          plays: fc.integer({ min: 90, max: 112 }),
+        },
+        { requiredKeys: [] },
+      ),
+      async (woofers, tweeters, limits) => {
+        const question = { woofers, tweeters, rules: usualRules, ranking: 'window', most: 1000 };
+        const all = await shortlist(question);
+        const kept = await shortlist({ ...question, limits });
+        const keeps = all.rows.filter(
+          ({ price, reach, plays }) =>
+            price <= (limits.price ?? Infinity) &&
+            (limits.reach === undefined || reach <= limits.reach) &&
+            (limits.plays === undefined || plays >= limits.plays),
+        );
+        expect(kept.rows.map(({ members }) => members)).toEqual(keeps.map(({ members }) => members));
+        expect(kept.judged).toBe(keeps.length);
+        expect(kept.judged + kept.outside + kept.counts.problem).toBe(woofers.length * tweeters.length);
+        for (const list of kept.partners)
+          for (const { best, why } of list) expect(best === undefined).toBe(why !== undefined);
+      },
+    ),
+    { numRuns: 80 },
+  );
+}, 60_000);
