@@ -23,6 +23,7 @@ test('a driver typed into the check stands in the box without being typed again'
   await person.type('B4', 'Mine', '31 Hz');
   await person.chooseForSheet('Two drivers', 'Take this over into…');
   await person.seen('>>> ::-p-text(Take “Two drivers” over into…)');
+  await person.seen('>>> input[type=search]:focus');
   await session.page.keyboard.type('closed-box bench');
   await (await person.seen('>>> ::-p-aria([name="Closed-box bench"][role="button"])'))?.click();
   await person.seen('>>> ::-p-text(“Two drivers” taken over into “Closed box”)');
