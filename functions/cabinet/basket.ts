@@ -1,4 +1,4 @@
-import { define, type Table } from '../define.ts';
+import { define, type CellDatum, type Table } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import type { TableRecord } from '../values/table.ts';
@@ -29,7 +29,7 @@ const owned = {
   summary: 'yes or TRUE for what is there already, a column; it costs nothing',
 } as const;
 
-const single = (table: Table): readonly unknown[] => table.flat();
+const single = (table: Table): readonly CellDatum[] => table.flat();
 
 interface Given {
   readonly items: Table;
@@ -46,6 +46,11 @@ function linesOf(given: Given): readonly Line[] | Problem {
   const lines: Line[] = [];
   for (const [row, name] of names.entries()) {
     if (name === null || name === '') continue;
+    if (typeof name === 'object')
+      return new Problem(
+        say`Row ${String(row + 1)} of the basket has a ${name.kind} for its name. Type a text.`,
+        'items',
+      );
     const item = String(name);
     const count = single(given.counts)[row] ?? 0;
     const each = single(given.prices)[row] ?? 0;

@@ -10,13 +10,13 @@ const curve = { record: 'curve', summary: 'curve' } as const;
 const line = 'CURVE.READ(1 kHz, 90 dB)';
 const source = { source: 'own', at: 'point by point on the grid of 48 frequencies an octave' } as const;
 
-const unlike = (curves: readonly Curve[]): Problem | undefined => {
+const unlike = (curves: readonly Curve[], parameter = 'curves'): Problem | undefined => {
   const first = curves[0];
   if (!first) return new Problem(say`There is no curve; give at least one.`, 'curves');
   const other = curves.find((each) => each.quantity !== first.quantity);
   return (
     other &&
-    new Problem(say`“${first.title}” and “${other.title}” show different things; give curves of one kind.`, 'curves')
+    new Problem(say`“${first.title}” and “${other.title}” show different things; give curves of one kind.`, parameter)
   );
 };
 
@@ -88,9 +88,9 @@ export const curveDifference = define({
   example: { formula: `=CURVE.AT(CURVE.DIFFERENCE(${line}, CURVE.READ(1 kHz, 86 dB)), "1 kHz")`, gives: 4 },
   compute(given) {
     const { a, b } = given;
-    const wrong = unlike([a, b]);
+    const wrong = unlike([a, b], 'b');
     if (wrong) return wrong;
-    const band = commonBand([a, b]);
+    const band = commonBand([a, b], 'b');
     if (band instanceof Problem) return band;
     const y = pointwise([a], (index) => a.y[index]! - b.y[index]!);
     const less: Curve = { kind: 'curve', title: `${a.title} less ${b.title}`, quantity: a.quantity, y, ...band };

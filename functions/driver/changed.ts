@@ -25,6 +25,17 @@ const copper = { source: 'iec60028', at: 'temperature coefficient of copper, 0.0
 
 const named = (of: Driver, what: string): string => (of.name === '' ? what : `${of.name}, ${what}`);
 
+/** How many times the resistance is what it was. */
+const warmed = (given: { readonly rise: number; readonly coefficient: number }): number | Problem => {
+  const factor = 1 + given.coefficient * given.rise;
+  return factor > 0.1
+    ? factor
+    : new Problem(
+        say`${measured(given.rise, 'temperature')} with ${measured(given.coefficient, 'ratio')} a kelvin would leave a coil next to no resistance; the coefficient of copper and aluminium is ${measured(0.0039, 'ratio')}.`,
+        'rise',
+      );
+};
+
 export const driverHot = define({
   name: 'DRIVER.HOT',
   summary: 'A driver with its voice coil warmed up: more resistance, a higher Qts, less level.',
@@ -37,7 +48,8 @@ export const driverHot = define({
   compute: (given): Driver | Problem => {
     const known = need(given.driver, ['re', 'qes', 'qms']);
     if (known instanceof Problem) return known;
-    const factor = 1 + given.coefficient * given.rise;
+    const factor = warmed(given);
+    if (factor instanceof Problem) return factor;
     return scaled(known, named(known, 'warm'), { re: factor, qes: factor }, -20 * Math.log10(factor));
   },
 });
@@ -51,7 +63,10 @@ export const driverHotLoss = define({
   example: { formula: '=DRIVER.HOT_LOSS(100)', gives: 2.86 },
   remarks:
     'Where the impedance is that of the coil alone. At the resonance, where it is motional, next to nothing is lost.',
-  compute: (given) => 20 * Math.log10(1 + given.coefficient * given.rise),
+  compute(given) {
+    const factor = warmed(given);
+    return factor instanceof Problem ? factor : 20 * Math.log10(factor);
+  },
 });
 
 export const driverHeating = define({

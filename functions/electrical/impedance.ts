@@ -5,6 +5,9 @@ import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import { polar, type Complex } from './complex.ts';
 
+/** Less than this is no load but a short, and would divide by zero. Ohms. */
+const least = 1e-9;
+
 /** Refuses a curve that shows something else than ohms. */
 export const notOhms = (curve: Curve, parameter: string): Problem | undefined =>
   curve.quantity === 'resistance'
@@ -17,7 +20,7 @@ export const notWhole = (curve: Curve, parameter: string): Problem | undefined =
   if (wrong) return wrong;
   if (!curve.phase)
     return new Problem(say`“${curve.title}” has no phase; give an impedance with its phase.`, parameter);
-  if (curve.y.some((ohms) => !(ohms > 0)))
+  if (curve.y.some((ohms) => !(ohms > least)))
     return new Problem(say`“${curve.title}” falls to zero ohms; correct the impedance.`, parameter);
   return undefined;
 };
@@ -34,7 +37,7 @@ export function combined(
   if (!first) return new Problem(say`There is no curve; give at least one impedance.`, parameter);
   const wrong = curves.map((curve) => notWhole(curve, parameter)).find((problem) => problem !== undefined);
   if (wrong) return wrong;
-  const band = commonBand(curves);
+  const band = commonBand(curves, parameter);
   if (band instanceof Problem) return band;
   const y = new Float64Array(first.y.length);
   const phase = new Float64Array(first.y.length);

@@ -105,7 +105,7 @@ function mixedRow(
 ): TableRecord['rows'][number] | Problem {
   const curves = units.map((each) => each.curve);
   const whole = wiredCurve(wiring, curves, ({ impedance }) => ({ y: sizeOf(impedance), phase: angleOf(impedance) }));
-  if (whole instanceof Problem) return whole;
+  if (whole instanceof Problem) return new Problem(whole.message, 'drivers');
   const lowest = extremeIn({ kind: 'curve', title: '', quantity: 'resistance', ...whole }, within, -1);
   const z = (unit: number): Complex => impedanceAt(curves[unit - 1]!, at);
   const solved = solveWiring(wiring, z);

@@ -7,8 +7,7 @@ import { effectiveLength, endCorrections } from './port-ends.ts';
 import { usual } from '../usual.ts';
 
 const diameter = {
-  quantity: 'length',
-  above: 0,
+  ...usual.length,
   typical: [0.02, 0.25],
   summary: 'inner diameter of one port',
 } as const;

@@ -65,7 +65,7 @@ export function readMeasured(table: Table, parameter: string): Measured | Proble
     );
   const sorted = [...lines].sort((one, other) => one[0]! - other[0]!);
   const first = sorted[0]![0]!;
-  if (!(first > 0) || sorted.at(-1)![0]! > 1e9 || sorted.some((line) => !(Math.abs(line[1]!) <= 1e15)))
+  if (!(first > 1e-6) || sorted.at(-1)![0]! > 1e9 || sorted.some((line) => !(Math.abs(line[1]!) <= 1e15)))
     return new Problem(
       say`Every line needs a frequency above 0 Hz and a number; correct those that do not.`,
       parameter,

@@ -29,6 +29,7 @@ function regretsOf({ candidates, steps, values }: Given): readonly Regret[] | Pr
       say`There are ${String(values.length)} rows of values for ${String(names.length)} candidates; give one row for each.`,
       'values',
     );
+  if (scales.length === 0) return new Problem(say`There is no step; give one for each column of values.`, 'steps');
   const odd = values.find((row) => row.length !== scales.length);
   if (odd)
     return new Problem(

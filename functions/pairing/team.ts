@@ -71,7 +71,12 @@ export const teamVerdict = define({
     if (handovers instanceof Problem) return handovers;
     const levels = numbersOf(given.levels, 'levels', 'levels');
     if (levels instanceof Problem) return levels;
-    if (windows.length !== handovers.length || levels.length !== handovers.length + 1 || handovers.length > 4)
+    if (
+      handovers.length < 1 ||
+      windows.length !== handovers.length ||
+      levels.length !== handovers.length + 1 ||
+      handovers.length > 4
+    )
       return new Problem(
         say`There are ${String(levels.length)} levels, ${String(handovers.length)} hand-overs and ${String(windows.length)} windows; a team of n drivers, two to five, has n levels and one less of each other.`,
         'handovers',

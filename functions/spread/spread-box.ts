@@ -11,7 +11,7 @@ import { causeNames, drifted, nominal, type Causes } from './causes.ts';
 import { fallOf, resultNames, results, type Asked, type ResultName } from './results.ts';
 
 const factor = (summary: string) =>
-  ({ quantity: 'ratio', above: 0, max: 10, default: 1, typical: [0.5, 2], summary }) as const;
+  ({ quantity: 'ratio', min: 0.01, max: 10, default: 1, typical: [0.5, 2], summary }) as const;
 const sigma = (summary: string) => ({ quantity: 'ratio', min: 0, max: 0.5, default: 0, summary }) as const;
 const box = { record: 'box', summary: 'box as planned' } as const;
 const result = { choice: resultNames, summary: 'what is asked of it' } as const;
@@ -88,7 +88,7 @@ function sampleOf(given: Drawing, asked: Asked): Sample | Problem {
   }
   if (values.every((value) => Number.isNaN(value))) {
     const why = asked.of(given.box);
-    return why instanceof Problem ? why : new Problem(say`No run has a ${asked.words}.`, 'box');
+    return new Problem(why instanceof Problem ? why.message : say`No run has a ${asked.words}.`, 'box');
   }
   return { kind: 'sample', title: `Spread of ${asked.words}`, quantity: asked.quantity, values, seed: given.seed };
 }
@@ -161,8 +161,8 @@ export const spreadCauses = define({
       const step = 1e-3;
       const up = asked.of(moved(given.box, { ...nominal, [cause]: 1 + step }));
       const down = asked.of(moved(given.box, { ...nominal, [cause]: 1 - step }));
-      if (up instanceof Problem) return up;
-      if (down instanceof Problem) return down;
+      if (up instanceof Problem) return new Problem(up.message, 'box');
+      if (down instanceof Problem) return new Problem(down.message, 'box');
       effects.push({ cause, effect: ((up - down) / (2 * step)) * given[cause] });
     }
     const variance = effects.reduce((sum, { effect }) => sum + effect ** 2, 0);
