@@ -35,6 +35,8 @@ export interface RowLimits {
   readonly reach?: number;
   /** Least level at 1 m, after make-up, that the heat limit of the first member allows. */
   readonly plays?: number;
+  /** Failures are counted, but not listed. */
+  readonly works?: true;
 }
 
 /** A pair or a team, judged. */

@@ -67,6 +67,7 @@ class Judge {
   readonly #partnersFromLast: readonly { readonly score: Float64Array; readonly id: Float64Array }[];
   /** Most for the drivers of a pair of cabinets. */
   readonly #dearest: number;
+  readonly #worksOnly: boolean;
   /** Whether some team of a candidate costs no more than that, by list. */
   readonly #isAffordable: readonly Uint8Array[];
   #outside = 0;
@@ -79,6 +80,7 @@ class Judge {
     this.#rank = rankingOf(question.ranking);
     this.#best = new BestRows(most);
     this.#dearest = limits?.price ?? Infinity;
+    this.#worksOnly = limits?.works === true;
     this.#lists = listsOf(question);
     this.#isAffordable = this.#lists.map(({ members }) => new Uint8Array(members.length));
     this.#partner = this.#lists.map(({ members }) => ({
@@ -108,7 +110,7 @@ class Judge {
       const octaves = figures[0] ?? Number.NaN;
       const standing = standingOf(octaves, figures[6] ?? Number.NaN, this.#rules.comfortable);
       this.#counts[standing]++;
-      this.#best.offer(score, id);
+      if (standing !== 'fail' || !this.#worksOnly) this.#best.offer(score, id);
       if (standing === 'fail') continue;
       this.#front.offer(id, octaves, figures[1] ?? Number.NaN, orLast(-low.reach), orLast(-price));
       this.#notePartners(id, score);

@@ -38,6 +38,7 @@ export const actions: Readonly<Record<string, Action>> = {
   },
   'open-cell': (app) => app.open('cell'),
   shelf: (app) => app.open('shelf'),
+  shortlist: (app) => app.open('shortlist'),
   review: (app) => app.open('review'),
   compare: (app) => app.open('compare'),
   link: (app) => app.open('link'),

@@ -17,6 +17,7 @@ export type Page =
   | 'lesson'
   | 'tour'
   | 'shelf'
+  | 'shortlist'
   | 'review'
   | 'compare'
   | 'link';

@@ -20,7 +20,8 @@ export type ActionName =
   | 'open-cell'
   | 'review'
   | 'compare'
-  | 'shelf';
+  | 'shelf'
+  | 'shortlist';
 
 export const keyBindings: readonly KeyBinding[] = [
   { key: 'z', control: true, action: 'undo', words: 'Undo' },
@@ -35,6 +36,7 @@ export const keyBindings: readonly KeyBinding[] = [
   { key: 'p', control: true, action: 'review', words: 'Review page: to print, or to copy as text' },
   { key: 'i', control: true, action: 'open-cell', words: 'Open the cell in full' },
   { key: 'F8', action: 'shelf', words: 'Driver shelf: put another driver where the selection is' },
+  { key: 'F8', shift: true, action: 'shortlist', words: 'Shortlist: which drivers go together under your limits' },
   { key: 'F1', action: 'guide', words: 'Function guide' },
   { key: '/', control: true, action: 'keys', words: 'This list of keys' },
 ];

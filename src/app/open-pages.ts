@@ -26,6 +26,9 @@ export function openPage(
         system=${workbook.document.system}
         @close=${close}
       ></shelf-page>`;
+    case 'shortlist':
+      void import('./shortlist-page.ts');
+      return html`<shortlist-page .app=${app} .workbook=${workbook} .sheet=${sheet} @close=${close}></shortlist-page>`;
     case 'review':
       void import('./review-page.ts');
       return html`<review-page .workbook=${workbook} .sheet=${sheet} @close=${close}></review-page>`;

@@ -1,6 +1,5 @@
 import { LitElement, html, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import drivers from '../../templates/drivers.json' with { type: 'json' };
 import '../components/dialog/page-dialog.ts';
 import '../components/shelf/driver-shelf.ts';
 import type { ShelfView } from '../components/shelf/driver-shelf.ts';
@@ -12,20 +11,11 @@ import { freeName, mergeShelves } from '../document/shelf/merge.ts';
 import { putDriver, rowsInBlock } from '../document/shelf/put.ts';
 import type { OctavoDocument, Sheet } from '../document/types.ts';
 import { readDatasheet } from '../exchange/datasheet/read.ts';
-import { decodeEntry, decodeShelf, encodeEntry, readShelf, writeShelf } from '../exchange/shelf-file.ts';
-import { BrowserShelf, type ShelfStorage } from '../storage/shelf-storage.ts';
+import { readShelf, writeShelf } from '../exchange/shelf-file.ts';
 import type { AppHost } from './app-host.ts';
 import { chooseFile, offerFile } from './files.ts';
+import { inventedDrivers, ownShelf } from './shelf-drivers.ts';
 
-/** The invented drivers, the same for everyone; only one's own are stored. */
-const invented = (): readonly DriverEntry[] => {
-  const entries = decodeShelf(drivers);
-  if (isRefusal(entries)) throw new Error(entries.refused);
-  return entries;
-};
-
-let storage: ShelfStorage | undefined;
-const shelf = (): ShelfStorage => (storage ??= new BrowserShelf({ encode: encodeEntry, decode: decodeEntry }));
 /** Where the reader was when the shelf was closed. */
 let left: ShelfView = { kind: 'list' };
 
@@ -39,7 +29,7 @@ export class ShelfPage extends LitElement {
   @state() private own: readonly DriverEntry[] = [];
   @state() private told = '';
   @state() private view = left;
-  readonly #invented = invented();
+  readonly #invented = inventedDrivers();
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -49,6 +39,7 @@ export class ShelfPage extends LitElement {
   protected override render(): TemplateResult {
     const block = this.#block;
     return html`<page-dialog wide heading="Driver shelf" @close=${() => this.dispatchEvent(new CustomEvent('close'))}>
+      <button slot="tools" type="button" @click=${() => this.app?.open('shortlist')}>Which go together…</button>
       <driver-shelf
         .entries=${[...this.own, ...this.#invented]}
         .view=${this.view}
@@ -89,7 +80,7 @@ export class ShelfPage extends LitElement {
   async #add(entries: readonly DriverEntry[]): Promise<void> {
     await this.#attempt(async () => {
       const { changed, told } = mergeShelves([...this.own, ...this.#invented], entries);
-      await shelf().put(
+      await ownShelf().put(
         changed.filter((each) => !each.invented),
         this.own,
       );
@@ -103,10 +94,10 @@ export class ShelfPage extends LitElement {
   /** What another tab has changed meanwhile is kept, and ours beside it. */
   async #change(entry: DriverEntry): Promise<void> {
     await this.#attempt(async () => {
-      const [stale] = await shelf().put([entry], this.own);
+      const [stale] = await ownShelf().put([entry], this.own);
       if (!stale) return `${entry.name} is kept.`;
       const ours = { ...stale, id: newId(), name: freeName(this.own, entry.name) };
-      await shelf().put([ours], []);
+      await ownShelf().put([ours], []);
       return `Another tab changed ${entry.name} meanwhile: both are kept, this one as ${ours.name}.`;
     });
   }
@@ -120,7 +111,7 @@ export class ShelfPage extends LitElement {
     });
     if (agreed === undefined) return;
     await this.#attempt(async () => {
-      await shelf().remove(entry.id);
+      await ownShelf().remove(entry.id);
       return `${entry.name} is no longer on the shelf.`;
     });
   }
@@ -144,7 +135,7 @@ export class ShelfPage extends LitElement {
     }
     await this.#attempt(async () => {
       const { changed, told } = mergeShelves([...this.own, ...this.#invented], entries);
-      await shelf().put(changed, this.own);
+      await ownShelf().put(changed, this.own);
       return `${file.name}: ${told.join('\n')}`;
     });
   }
@@ -153,7 +144,7 @@ export class ShelfPage extends LitElement {
   async #attempt(act: () => Promise<string | undefined>): Promise<void> {
     try {
       const said = await act();
-      const { entries, refused } = await shelf().list();
+      const { entries, refused } = await ownShelf().list();
       this.own = entries;
       if (said !== undefined) this.#show({ kind: 'list' });
       this.told = [...(said === undefined ? [] : [said]), ...refused].join('\n');

@@ -13,6 +13,7 @@ const documentMenu = (system: UnitSystem): readonly MenuItem[] => [
   { name: 'review', label: 'Review page, to print or copy…', hint: 'Ctrl P' },
   { name: 'save-csv', label: 'Save the sheet as a table (CSV)' },
   { name: 'shelf', label: 'Driver shelf…', hint: 'F8' },
+  { name: 'shortlist', label: 'Which drivers go together…', hint: 'Shift F8' },
   { name: 'rename', label: 'Rename the document…', separated: true },
   // The button beside the baseline has no room in a narrow bar.
   { name: 'system', label: system === 'metric' ? 'Show imperial units' : 'Show metric units' },

@@ -1,0 +1,16 @@
+import type { PairRules } from './shortlist-types.ts';
+
+/** The rules of the two-driver sheet as it stands; common practice, no source. */
+export const usualRules: PairRules = {
+  target: 100,
+  slope: 'LR4',
+  angle: Math.PI / 4,
+  gap: 0.004,
+  makeUp: 4.5,
+  comfortable: 0.5,
+  resonance: [2, 1.5],
+  travel: [0.7, 1],
+  narrowing: [3, 6],
+  breakup: [0.5, 0.6667],
+  spacing: [1, 1.4],
+};

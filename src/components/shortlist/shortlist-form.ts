@@ -1,0 +1,116 @@
+import { LitElement, css, html, type TemplateResult } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { shelfStyles } from '../shelf/styles.ts';
+import type { Wanted } from './data.ts';
+
+/** What a pair or a team must keep, as one sentence with gaps, and what ranks it. An empty gap asks nothing.
+ *  @fires ask - `detail.wanted` is what stands there now. */
+@customElement('shortlist-form')
+export class ShortlistForm extends LitElement {
+  static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
+  static override styles = [
+    shelfStyles,
+    css`
+      form {
+        display: grid;
+        gap: 8px;
+      }
+      .sentence {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px;
+        align-items: center;
+        margin: 0;
+        max-width: none;
+      }
+      .sentence label {
+        display: inline-flex;
+        gap: 8px;
+        align-items: center;
+        white-space: nowrap;
+      }
+      .sentence input:not([type='checkbox']) {
+        width: 92px;
+      }
+      .sentence select {
+        width: auto;
+      }
+      .sentence .wide {
+        flex: 1 1 320px;
+      }
+      .sentence .wide input:not([type='checkbox']) {
+        width: auto;
+        flex: 1 1 200px;
+        font-family: var(--mono);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) wanted!: Wanted;
+
+  protected override render(): TemplateResult {
+    const { ways, price, reach, box, plays, ranking } = this.wanted;
+    return html`<form @change=${this.#ask} @submit=${this.#submit}>
+      <div class="sentence">
+        <label
+          >A
+          <select name="ways">
+            <option value="2" ?selected=${ways === 2}>two-way</option>
+            <option value="3" ?selected=${ways === 3}>three-way</option>
+          </select></label
+        >
+        <label>under <input name="price" autocomplete="off" placeholder="any price" .value=${price} /></label>
+        <label
+          >for a pair, that reaches <input name="reach" autocomplete="off" placeholder="any depth" .value=${reach}
+        /></label>
+        <label
+          >in a
+          <select name="box">
+            <option value="vented" ?selected=${box === 'vented'}>vented</option>
+            <option value="closed" ?selected=${box === 'closed'}>closed</option>
+          </select></label
+        >
+        <label>box and plays <input name="plays" autocomplete="off" placeholder="any level" .value=${plays} /></label>
+        <span>at 1 m</span>
+      </div>
+      <div class="sentence">
+        <label class="wide"
+          >ranked by
+          <input name="ranking" autocomplete="off" spellcheck="false" .value=${ranking} aria-describedby="names"
+        /></label>
+        <button class="main">Find</button>
+      </div>
+      <small id="names"
+        >The ranking may name window, stretched (octaves), level, plays, pad (dB), price (a pair), reach, resonance (Hz)
+        and ohms; the larger the result, the better.</small
+      >
+    </form>`;
+  }
+
+  #submit = (event: Event): void => {
+    event.preventDefault();
+    this.#ask();
+  };
+
+  #ask = (): void => {
+    const form = this.renderRoot.querySelector('form');
+    if (!form) return;
+    const read = new FormData(form);
+    const text = (name: string): string => String(read.get(name) ?? '').trim();
+    const wanted: Wanted = {
+      ways: text('ways') === '3' ? 3 : 2,
+      price: text('price'),
+      reach: text('reach'),
+      box: text('box') === 'closed' ? 'closed' : 'vented',
+      plays: text('plays'),
+      ranking: text('ranking'),
+    };
+    this.dispatchEvent(new CustomEvent('ask', { detail: { wanted } }));
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'shortlist-form': ShortlistForm;
+  }
+}
