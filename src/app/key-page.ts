@@ -26,6 +26,11 @@ const line: readonly KeyRow[] = [
   { key: 'Escape', words: 'Put back what was there, or close the list' },
   { key: 'ArrowUp', words: 'The word before in the list' },
   { key: 'ArrowDown', words: 'The next word in the list' },
+  {
+    key: 'Any arrow',
+    words: 'After = or a sign: point at a cell; with Shift at several, with Ctrl to the edge of data',
+  },
+  { key: 'F4', words: 'Pin the reference, whole or by half, so that copies keep it' },
   { key: 'Space', control: true, words: 'Offer functions, names and cells' },
   { key: 'F1', words: 'The guide at the function being written' },
 ];

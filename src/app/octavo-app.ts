@@ -19,8 +19,8 @@ import { gridView } from './grid-view.ts';
 import { railView } from './rail-view.ts';
 import { actionOf } from './key-bindings.ts';
 import { stepped } from '../components/grid/keys.ts';
-import type { Selection } from '../components/grid/model.ts';
-import { cellsOf, START, startOf } from './selection.ts';
+import type { CellAt, Selection } from '../components/grid/model.ts';
+import { START, startOf } from './selection.ts';
 import type { Session } from './session.ts';
 import './sheet-head.ts';
 import type { SheetHead } from './sheet-head.ts';
@@ -114,7 +114,7 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   select(selection: Selection): void {
-    if (!this.#head?.point(cellsOf(selection))) this.selection = selection;
+    if (!this.#head?.point(selection)) this.selection = selection;
   }
 
   edit(text?: string): void {
@@ -161,6 +161,7 @@ export class OctavoApp extends LitElement implements AppHost {
           @refused=${(event: CustomEvent<{ message: string }>) => this.tell(event.detail.message)}
           @guide=${(event: CustomEvent<{ name: string }>) => this.openGuide(event.detail.name)}
           @open-record=${() => this.open('cell')}
+          @pointed=${(event: CustomEvent<CellAt>) => this.grid.reveal(event.detail)}
           @references=${(event: CustomEvent<SheetGrid['references']>) => (this.grid.references = event.detail)}
         ></sheet-head>
         ${gridView(this, sheet, this.#modelOf(workbook, sheet))}

@@ -1,17 +1,22 @@
 import { LitElement, css, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { FormulaEditor } from '../components/formula-editor/formula-editor.ts';
+import type { PointStep } from '../components/formula-editor/pointing.ts';
+import { extended, stepped } from '../components/grid/keys.ts';
+import type { Selection } from '../components/grid/model.ts';
 import type { RulerDetail, RulerPass } from '../components/ruler/value-ruler.ts';
 import { isRefusal } from '../document/command.ts';
 import { labelOf } from '../document/labels.ts';
 import type { ShownCell } from '../document/shown.ts';
 import type { Cell, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
+import { formatAddress, parseAddress } from '../formula/address.ts';
 import { parseQuantity } from '../units/parse.ts';
 import './cell-head.ts';
 import { nextChoice } from './choices.ts';
 import { passesOf } from './passes.ts';
 import { rangeOf } from './plausible-range.ts';
+import { cellsOf } from './selection.ts';
 
 /** The head of the sheet: the selected cell on its rule or in words, and below it what was typed, to be edited. */
 @customElement('sheet-head')
@@ -88,6 +93,8 @@ export class SheetHead extends LitElement {
   @state() private passes: readonly RulerPass[] = [];
   @state() private feeds = 0;
   #scanned = '';
+  /** The cells that a formula being edited points at. */
+  #pointed: Selection | undefined;
 
   /** Begins editing the formula line, with this text instead of what is there. */
   edit(text?: string): void {
@@ -105,10 +112,11 @@ export class SheetHead extends LitElement {
   }
 
   /** Takes a cell that is pointed at into the formula being edited; says whether there is one. */
-  point(cells: string): boolean {
+  point(selection: Selection): boolean {
     const editor = this.renderRoot.querySelector<FormulaEditor>('formula-editor');
     if (!editor?.isPointing) return false;
-    editor.insertReference(cells);
+    this.#pointed = selection;
+    editor.insertReference(cellsOf(selection));
     return true;
   }
 
@@ -200,6 +208,7 @@ export class SheetHead extends LitElement {
       .text=${held?.text ?? ''}
       .scope=${this.workbook.scope(this.sheet.id)}
       .sheets=${this.workbook.document.sheets}
+      @point=${(event: CustomEvent<PointStep>) => this.#lead(event.detail)}
       @commit=${(event: CustomEvent<{ text: string; move: string }>) => void this.#commit(event.detail.text, event.detail.move)}
       @cancel=${() => this.#fire('committed', { move: 'stay' })}
     ></formula-editor>`;
@@ -251,6 +260,21 @@ export class SheetHead extends LitElement {
     if (!range || feeds === 0) return;
     const passes = await passesOf(this.workbook, place, range, () => this.#scanned === key && !this.workbook.previewed);
     if (passes && this.#scanned === key) this.passes = passes;
+  }
+
+  /** Leads over the cells from the one that is edited, or from the one pointed at last. */
+  #lead({ toward, isEdge, isExtending, isFirst }: PointStep): void {
+    const { sheet } = this;
+    const here = parseAddress(this.cell);
+    if (!here) return;
+    const from = (isFirst ? undefined : this.#pointed) ?? { anchor: here, focus: here };
+    const cells = {
+      ...sheet,
+      cell: (row: number, column: number) => sheet.cells.get(formatAddress({ row, column })),
+    };
+    const to = stepped(from.focus, isEdge ? `edge-${toward}` : toward, cells, 1);
+    this.point(extended(from, to, isExtending && !isFirst));
+    this.#fire('pointed', to);
   }
 
   #fire(name: string, detail: object): void {

@@ -107,6 +107,53 @@ describe('the formula editor', () => {
     expect(element.takeDraft()).to.equal('=2*D6+1');
   });
 
+  it('asks for the next cell by an arrow where a reference was begun, and leads the caret elsewhere', async () => {
+    const element = await editor();
+    const steps: unknown[] = [];
+    element.addEventListener('point', (event) => {
+      steps.push((event as CustomEvent<object>).detail);
+      element.insertReference(steps.length === 1 ? 'B10' : 'B10:B11');
+    });
+    element.begin('=');
+    await sendKeys({ press: 'ArrowDown' });
+    await sendKeys({ down: 'Shift' });
+    await sendKeys({ press: 'ArrowDown' });
+    await sendKeys({ up: 'Shift' });
+    expect(steps).to.deep.equal([
+      { toward: 'down', isEdge: false, isExtending: false, isFirst: true },
+      { toward: 'down', isEdge: false, isExtending: true, isFirst: false },
+    ]);
+    expect(field(element).value).to.equal('=B10:B11');
+    await sendKeys({ type: '*2' });
+    await sendKeys({ press: 'ArrowLeft' });
+    await sendKeys({ type: '1' });
+    expect(steps.length).to.equal(2);
+    expect(element.takeDraft()).to.equal('=B10:B11*12');
+  });
+
+  it('leads the caret by arrows through a formula that was there', async () => {
+    const element = await editor('=Vb*');
+    let steps = 0;
+    element.addEventListener('point', () => steps++);
+    element.focus();
+    await sendKeys({ press: 'ArrowLeft' });
+    await sendKeys({ type: '^2' });
+    expect(steps).to.equal(0);
+    expect(element.takeDraft()).to.equal('=Vb^2*');
+  });
+
+  it('leads a reference by F4 through the ways of staying put', async () => {
+    const element = await editor();
+    const seen: string[] = [];
+    element.begin('=2*Box!B4:b12');
+    for (let press = 0; press < 4; press++) {
+      await element.updateComplete;
+      await sendKeys({ press: 'F4' });
+      seen.push(field(element).value);
+    }
+    expect(seen).to.deep.equal(['=2*Box!$B$4:$b$12', '=2*Box!B$4:b$12', '=2*Box!$B4:$b12', '=2*Box!B4:b12']);
+  });
+
   it('underlines what is wrong where it is', async () => {
     const element = await editor('=Vb + D5');
     await waitUntil(() => all(element, '.finding-error').length > 0, 'it is underlined');

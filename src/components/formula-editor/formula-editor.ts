@@ -1,16 +1,17 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import { classMap } from 'lit/directives/class-map.js';
 import { callAt } from '../../formula/call-at.ts';
 import type { Scope } from '../../formula/types.ts';
 import { completionList, LIST, optionId } from './completion-list.ts';
 import { Completion } from './completion.ts';
 import { keyAct, type Move } from './keys.ts';
-import { marksOf, NO_MARKS } from './marks.ts';
+import { marksOf, NO_MARKS, outlinesOf } from './marks.ts';
 import { oneLine } from './one-line.ts';
-import { piecesOf } from './pieces.ts';
+import { letters } from './letters.ts';
+import { pinned } from './pinned.ts';
+import { Pointing, type PointStep } from './pointing.ts';
 import { problemList, PROBLEMS } from './problem-list.ts';
-import { signature } from './signature.ts';
+import { signatureAt } from './signature.ts';
 import { editorStyles } from './styles.ts';
 import { suggestionsAt } from './suggestions.ts';
 import { TextHistory, type Written } from './text-history.ts';
@@ -19,6 +20,7 @@ import { TextHistory, type Written } from './text-history.ts';
  *  The letters are those of a native text field, drawn by a layer behind it that follows them.
  *  @fires commit - The text is to be kept; `detail.text`, `detail.move`.
  *  @fires cancel - The edit was taken back.
+ *  @fires point - An arrow leads to another cell for the reference that is pointed at; `detail` a PointStep.
  *  @fires references - The cells that the text refers to on its own sheet, each `{ cells, colour }`; bubbles.
  *  @fires guide - The guide is wanted at a function; `detail.name`; bubbles. */
 @customElement('formula-editor')
@@ -38,8 +40,8 @@ export class FormulaEditor extends LitElement {
   readonly #history = new TextHistory();
   readonly #completion = new Completion();
   #marks = NO_MARKS;
-  #word: { readonly from: number; readonly to: number } | undefined;
-  #pointed = false;
+  readonly #pointing = new Pointing();
+  #keepsFocus = false;
   #told = '[]';
 
   override focus(): void {
@@ -51,6 +53,7 @@ export class FormulaEditor extends LitElement {
   begin(text: string): void {
     if (!this.hasUpdated) return;
     this.#put(text);
+    this.#pointing.wrote();
     this.isEditing = true;
     this.focus();
   }
@@ -64,19 +67,18 @@ export class FormulaEditor extends LitElement {
 
   /** Whether a reference can stand where the caret is: a click on a cell then means that cell. */
   get isPointing(): boolean {
-    if (!this.isEditing || !this.value.startsWith('=')) return false;
-    return this.#word !== undefined || /[=+\-*/^&<>(,;:]\s*$/.test(this.value.slice(0, this.position));
+    return this.isEditing && this.#pointing.isOpen(this.value, this.position);
   }
 
   /** Writes a reference at the caret; one after another replaces it. */
   insertReference(cells: string): void {
-    const { from, to } = this.#word ?? { from: this.position, to: this.position };
+    const { from, to } = this.#pointing.word ?? { from: this.position, to: this.position };
     this.#replace(from, to, cells);
-    this.#word = { from, to: from + cells.length };
+    this.#pointing.wrote({ from, to: from + cells.length });
     // The press that pointed takes the focus to the sheet after this; it comes back at once.
-    this.#pointed = true;
+    this.#keepsFocus = true;
     setTimeout(() => {
-      this.#pointed = false;
+      this.#keepsFocus = false;
       this.field.focus();
     });
   }
@@ -90,9 +92,7 @@ export class FormulaEditor extends LitElement {
 
   protected override updated(): void {
     if (this.field.value !== this.value) this.field.value = this.value;
-    const { scope } = this;
-    const outlines = this.isEditing ? this.#marks.references.filter(({ sheet }) => sheet === scope?.sheet) : [];
-    const detail = outlines.map(({ cells, colour }) => ({ cells, colour }));
+    const detail = this.isEditing ? outlinesOf(this.#marks, this.scope?.sheet) : [];
     const key = JSON.stringify(detail);
     if (key === this.#told) return;
     this.#told = key;
@@ -102,9 +102,11 @@ export class FormulaEditor extends LitElement {
   protected override render(): TemplateResult {
     const { isOpen, at } = this.#completion;
     const { findings } = this.#marks;
-    const problems = this.isEditing && !isOpen ? findings : [];
-    return html`<div class=${classMap({ field: true, composing: this.isComposing })} @focusout=${this.#left}>
-        <div class="line" aria-hidden="true">${this.#letters()}</div>
+    const isShown = this.isEditing && !isOpen;
+    const problems = isShown ? findings : [];
+    const hint = isShown ? signatureAt(this.value, this.position, this.scope, () => this.#guide()) : nothing;
+    return html`<div class=${this.isComposing ? 'field composing' : 'field'} @focusout=${this.#left}>
+        <div class="line" aria-hidden="true">${letters(this.value, this.#marks)}</div>
         <textarea
           rows="1"
           spellcheck="false"
@@ -129,27 +131,14 @@ export class FormulaEditor extends LitElement {
         ></textarea>
       </div>
       ${completionList(this.#completion, (index) => this.#accept(index))}
-      <div class="below">${this.#hint()}${problemList(problems)}</div>`;
-  }
-
-  #letters(): (string | TemplateResult)[] {
-    return piecesOf(this.value, [...this.#marks.references, ...this.#marks.findings]).map(({ text, look }) =>
-      look === '' ? text : html`<span class=${look}>${text}</span>`,
-    );
-  }
-
-  #hint(): TemplateResult | typeof nothing {
-    if (!this.isEditing || this.#completion.isOpen || !this.value.startsWith('=')) return nothing;
-    const call = callAt(this.value, this.position);
-    const definition = this.scope?.functions.get(call?.name ?? '');
-    return call && definition ? signature(definition, call.argument, () => this.#guide()) : nothing;
+      <div class="below">${hint}${problemList(problems)}</div>`;
   }
 
   /** Puts a text in place of all there is, as given and not as typed. */
   #put(text: string): void {
     this.value = oneLine(text);
     this.position = this.value.length;
-    this.#word = undefined;
+    this.#pointing.end();
     this.#completion.close();
     this.#history.reset({ text: this.value, caret: this.position });
     if (this.hasUpdated) this.field.value = this.value;
@@ -159,7 +148,7 @@ export class FormulaEditor extends LitElement {
   #take({ text, caret }: Written): void {
     this.value = text;
     this.isEditing = true;
-    this.#word = undefined;
+    this.#pointing.wrote();
     this.#completion.close();
     if (this.field.value !== text) this.field.value = text;
     this.#place(caret);
@@ -217,6 +206,8 @@ export class FormulaEditor extends LitElement {
       step: this.isEditing ? (way) => this.#step(way) : undefined,
       suggest: () => this.#suggest(true),
       accept: () => this.#accept(this.#completion.at),
+      pin: () => this.#pin(),
+      point: this.#point,
     });
     if (!act) return;
     event.preventDefault();
@@ -228,7 +219,7 @@ export class FormulaEditor extends LitElement {
     const { selectionStart } = this.field;
     if (selectionStart === this.position) return;
     this.position = selectionStart;
-    this.#word = undefined;
+    this.#pointing.end();
     this.#completion.close();
   };
 
@@ -239,8 +230,7 @@ export class FormulaEditor extends LitElement {
 
   #suggest(isAsked: boolean): void {
     const { scope, value, position } = this;
-    const names = this.sheets.map(({ name }) => name);
-    const found = scope && suggestionsAt(value, position, scope, names, isAsked);
+    const found = scope && suggestionsAt(value, position, scope, this.sheets, isAsked);
     this.#completion.offer(found, value.slice(found?.from, position));
     this.requestUpdate();
   }
@@ -277,13 +267,25 @@ export class FormulaEditor extends LitElement {
     this.dispatchEvent(new CustomEvent('cancel'));
   }
 
+  /** The arrow that leads over the cells where it does not lead the caret. */
+  readonly #point = (event: KeyboardEvent): (() => void) | undefined => {
+    const detail = this.isEditing ? this.#pointing.step(event, this.value, this.position) : undefined;
+    return detail && (() => this.dispatchEvent(new CustomEvent<PointStep>('point', { detail })));
+  };
+
+  #pin(): void {
+    const { position } = this;
+    const at = this.#marks.references.find(({ from, to }) => from <= position && position <= to);
+    if (at) this.#replace(at.from, at.to, pinned(this.value.slice(at.from, at.to)));
+  }
+
   #guide(): void {
     const name = callAt(this.value, this.position)?.name ?? '';
     this.dispatchEvent(new CustomEvent('guide', { detail: { name }, bubbles: true, composed: true }));
   }
 
   readonly #left = (event: FocusEvent): void => {
-    if (this.#pointed) return this.field.focus();
+    if (this.#keepsFocus) return this.field.focus();
     if (event.relatedTarget instanceof Node && this.renderRoot.contains(event.relatedTarget)) return;
     this.#completion.close();
     this.requestUpdate();

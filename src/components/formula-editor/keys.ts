@@ -11,6 +11,10 @@ export interface KeyActs {
   /** Opens the list where no letter has opened it. */
   suggest(): void;
   accept(): void;
+  /** The next way of the reference at the caret of staying put when copied. */
+  pin(): void;
+  /** What an arrow does over the cells, where it does. */
+  point(event: KeyboardEvent): (() => void) | undefined;
 }
 
 const PAGE = 8;
@@ -18,7 +22,8 @@ const PAGE = 8;
 /** What a key does in the line; nothing for those that write or move the caret. The list, where it is open, comes first. */
 export function keyAct(event: KeyboardEvent, list: Completion, acts: KeyActs): (() => void) | undefined {
   const isControl = event.ctrlKey || event.metaKey;
-  return isControl || event.altKey ? withControl(event, acts) : (inList(event, list, acts) ?? inLine(event, acts));
+  if (isControl || event.altKey) return acts.point(event) ?? withControl(event, acts);
+  return inList(event, list, acts) ?? acts.point(event) ?? inLine(event, acts);
 }
 
 function inList({ key, shiftKey }: KeyboardEvent, list: Completion, acts: KeyActs): (() => void) | undefined {
@@ -38,6 +43,8 @@ function inLine({ key, shiftKey }: KeyboardEvent, acts: KeyActs): (() => void) |
       return () => acts.commit(shiftKey ? 'left' : 'right');
     case 'Escape':
       return acts.cancel;
+    case 'F4':
+      return acts.pin;
     case 'F1':
       return acts.guide;
     default:

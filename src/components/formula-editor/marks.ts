@@ -1,5 +1,6 @@
 import { compile } from '../../formula/compile.ts';
 import type { Finding, Scope } from '../../formula/types.ts';
+import type { Outline } from '../grid/model.ts';
 import { referenceColours, type ColouredReference } from './reference-colours.ts';
 
 /** What is to be seen in the letters of a formula. */
@@ -18,3 +19,7 @@ export function marksOf(text: string, scope: Scope, caret: number | undefined): 
   );
   return { references: referenceColours(text, scope), findings };
 }
+
+/** The cells of a sheet that a formula refers to, as they are outlined there. */
+export const outlinesOf = ({ references }: Marks, on: string | undefined): Outline[] =>
+  references.filter(({ sheet }) => sheet === on).map(({ cells, colour }) => ({ cells, colour }));

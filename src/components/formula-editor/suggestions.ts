@@ -34,7 +34,7 @@ export function suggestionsAt(
   text: string,
   position: number,
   scope: Scope,
-  sheets: readonly string[],
+  sheets: readonly { readonly name: string }[],
   isAsked = false,
 ): Suggestions | undefined {
   if (!text.startsWith('=')) return undefined;
@@ -56,7 +56,7 @@ export function suggestionsAt(
     .namesOf(on)
     .map((name) => ({ label: name, detail: scope.cellsNamed(on, name) ?? '', kind: 'name' as const }));
   if (sheet !== undefined) return { from, options: names };
-  const others = sheets.map((name) => ({ label: name, insert: `${quoted(name)}!`, kind: 'sheet' as const }));
+  const others = sheets.map(({ name }) => ({ label: name, insert: `${quoted(name)}!`, kind: 'sheet' as const }));
   return { from, options: [...names, ...callable(scope.functions), ...others] };
 }
 

@@ -68,8 +68,11 @@ export const keyFor = (event: KeyboardEvent): GridKey | undefined =>
       (!each.shift || event.shiftKey),
   );
 
+/** What of a grid a step asks for. */
+type Cells = Pick<GridModel, 'rows' | 'columns' | 'cell'>;
+
 /** Where a step leads. `page` is how many rows are seen at once. */
-export function stepped(at: CellAt, step: Step, model: GridModel, page: number): CellAt {
+export function stepped(at: CellAt, step: Step, model: Cells, page: number): CellAt {
   const lastRow = model.rows - 1;
   const lastColumn = model.columns.length - 1;
   const { row, column } = at;
@@ -105,13 +108,13 @@ export function stepped(at: CellAt, step: Step, model: GridModel, page: number):
   }
 }
 
-function lastFilled(row: number, model: GridModel): number {
+function lastFilled(row: number, model: Cells): number {
   for (let column = model.columns.length - 1; column > 0; column--) if (model.cell(row, column)) return column;
   return 0;
 }
 
 /** Inside a run of filled cells to its end, otherwise over the gap to the next filled cell or the border. */
-function edge(at: CellAt, rows: number, columns: number, model: GridModel): CellAt {
+function edge(at: CellAt, rows: number, columns: number, model: Cells): CellAt {
   const inside = ({ row, column }: CellAt): boolean =>
     row >= 0 && column >= 0 && row < model.rows && column < model.columns.length;
   const filled = ({ row, column }: CellAt): boolean => Boolean(model.cell(row, column)?.text);

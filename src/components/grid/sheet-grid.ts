@@ -64,7 +64,7 @@ export class SheetGrid extends LitElement {
 
   override focus(): void {
     this.scroller.focus({ preventScroll: true });
-    this.#reveal(this.selection.focus);
+    this.reveal(this.selection.focus);
   }
 
   /** Draws what changed, at most once a frame; the pool leaves alone what looks the same. */
@@ -88,7 +88,7 @@ export class SheetGrid extends LitElement {
     // Another sheet is read from its beginning.
     if (changed.get('label') !== undefined) this.scroller.scrollTo(0, 0);
     if (changed.has('selection') && this.shadowRoot?.activeElement === this.scroller && !this.#isStill)
-      this.#reveal(this.selection.focus);
+      this.reveal(this.selection.focus);
     this.#isStill = false;
     this.#draw();
   }
@@ -144,7 +144,8 @@ export class SheetGrid extends LitElement {
     this.#pool?.orderSoon();
   };
 
-  #reveal(at: CellAt): void {
+  /** Scrolls just so far that a cell is seen. */
+  reveal(at: CellAt): void {
     if (this.#geometry) reveal(this.scroller, this.#geometry, at);
   }
 
@@ -228,7 +229,7 @@ export class SheetGrid extends LitElement {
     const text = this.model.cell(focus.row, focus.column)?.text ?? '';
     if (typed === undefined && text.startsWith('=')) this.#emit('formula-start', {});
     else if (this.#geometry) {
-      this.#reveal(focus);
+      this.reveal(focus);
       this.#inline.open(this.body, focus, this.#geometry, text, typed);
     }
   }
@@ -243,8 +244,7 @@ export class SheetGrid extends LitElement {
     const target = event.composedPath()[0] as HTMLElement;
     if (!this.#geometry || event.button !== 0 || target instanceof HTMLInputElement) return;
     if (this.#resize.begin(event, target)) return;
-    // The scroller itself is under its own scroll bars and beside the last cell.
-    if (target === this.scroller) return;
+    if (target === this.scroller) return; // Its scroll bars, or beside the last cell.
     this.#inline.settle();
     this.#dragging = partOf(target);
     this.#point(this.#dragging, event, event.shiftKey);
