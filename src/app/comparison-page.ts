@@ -6,6 +6,7 @@ import { differenceText, type Sides } from '../document/difference-text.ts';
 import { betweenSheets, sinceBaseline, type Differences } from '../document/sheet-differences.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
+import { FollowWorkbook } from './follow-workbook.ts';
 import { clock } from './clock.ts';
 import './copy-button.ts';
 
@@ -49,6 +50,7 @@ export class ComparisonPage extends LitElement {
 
   @property({ attribute: false }) workbook!: Workbook;
   @property({ attribute: false }) sheet!: Sheet;
+  protected readonly following = new FollowWorkbook(this);
   /** What the sheet is compared with: the baseline, or the id of a sheet. */
   @state() private other = '';
 

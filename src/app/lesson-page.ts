@@ -6,6 +6,7 @@ import { withUnit } from '../document/complete.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import type { AppHost } from './app-host.ts';
+import { FollowWorkbook } from './follow-workbook.ts';
 import { lessonOf } from './lesson-source.ts';
 
 /** The lesson of a sheet over it. Guesses are written into the sheet like anything typed.
@@ -15,17 +16,7 @@ export class LessonPage extends LitElement {
   @property({ attribute: false }) app: AppHost | undefined;
   @property({ attribute: false }) workbook: Workbook | undefined;
   @property({ attribute: false }) sheet: Sheet | undefined;
-  readonly #changed = (): void => this.requestUpdate();
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.workbook?.addEventListener('change', this.#changed);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.workbook?.removeEventListener('change', this.#changed);
-  }
+  protected readonly following = new FollowWorkbook(this);
 
   protected override render(): TemplateResult | typeof nothing {
     const { workbook, sheet } = this;
