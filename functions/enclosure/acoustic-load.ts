@@ -1,3 +1,4 @@
+import { zeros } from '../numeric/blocks.ts';
 import { solveChamber, type Chamber } from './chamber.ts';
 import type { LumpedModel } from './lumped-model.ts';
 
@@ -16,12 +17,14 @@ export interface AcousticLoad {
 
 /** A cone in front of plain air springs: all of its volume reaches the room. */
 function plain({ fs, qms, ratio = 0 }: LumpedModel, at: Float64Array): AcousticLoad {
-  const mechanicalRe = new Float64Array(at.length);
-  const mechanicalIm = new Float64Array(at.length);
+  const [mechanicalRe, mechanicalIm] = zeros(2, at.length);
+  const stiffness = 1 + ratio;
+  const perFs = 1 / fs;
+  const perQms = 1 / qms;
   for (let index = 0; index < at.length; index += 1) {
-    const s = at[index]! / fs;
-    mechanicalRe[index] = 1 - s * s + ratio;
-    mechanicalIm[index] = s / qms;
+    const s = at[index]! * perFs;
+    mechanicalRe[index] = stiffness - s * s;
+    mechanicalIm[index] = s * perQms;
   }
   return { mechanicalRe, mechanicalIm };
 }

@@ -1,6 +1,7 @@
 import { define } from '../define.ts';
 import type { Box } from '../values/box.ts';
 import type { Curve } from '../values/curve.ts';
+import { zeros } from '../numeric/blocks.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import { solveImpedance } from './impedance-curve.ts';
@@ -18,8 +19,7 @@ const coilRemark =
 /** Level in dB above a flat one, with phase. */
 export function responseCurve(of: Box, title: string, flat: number): Curve {
   const { pressureRe, pressureIm } = pressureOf(of);
-  const y = new Float64Array(frequencies.length);
-  const phase = new Float64Array(frequencies.length);
+  const [y, phase] = zeros(2, frequencies.length);
   for (let index = 0; index < y.length; index += 1) {
     const re = pressureRe[index]!;
     const im = pressureIm[index]!;

@@ -1,3 +1,5 @@
+import { zeros } from '../numeric/blocks.ts';
+
 /** A volume of air behind a cone, with its losses and what opens it. Qs hold at `lossFrequency`, in hertz. */
 export interface Chamber {
   readonly lossFrequency: number;
@@ -37,21 +39,37 @@ export function solveChamber(
 ): ChamberSolution {
   const { lossFrequency, leakageQ, absorptionQ, opening } = chamber;
   const count = at.length;
-  const airRe = new Float64Array(count);
-  const airIm = new Float64Array(count);
-  const flowRe = new Float64Array(count);
-  const flowIm = new Float64Array(count);
+  const [airRe, airIm, flowRe, flowIm] = zeros(4, count);
   const port = opening?.kind === 'port' ? opening : undefined;
   const radiator = opening?.kind === 'radiator' ? opening : undefined;
   // Divisions are dear in this loop: what can be turned over before it is.
   const perLoss = 1 / lossFrequency;
   const perAbsorption = 1 / absorptionQ;
   const perLeakage = 1 / leakageQ;
+  if (port?.portQ === Infinity && perAbsorption === 0) {
+    // The usual vented box, by two divisions instead of four.
+    for (let index = 0; index < count; index += 1) {
+      const perP = lossFrequency / at[index]!;
+      const vent = -perP * perP;
+      const sumRe = 1 + vent;
+      const sumIm = -perP * perLeakage;
+      const inverse = 1 / (sumRe * sumRe + sumIm * sumIm);
+      const fRe = sumRe * inverse;
+      const fIm = -sumIm * inverse;
+      mechanicalRe[index] = mechanicalRe[index]! + ratio * fRe;
+      mechanicalIm[index] = mechanicalIm[index]! + ratio * fIm;
+      airRe[index] = fRe;
+      airIm[index] = fIm;
+      flowRe[index] = vent * fRe;
+      flowIm[index] = vent * fIm;
+    }
+    return { airRe, airIm, flowRe, flowIm };
+  }
   const perPort = port === undefined ? 0 : 1 / port.portQ;
   for (let index = 0; index < count; index += 1) {
     const f = at[index]!;
     const p = f * perLoss;
-    const perP = 1 / p;
+    const perP = lossFrequency / f;
     const absorbed = p * perAbsorption;
     const yaRe = 1 / (1 + absorbed * absorbed);
     const yaIm = -absorbed * yaRe;

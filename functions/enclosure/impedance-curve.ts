@@ -1,3 +1,4 @@
+import { zeros } from '../numeric/blocks.ts';
 import { solveLoad, type AcousticLoad } from './acoustic-load.ts';
 import type { LumpedModel } from './lumped-model.ts';
 
@@ -8,13 +9,13 @@ export function solveImpedance(
   load: Pick<AcousticLoad, 'mechanicalRe' | 'mechanicalIm'> = solveLoad(model, at),
 ): { readonly y: Float64Array; readonly phase: Float64Array } {
   const { fs, qes, re, coil, lossyCoil } = model;
-  const y = new Float64Array(at.length);
-  const phase = new Float64Array(at.length);
+  const [y, phase] = zeros(2, at.length);
+  const perFs = re / (qes * fs);
   for (let index = 0; index < at.length; index += 1) {
     const f = at[index]!;
     const mRe = load.mechanicalRe[index]!;
     const mIm = load.mechanicalIm[index]!;
-    const motional = ((re / qes) * (f / fs)) / (mRe * mRe + mIm * mIm);
+    const motional = (perFs * f) / (mRe * mRe + mIm * mIm);
     let real = re + motional * mIm;
     let imaginary = 2 * Math.PI * f * coil + motional * mRe;
     if (lossyCoil !== undefined) {

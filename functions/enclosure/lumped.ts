@@ -1,3 +1,4 @@
+import { zeros } from '../numeric/blocks.ts';
 import { solveLoad, type AcousticLoad } from './acoustic-load.ts';
 import { applyHighPass } from './high-pass.ts';
 import type { LumpedModel } from './lumped-model.ts';
@@ -20,7 +21,7 @@ export interface LumpedSolution {
   readonly mechanicalIm: Float64Array;
 }
 
-const nothing = new Float64Array(0);
+const none = zeros(2, 0);
 
 /**
  * Solves the small-signal circuit: Re and series resistance, motional branch, and the load of the box. With `withCoil`
@@ -39,12 +40,9 @@ export function solveLumped(
   const count = at.length;
   const [sounds, moves] = [wanted !== 'travel', wanted !== 'pressure'];
   const flows = wanted === 'all' && flowRe !== undefined && flowIm !== undefined;
-  const pressureRe = sounds ? new Float64Array(count) : nothing;
-  const pressureIm = sounds ? new Float64Array(count) : nothing;
-  const travelRe = moves ? new Float64Array(count) : nothing;
-  const travelIm = moves ? new Float64Array(count) : nothing;
-  const portRe = flows ? new Float64Array(count) : nothing;
-  const portIm = flows ? new Float64Array(count) : nothing;
+  const [pressureRe, pressureIm] = sounds ? zeros(2, count) : none;
+  const [travelRe, travelIm] = moves ? zeros(2, count) : none;
+  const [portRe, portIm] = flows ? zeros(2, count) : none;
   const total = re + series;
   const damping = re / (qes * total * fs);
   const reactive = withCoil ? (2 * Math.PI * coil) / total : 0;

@@ -11,23 +11,27 @@ import { styleNames } from './style-names.ts';
 import { travelAt } from './travel-curve.ts';
 import { usual } from '../usual.ts';
 
+const nothing = new Float64Array(0);
+
 /** Peak volume in cubic metres that port or radiators displace over the grid for volts rms, times `factor` and, for a
  *  speed, the frequency. */
 function displacedCurve(of: Box, drive: number, factor: number, speed: boolean): Float64Array | Problem {
   const scale = travelAt(of, drive);
   if (scale instanceof Problem) return scale;
-  const { flowRe, flowIm } = loadOf(of);
+  const { flowRe = nothing, flowIm = nothing } = loadOf(of);
   const { travelRe, travelIm } = travelOf(of);
   const swept = scale * of.driver.sd! * factor;
-  const y = new Float64Array(travelRe.length);
-  for (let index = 0; index < y.length; index += 1) {
+  const count = travelRe.length;
+  const y = new Float64Array(count);
+  for (let index = 0; index < count; index += 1) {
     const xRe = travelRe[index]!;
     const xIm = travelIm[index]!;
-    const uRe = flowRe![index]!;
-    const uIm = flowIm![index]!;
-    const square = (xRe * xRe + xIm * xIm) * (uRe * uRe + uIm * uIm);
-    y[index] = swept * Math.sqrt(square) * (speed ? frequencies[index]! : 1);
+    const uRe = flowRe[index]!;
+    const uIm = flowIm[index]!;
+    y[index] = swept * Math.sqrt((xRe * xRe + xIm * xIm) * (uRe * uRe + uIm * uIm));
   }
+  const at = frequencies;
+  if (speed) for (let index = 0; index < count; index += 1) y[index] = y[index]! * at[index]!;
   return y;
 }
 

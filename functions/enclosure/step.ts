@@ -43,12 +43,23 @@ export const boxStep = define({
   },
 });
 
-/** The step response for as long as it can matter. */
-function settling(of: Box): { readonly times: Float64Array; readonly values: Float64Array } | Problem {
+interface Settling {
+  readonly times: Float64Array;
+  readonly values: Float64Array;
+}
+
+const settled = new WeakMap<Box, Settling | Problem>();
+
+/** The step response for as long as it can matter, once per box. */
+function settling(of: Box): Settling | Problem {
+  const known = settled.get(of);
+  if (known !== undefined) return known;
   const { low, q } = resonancesOf(of);
   const times = evenly(Math.max(8, 3 * q) / low, 4 * points);
   const values = stepResponse(of, times);
-  return values instanceof Problem ? values : { times, values };
+  const found = values instanceof Problem ? values : { times, values };
+  settled.set(of, found);
+  return found;
 }
 
 export const boxOvershoot = define({
