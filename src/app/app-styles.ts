@@ -5,8 +5,8 @@ export const appStyles = css`
   :host {
     display: grid;
     grid-template:
-      'bar bar bar' 48px 'rail sheet dock' minmax(0, 1fr) 'foot foot foot' 26px / 208px minmax(0, 1fr)
-      clamp(340px, 25vw, 392px);
+      'bar bar bar' 48px 'rail sheet dock' minmax(0, 1fr) 'foot foot foot' 26px / 188px minmax(0, 1fr)
+      clamp(340px, 23.6vw, 392px);
     height: 100dvh;
     background: var(--ground);
     color: var(--ink);
@@ -239,15 +239,32 @@ export const appStyles = css`
     }
   }
   @media (max-width: 600px) {
+    :host {
+      grid-template-rows: 56px minmax(0, 7fr) minmax(0, 3fr);
+    }
     .title {
-      display: block;
+      flex-wrap: wrap;
+      align-items: baseline;
+      gap: 0 16px;
+      padding-block: 6px 4px;
+    }
+    .title h2 {
+      font-size: 20px;
+      line-height: 24px;
     }
     .title div p {
       display: none;
     }
     .tally {
-      gap: 12px;
-      margin-top: 4px;
+      gap: 10px;
+      font-size: 12.5px;
+    }
+    .tally b {
+      font-size: 16px;
+      line-height: 20px;
+    }
+    .tally span {
+      gap: 4px;
     }
   }
 `;

@@ -193,6 +193,31 @@ describe('the pool of rows', () => {
     expect(head.left).to.equal(page.scroller.getBoundingClientRect().left);
   });
 
+  it('draws the words of a heading below the numbers of the rows', async () => {
+    page.scroller.scrollLeft = 60;
+    await page.drawn();
+    const { left, top, height } = page.cell('A1')!.parentElement!.querySelector('.rowhead')!.getBoundingClientRect();
+    const seen = page.root.elementFromPoint(left + 30, top + height / 2);
+    expect(seen?.className).to.contain('rowhead');
+  });
+
+  it('keeps the active cell in view while it loses room, and stands still where it was not', async () => {
+    const bottom = (): number => page.cell('B12')!.getBoundingClientRect().bottom;
+    const frame = (): number => page.scroller.getBoundingClientRect().bottom;
+    await page.select('B12');
+    await page.drawn();
+    page.grid.parentElement!.style.height = '240px';
+    await page.drawn();
+    await page.drawn();
+    expect(bottom()).to.be.at.most(frame());
+    page.scroller.scrollTop = 0;
+    await page.drawn();
+    page.grid.parentElement!.style.height = '200px';
+    await page.drawn();
+    await page.drawn();
+    expect(page.scroller.scrollTop).to.equal(0);
+  });
+
   it('leaves nothing of a larger sheet behind when a smaller one is shown', async () => {
     page.scroller.scrollTop = 50_000;
     await page.drawn();

@@ -100,11 +100,16 @@ export const cellStyles = css`
     text-overflow: ellipsis;
     min-width: 0;
   }
+  /* A reason that is longer than its cell has a second line. */
   .reason {
     color: var(--ink2);
-    font-size: 12.5px;
-    overflow: clip;
-    text-overflow: ellipsis;
+    font-size: 12px;
+    line-height: 13px;
+    white-space: normal;
+    overflow: hidden;
+    display: -webkit-box;
+    -webkit-box-orient: vertical;
+    -webkit-line-clamp: 2;
     min-width: 0;
   }
   .chip {

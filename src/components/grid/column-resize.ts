@@ -1,10 +1,12 @@
 const NARROWEST = 48;
 const WIDEST = 900;
+/** What a key press adds to the width of a column, CSS pixels. */
+const STEP = 8;
 
 /** A width that a column can have, nearest to the one wished for. */
-export const columnWidth = (wished: number): number => Math.round(Math.min(WIDEST, Math.max(NARROWEST, wished)));
+const columnWidth = (wished: number): number => Math.round(Math.min(WIDEST, Math.max(NARROWEST, wished)));
 
-/** Dragging the right edge of a column's head. */
+/** Dragging the right edge of a column's head, or moving it by a key. */
 export class ColumnResize {
   readonly #resized: (column: number, width: number) => void;
   readonly #widthOf: (column: number) => number;
@@ -12,6 +14,12 @@ export class ColumnResize {
   constructor(resized: (column: number, width: number) => void, widthOf: (column: number) => number) {
     this.#resized = resized;
     this.#widthOf = widthOf;
+  }
+
+  step(column: number, direction: 1 | -1): void {
+    const width = this.#widthOf(column);
+    const wished = columnWidth(width + direction * STEP);
+    if (wished !== width) this.#resized(column, wished);
   }
 
   /** Whether the press was on a grip; then the drag is followed until it is let go. */

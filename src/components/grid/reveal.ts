@@ -14,3 +14,19 @@ export function reveal(scroller: HTMLElement, geometry: Geometry, { row, column 
   if (left < scroller.scrollLeft) scroller.scrollLeft = left;
   else if (right > scroller.scrollLeft + width) scroller.scrollLeft = Math.min(left, right - width);
 }
+
+/** Keeps a cell in view that was in view, while what stands around the grid takes room from it. */
+export class KeptInView {
+  #width = 0;
+  #height = 0;
+
+  follow(scroller: HTMLElement, geometry: Geometry, at: CellAt): void {
+    const { clientWidth, clientHeight, scrollLeft, scrollTop } = scroller;
+    const x = geometry.left(at.column) - scrollLeft;
+    const y = geometry.top(at.row) - scrollTop;
+    const wasSeen = x >= 0 && y >= 0 && x < this.#width - HEAD_WIDTH && y < this.#height - HEAD_HEIGHT;
+    if (wasSeen && (clientWidth < this.#width || clientHeight < this.#height)) reveal(scroller, geometry, at);
+    this.#width = clientWidth;
+    this.#height = clientHeight;
+  }
+}

@@ -7,15 +7,13 @@ import type { CellAt, GridModel, Outline, Selection } from './model.ts';
 import { InlineInput, type InlineOutcome } from './inline-input.ts';
 import { drawOverlays } from './overlays.ts';
 import { cellUnder, isWithin, partOf, pointed, type Part } from './pointed.ts';
-import { ColumnResize, columnWidth } from './column-resize.ts';
-import { reveal } from './reveal.ts';
+import { ColumnResize } from './column-resize.ts';
+import { KeptInView, reveal } from './reveal.ts';
 import { RowPool } from './row-pool.ts';
 import { cellStyles } from './cell-styles.ts';
 import { gridStyles } from './styles.ts';
 
 const MARGIN_ROWS = 3;
-/** What a key press adds to the width of a column, CSS pixels. */
-const WIDTH_STEP = 8;
 
 /** The sheet: a virtual grid of cells with keyboard, pointer and clipboard, after the WAI-ARIA grid pattern.
  *  @fires selection-change - `detail` is the new Selection.
@@ -46,7 +44,8 @@ export class SheetGrid extends LitElement {
     (column, width) => this.#emit('column-resize', { column, width }),
     (column) => this.#geometry?.widthOf(column) ?? 0,
   );
-  #size = new ResizeObserver(() => this.#draw(false));
+  readonly #kept = new KeptInView();
+  #size = new ResizeObserver(() => this.#resized());
   #dragging: Part | undefined;
   /** The next selection is seen where it is, or need not be seen as a whole. */
   #isStill = false;
@@ -87,8 +86,7 @@ export class SheetGrid extends LitElement {
     this.#pool ??= new RowPool(this.body);
     // Another sheet is read from its beginning.
     if (changed.get('label') !== undefined) this.scroller.scrollTo(0, 0);
-    if (changed.has('selection') && this.shadowRoot?.activeElement === this.scroller && !this.#isStill)
-      this.reveal(this.selection.focus);
+    else if (changed.get('selection') !== undefined && !this.#isStill) this.reveal(this.selection.focus);
     this.#isStill = false;
     this.#draw();
   }
@@ -137,6 +135,11 @@ export class SheetGrid extends LitElement {
     };
     this.#pool.draw(visible, this.model, geometry, this.selection, isFresh);
     if (isFresh) drawOverlays(this.body, geometry, this.selection, this.references);
+  }
+
+  #resized(): void {
+    if (this.#geometry && this.scroller) this.#kept.follow(this.scroller, this.#geometry, this.selection.focus);
+    this.#draw(false);
   }
 
   readonly #scrolled = (): void => {
@@ -207,13 +210,9 @@ export class SheetGrid extends LitElement {
         this.#emit('nudge', { direction: act === 'nudge-up' ? 1 : -1, coarse: isShift });
         break;
       case 'narrower':
-      case 'wider': {
-        const { column } = selection.focus;
-        const width = this.#geometry?.widthOf(column) ?? 0;
-        const wished = columnWidth(width + (act === 'wider' ? WIDTH_STEP : -WIDTH_STEP));
-        if (wished !== width) this.#emit('column-resize', { column, width: wished });
+      case 'wider':
+        this.#resize.step(selection.focus.column, act === 'wider' ? 1 : -1);
         break;
-      }
       case 'menu': {
         const box = this.shadowRoot?.getElementById(RowPool.idOf(selection.focus))?.getBoundingClientRect();
         this.#emit('menu', { x: box?.left ?? 0, y: box?.bottom ?? 0 });

@@ -106,7 +106,8 @@ export const gridStyles = css`
   .rowhead {
     position: sticky;
     left: 0;
-    z-index: 1;
+    /* Above words that run on into the next cells. */
+    z-index: 2;
     box-sizing: border-box;
     width: 44px;
     height: 100%;

@@ -210,9 +210,31 @@ export const rulerStyles = css`
     }
   }
   @container (width < 440px) {
-    .keys {
+    .dial {
+      row-gap: 2px;
+      padding-block: 6px;
+    }
+    .readout {
+      display: contents;
+    }
+    .name {
+      position: relative;
       grid-column: 1 / -1;
-      justify-content: flex-start;
+    }
+    .number {
+      position: relative;
+      align-self: center;
+      flex-wrap: wrap;
+    }
+    .number strong {
+      font-size: 28px;
+      line-height: 32px;
+    }
+    .was {
+      margin-inline-start: 0;
+    }
+    button:disabled {
+      display: none;
     }
   }
   @media (forced-colors: active) {
