@@ -4,9 +4,11 @@ import { repeat } from 'lit/directives/repeat.js';
 import '../components/consequences/consequence-list.ts';
 import '../components/plot/curve-plot.ts';
 import '../components/plot/window-plot.ts';
+import '../components/drawing/cell-plot.ts';
 import type { Plot, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { cellCard } from './cell-card.ts';
+import { drawingData } from './drawing-source.ts';
 import { plotMenu } from './plot-menu.ts';
 import { plotData, windowData } from './plot-source.ts';
 import { clock } from './clock.ts';
@@ -186,6 +188,10 @@ export class PlotDock extends LitElement {
       return data
         ? html`<window-plot .data=${data}>${plotMenu(this.workbook, this.sheet, plot)}</window-plot>`
         : nothing;
+    }
+    if (plot.kind !== 'curves') {
+      const data = drawingData(this.workbook, this.sheet, plot);
+      return data ? html`<cell-plot .data=${data}>${plotMenu(this.workbook, this.sheet, plot)}</cell-plot>` : nothing;
     }
     return html`<curve-plot
       .data=${plotData(this.workbook, this.sheet, plot)}

@@ -2,6 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { icon } from '../components/icons.ts';
 import '../components/menu/pop-menu.ts';
 import type { MenuItem } from '../components/menu/pop-menu.ts';
+import type { CellPlot } from '../components/drawing/cell-plot.ts';
 import type { CurvePlot } from '../components/plot/curve-plot.ts';
 import type { WindowPlot } from '../components/plot/window-plot.ts';
 import type { Plot, Sheet } from '../document/types.ts';
@@ -21,7 +22,9 @@ export const plotMenu = (workbook: Workbook, sheet: Sheet, plot: Plot): Template
     label=${`Save ${plot.title}`}
     .items=${items(plot.kind)}
     @choose=${(event: CustomEvent<{ name: string }>) => {
-      const drawn = (event.currentTarget as HTMLElement).closest<CurvePlot | WindowPlot>('curve-plot, window-plot');
+      const drawn = (event.currentTarget as HTMLElement).closest<CurvePlot | WindowPlot | CellPlot>(
+        'curve-plot, window-plot, cell-plot',
+      );
       void save(event.detail.name, drawn?.svgText() ?? '', { workbook, sheet, plot });
     }}
     >${icon('more')}</pop-menu

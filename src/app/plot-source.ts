@@ -76,6 +76,7 @@ export function plotData(workbook: Workbook, sheet: Sheet, plot: Plot): PlotData
 
 /** What a plot of a shared window draws now. */
 export function windowData(workbook: Workbook, sheet: Sheet, plot: Plot): WindowPlotData | undefined {
+  if (plot.kind !== 'window') return undefined;
   const lookup = new Lookup(workbook, sheet);
   const cell = plot.series[0]?.cell ?? '';
   const window = windowIn(lookup.now(cell));

@@ -9,6 +9,7 @@ import type { Workbook } from '../document/workbook.ts';
 import { reviewText } from '../exchange/review-text.ts';
 import { FollowWorkbook } from './follow-workbook.ts';
 import './copy-button.ts';
+import { drawingData } from './drawing-source.ts';
 import { plotData, windowData } from './plot-source.ts';
 
 /** The review of a sheet over the sheet, to print or to copy.
@@ -45,8 +46,10 @@ export class ReviewPage extends LitElement {
     const review = reviewOf(workbook, sheet, new Date());
     const plots = sheet.plots.flatMap((plot): ReviewPlot[] => {
       if (plot.kind === 'curves') return [{ kind: 'curves', data: plotData(workbook, sheet, plot) }];
-      const data = windowData(workbook, sheet, plot);
-      return data ? [{ kind: 'window', data }] : [];
+      const window = windowData(workbook, sheet, plot);
+      if (window) return [{ kind: 'window', data: window }];
+      const drawing = drawingData(workbook, sheet, plot);
+      return drawing ? [{ kind: 'drawing', data: drawing }] : [];
     });
     const sheetOf = (kind: string): TemplateResult =>
       html`<review-sheet class=${kind} .review=${review} .plots=${plots}></review-sheet>`;

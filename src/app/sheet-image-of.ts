@@ -4,6 +4,7 @@ import { shownText } from '../document/show-cell.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { parseAddress } from '../formula/address.ts';
+import { drawingData } from './drawing-source.ts';
 import { plotData, windowData } from './plot-source.ts';
 
 const FIGURES = 6;
@@ -12,11 +13,13 @@ const FIGURES = 6;
 export function sheetImageOf(workbook: Workbook, sheet: Sheet): SheetImage {
   const [plot] = sheet.plots;
   const curves = plot?.kind === 'curves' ? plotData(workbook, sheet, plot) : undefined;
-  const window = plot?.kind === 'window' ? windowData(workbook, sheet, plot) : undefined;
+  const window = plot && windowData(workbook, sheet, plot);
+  const drawing = plot && drawingData(workbook, sheet, plot);
   return {
     sections: sectionsOf(workbook, sheet),
     ...(curves && curves.series.length > 0 && { curves }),
     ...(window && { window }),
+    ...(drawing && { drawing }),
     ...(!plot && { figures: figuresOf(workbook, sheet) }),
   };
 }

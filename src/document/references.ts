@@ -1,7 +1,7 @@
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { mapReferences, type Corner, type Written } from './formula-words.ts';
 import { MOST_COLUMNS, MOST_ROWS, sameWord } from './sheets.ts';
-import type { Cell, OctavoDocument, Plot, Sheet } from './types.ts';
+import type { Cell, OctavoDocument, Plot, Series, Sheet } from './types.ts';
 
 /** Gives a reference as it must read after a change; its formula stands at an address of a sheet. */
 export type Rewriting = (written: Written, standing: Sheet, address: string) => Written | undefined;
@@ -49,7 +49,27 @@ function rewritePlot(plot: Plot, rewriting: (cell: string) => string | undefined
       const cell = rewriting(part.cell);
       return cell === undefined ? [] : [cell === part.cell ? part : { ...part, cell }];
     });
-  return { ...plot, series: follow(plot.series), limits: follow(plot.limits), marks: follow(plot.marks) };
+  const { ground, ...rest } = plot;
+  const [width, height] = (ground ?? []).map((cell) => rewriting(cell));
+  return {
+    ...rest,
+    series: follow(plot.series).map((series) => rewriteAround(series, rewriting)),
+    limits: follow(plot.limits),
+    marks: follow(plot.marks),
+    ...(width !== undefined && height !== undefined && { ground: [width, height] }),
+  };
+}
+
+/** The cells that stand beside the values of a series; what names columns of a table is none. */
+function rewriteAround(series: Series, rewriting: (cell: string) => string | undefined): Series {
+  const { across, names, ...rest } = series;
+  if (series.column !== undefined || (across === undefined && names === undefined)) return series;
+  const [acrossNow, namesNow] = [across, names].map((cell) => (cell === undefined ? undefined : rewriting(cell)));
+  return {
+    ...rest,
+    ...(acrossNow !== undefined && { across: acrossNow }),
+    ...(namesNow !== undefined && { names: namesNow }),
+  };
 }
 
 /** Plots and lesson of a sheet with other cells in the place of theirs. A step whose guess has no cell any more is gone. */

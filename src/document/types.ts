@@ -57,16 +57,37 @@ export type Origin = 'measured' | 'datasheet' | 'invented' | 'assumed' | 'chosen
 export interface Plot {
   readonly id: string;
   readonly title: string;
-  /** `curves` draws curve records over frequency, `window` the floors and ceilings of a window record as bars. */
-  readonly kind: 'curves' | 'window';
-  readonly series: readonly { readonly cell: string; readonly label: string; readonly line: Line }[];
+  /** `curves` draws curve records over frequency, `window` the floors and ceilings of a window record as bars, `bars` the
+   *  numbers of cells (several series end to end), `points` and `lines` one column over another, `shapes` to scale what a
+   *  table of sizes and places describes. */
+  readonly kind: 'curves' | 'window' | 'bars' | 'points' | 'lines' | 'shapes';
+  readonly series: readonly Series[];
   /** Cells with a number in the plot's quantity: a red line, the forbidden side hatched. */
   readonly limits: readonly { readonly cell: string; readonly label: string; readonly forbidden: 'above' | 'below' }[];
-  /** Cells with a frequency: a vertical needle. */
+  /** Cells with a number of the axis along the bottom, a frequency in most plots: a vertical needle. */
   readonly marks: readonly { readonly cell: string; readonly label: string }[];
   /** Ends of the axes as typed quantities; found from the curves where absent. */
   readonly horizontal?: readonly [string, string];
   readonly vertical?: readonly [string, string];
+  /** The better end of the axis along the bottom and of the other: points that no other beats in both are joined. */
+  readonly best?: readonly [BetterEnd, BetterEnd];
+  /** Cells with the width and the height of what shapes lie on. */
+  readonly ground?: readonly [string, string];
+}
+
+export type BetterEnd = 'low' | 'high';
+
+export interface Series {
+  /** A cell; for all but curves and windows also a range of cells, or a cell that holds a table. */
+  readonly cell: string;
+  readonly label: string;
+  readonly line: Line;
+  /** Of a table: the name of the column with the values. */
+  readonly column?: string;
+  /** Cells with the place along the bottom, or the name of that column of a table. */
+  readonly across?: string;
+  /** Cells with the names, a row for each value, or the name of that column of a table. */
+  readonly names?: string;
 }
 
 /** One step of a lesson. Cells are addresses or names of the sheet, so that they follow inserted rows and copies. */

@@ -3,7 +3,18 @@ import type { Refusal } from '../document/command.ts';
 import { newId } from '../document/create.ts';
 import { checkName } from '../document/legal-name.ts';
 import { checkSheetName, MOST_COLUMNS, MOST_ROWS, sameWord } from '../document/sheets.ts';
-import type { Baseline, Cell, Column, Line, OctavoDocument, Plot, Sheet, Step } from '../document/types.ts';
+import type {
+  Baseline,
+  BetterEnd,
+  Cell,
+  Column,
+  Line,
+  OctavoDocument,
+  Plot,
+  Series,
+  Sheet,
+  Step,
+} from '../document/types.ts';
 import { migrate } from './migrations.ts';
 import { Reader } from './reader.ts';
 
@@ -116,16 +127,26 @@ function readPair(reader: Reader): readonly [string, string] {
   return [first?.text() ?? '', second?.text() ?? ''];
 }
 
+const plotFields = [
+  'id',
+  'title',
+  'kind',
+  'series',
+  'limits',
+  'marks',
+  'horizontal',
+  'vertical',
+  'best',
+  'ground',
+] as const;
+
 function readPlot(reader: Reader): Plot {
-  const fields = reader.fields(['id', 'title', 'kind', 'series', 'limits', 'marks', 'horizontal', 'vertical']);
+  const fields = reader.fields(plotFields);
   return {
     id: fields.id.text(),
     title: fields.title.text(),
-    kind: fields.kind.oneOf(['curves', 'window']),
-    series: fields.series.list().map((each) => {
-      const { cell, label, line } = each.fields(['cell', 'label', 'line']);
-      return { cell: cell.text(), label: label.text(), line: line.oneOf(lines) };
-    }),
+    kind: fields.kind.oneOf(['curves', 'window', 'bars', 'points', 'lines', 'shapes']),
+    series: fields.series.list().map(readSeries),
     limits: fields.limits.list().map((each) => {
       const { cell, label, forbidden } = each.fields(['cell', 'label', 'forbidden']);
       return { cell: cell.text(), label: label.text(), forbidden: forbidden.oneOf(['above', 'below']) };
@@ -136,7 +157,35 @@ function readPlot(reader: Reader): Plot {
     }),
     ...(!fields.horizontal.isMissing && { horizontal: readPair(fields.horizontal) }),
     ...(!fields.vertical.isMissing && { vertical: readPair(fields.vertical) }),
+    ...(!fields.best.isMissing && { best: readBest(fields.best) }),
+    ...(!fields.ground.isMissing && { ground: readPair(fields.ground) }),
   };
+}
+
+function readSeries(reader: Reader): Series {
+  const { cell, label, line, column, across, names } = reader.fields([
+    'cell',
+    'label',
+    'line',
+    'column',
+    'across',
+    'names',
+  ]);
+  return {
+    cell: cell.text(),
+    label: label.text(),
+    line: line.oneOf(lines),
+    ...(!column.isMissing && { column: column.text() }),
+    ...(!across.isMissing && { across: across.text() }),
+    ...(!names.isMissing && { names: names.text() }),
+  };
+}
+
+function readBest(reader: Reader): NonNullable<Plot['best']> {
+  const [across, up, ...more] = reader.list();
+  if (!across || !up || more.length > 0) reader.fault('two words are wanted, as ["low", "high"].');
+  const end = (each: Reader | undefined): BetterEnd => each?.oneOf(['low', 'high']) ?? 'low';
+  return [end(across), end(up)];
 }
 
 function readStep(reader: Reader): Step {

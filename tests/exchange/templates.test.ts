@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { filledIn, rectangleOf } from '../../src/document/area.ts';
 import { isRefusal } from '../../src/document/command.ts';
 import { decodeDocument } from '../../src/exchange/decode.ts';
 import { encodeDocument } from '../../src/exchange/encode.ts';
@@ -27,9 +28,13 @@ describe.each(templates)('the starter sheet $id', ({ content }) => {
   test('names and plots refer to cells that hold something', () => {
     for (const { cells, names, plots } of document.sheets) {
       const dangling = plots
-        .flatMap(({ series, limits, marks }) => [...series, ...limits, ...marks])
-        .map(({ cell }) => names.get(cell) ?? cell)
-        .filter((cell) => !cells.has(cell));
+        .flatMap(({ series, limits, marks, ground = [] }) => [
+          ...[...series, ...limits, ...marks].map(({ cell }) => cell),
+          ...series.flatMap(({ column, across, names: named }) => (column ? [] : [across ?? [], named ?? []].flat())),
+          ...ground,
+        ])
+        .map((cell) => names.get(cell) ?? cell)
+        .filter((area) => filledIn(cells, rectangleOf(area)).length === 0);
       expect(dangling).toEqual([]);
       expect([...names.values()].filter((area) => !area.includes(':') && !cells.has(area))).toEqual([]);
     }

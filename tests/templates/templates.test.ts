@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { drawingData } from '../../src/app/drawing-source.ts';
+import { readingsOf } from '../../src/components/drawing/readings.ts';
 import { templates } from '../../templates/index.ts';
 import { openTemplate } from './open-template.ts';
 
@@ -27,18 +29,24 @@ describe.each(templates)('the starter sheet $id', ({ id }) => {
     expect(findings.filter((each) => !rightlyDoubted.some((doubt) => doubt.test(`${id} ${each}`)))).toEqual([]);
   });
 
-  test('draws curves, windows and numbers only', async () => {
+  test('draws what its cells hold', async () => {
     const opened = await openTemplate(id);
     const kindOf = (cell: string): string => {
       const value = opened.state(cell)?.value;
       return value?.kind === 'record' ? value.record.kind : (value?.kind ?? 'nothing');
     };
     for (const plot of opened.sheet().plots) {
+      for (const { cell } of [...plot.limits, ...plot.marks])
+        expect(`${plot.id} ${cell}: ${kindOf(cell)}`).toBe(`${plot.id} ${cell}: number`);
+      if (plot.kind !== 'curves' && plot.kind !== 'window') {
+        const drawn = drawingData(opened.workbook, opened.sheet(), plot);
+        expect(drawn && readingsOf(drawn).filter(({ name }) => name !== '').length, plot.id).toBeGreaterThan(1);
+        expect(JSON.stringify(drawn), plot.id).not.toMatch(/null/u);
+        continue;
+      }
       const wanted = plot.kind === 'window' ? 'window' : 'curve';
       for (const { cell } of plot.series)
         expect(`${plot.id} ${cell}: ${kindOf(cell)}`).toBe(`${plot.id} ${cell}: ${wanted}`);
-      for (const { cell } of [...plot.limits, ...plot.marks])
-        expect(`${plot.id} ${cell}: ${kindOf(cell)}`).toBe(`${plot.id} ${cell}: number`);
     }
   });
 

@@ -1,3 +1,4 @@
+import type { DrawingData } from '../drawing/data.ts';
 import type { PlotData } from '../plot/data.ts';
 import type { WindowPlotData } from '../plot/window-data.ts';
 
@@ -25,5 +26,6 @@ export interface SheetImage {
   readonly sections: readonly PictureSection[];
   readonly curves?: PlotData;
   readonly window?: WindowPlotData;
+  readonly drawing?: DrawingData;
   readonly figures?: readonly { readonly label: string; readonly text: string }[];
 }

@@ -1,10 +1,11 @@
 import { LitElement, css, html, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { drawingStyles } from '../drawing/styles.ts';
 import { icon } from '../icons.ts';
 import { pictureStyles } from '../plot/picture-styles.ts';
 import { windowStyles } from '../plot/window-styles.ts';
 import type { PictureSection, SheetImage } from './data.ts';
-import { curvesSmall, windowSmall } from './thumbnail.ts';
+import { curvesSmall, drawingSmall, windowSmall } from './thumbnail.ts';
 
 const SIZE = { width: 168, height: 124 };
 /** As many sections as the height has lines for. */
@@ -17,6 +18,7 @@ export class SheetImageView extends LitElement {
   static override styles = [
     pictureStyles,
     windowStyles,
+    drawingStyles,
     css`
       :host {
         display: grid;
@@ -105,8 +107,8 @@ export class SheetImageView extends LitElement {
   }
 
   #beside(): TemplateResult {
-    const { curves, window, figures = [] } = this.image ?? {};
-    if (!curves && !window && figures.length > 0) {
+    const { curves, window, drawing, figures = [] } = this.image ?? {};
+    if (!curves && !window && !drawing && figures.length > 0) {
       return html`<dl>
         ${figures.slice(0, LINES).map(
           ({ label, text }) =>
@@ -120,10 +122,10 @@ export class SheetImageView extends LitElement {
     return html`<svg
       class="plot"
       viewBox="0 0 ${SIZE.width} ${SIZE.height}"
-      preserveAspectRatio="none"
+      preserveAspectRatio=${drawing?.form === 'shapes' ? 'xMidYMid meet' : 'none'}
       aria-hidden="true"
     >
-      ${curves ? curvesSmall(curves, SIZE) : window ? windowSmall(window, SIZE) : svg``}
+      ${curves ? curvesSmall(curves, SIZE) : window ? windowSmall(window, SIZE) : drawing ? drawingSmall(drawing, SIZE) : svg``}
     </svg>`;
   }
 }

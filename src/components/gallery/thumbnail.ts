@@ -1,4 +1,6 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
+import type { DrawingData } from '../drawing/data.ts';
+import { lay } from '../drawing/lay.ts';
 import type { PlotData } from '../plot/data.ts';
 import { draw } from '../plot/drawing.ts';
 import { frameOf } from '../plot/frame.ts';
@@ -33,6 +35,10 @@ export function curvesSmall(data: PlotData, { width, height }: Size): SVGTemplat
     ${marks.map(({ x }) => svg`<path class="needle" d="M${x} 0V${frame.height}" />`)}
   `;
 }
+
+/** What cells hold, without words. */
+export const drawingSmall = (data: DrawingData, size: Size): SVGTemplateResult =>
+  svg`${hatch}${lay(data, { ...size, measure: () => 0, isSmall: true }).picture}`;
 
 /** A shared band without words: a bar a rule, and the band, or the gap, behind them. */
 export function windowSmall(data: WindowPlotData, { width, height }: Size): SVGTemplateResult {

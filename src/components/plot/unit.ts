@@ -16,7 +16,11 @@ export interface AxisUnit {
 
 /** The unit in which the reader's system shows a value of that size. */
 export function axisUnit(quantity: QuantityName, largest: number, system: UnitSystem): AxisUnit {
-  const symbol = show(largest, { quantity, system }).unit;
+  return unitOf(quantity, show(largest, { quantity, system }).unit, system);
+}
+
+/** An axis in a unit that was chosen already. */
+export function unitOf(quantity: QuantityName, symbol: string, system: UnitSystem): AxisUnit {
   const { si, offset = 0 } = unitNamed(symbol) ?? { si: 1 };
   return {
     symbol,

@@ -4,6 +4,8 @@ import { originWords } from '../../document/origin-words.ts';
 import type { Review, ReviewCell, ReviewSection, ReviewVerdict } from '../../document/review/types.ts';
 import type { Origin } from '../../document/types.ts';
 import { icon } from '../icons.ts';
+import '../drawing/cell-plot.ts';
+import type { DrawingData } from '../drawing/data.ts';
 import '../plot/curve-plot.ts';
 import '../plot/window-plot.ts';
 import type { PlotData } from '../plot/data.ts';
@@ -12,7 +14,9 @@ import { reviewStyles } from './styles.ts';
 
 /** A plot of the sheet with what it draws. */
 export type ReviewPlot =
-  { readonly kind: 'curves'; readonly data: PlotData } | { readonly kind: 'window'; readonly data: WindowPlotData };
+  | { readonly kind: 'curves'; readonly data: PlotData }
+  | { readonly kind: 'window'; readonly data: WindowPlotData }
+  | { readonly kind: 'drawing'; readonly data: DrawingData };
 
 /** The letter that stands beside a number for where it comes from. What the builder chose needs none. */
 const letters: Readonly<Partial<Record<Origin, string>>> = {
@@ -108,10 +112,11 @@ const verdict = ({ label, status, word, reason, note, limits }: ReviewVerdict): 
   </li>
 `;
 
-const plot = (each: ReviewPlot): TemplateResult =>
-  each.kind === 'window'
-    ? html`<window-plot .data=${each.data}></window-plot>`
-    : html`<curve-plot .data=${each.data}></curve-plot>`;
+function plot(each: ReviewPlot): TemplateResult {
+  if (each.kind === 'window') return html`<window-plot .data=${each.data}></window-plot>`;
+  if (each.kind === 'drawing') return html`<cell-plot .data=${each.data}></cell-plot>`;
+  return html`<curve-plot .data=${each.data}></curve-plot>`;
+}
 
 const tables = (sections: readonly ReviewSection[]): TemplateResult =>
   html`<div class="sections">
