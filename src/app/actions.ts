@@ -38,6 +38,7 @@ export const actions: Readonly<Record<string, Action>> = {
   },
   'open-cell': (app) => app.open('cell'),
   shelf: (app) => app.open('shelf'),
+  ask: (app) => app.open('ask'),
   shortlist: (app) => app.open('shortlist'),
   review: (app) => app.open('review'),
   compare: (app) => app.open('compare'),

@@ -18,6 +18,7 @@ export type Page =
   | 'tour'
   | 'shelf'
   | 'shortlist'
+  | 'ask'
   | 'review'
   | 'compare'
   | 'link';

@@ -7,6 +7,7 @@ import type { AppHost } from './app-host.ts';
 /** What can be done with the selected cells, beside the keys. */
 export const gridMenu: readonly MenuItem[] = [
   { name: 'open', label: 'Open in full', hint: 'Ctrl I' },
+  { name: 'ask', label: 'Ask about this cell…', hint: 'Ctrl Shift F' },
   { name: 'shelf', label: 'Put another driver here…', hint: 'F8' },
   { name: 'name', label: 'Name these cells…', separated: true },
   { name: 'unnamed', label: 'Take the name away' },
@@ -32,6 +33,9 @@ export async function runGridMenu(name: string, app: AppHost): Promise<void> {
   switch (name) {
     case 'open':
       app.open('cell');
+      return;
+    case 'ask':
+      app.open('ask');
       return;
     case 'shelf':
       app.open('shelf');

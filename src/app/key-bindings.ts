@@ -21,7 +21,8 @@ export type ActionName =
   | 'review'
   | 'compare'
   | 'shelf'
-  | 'shortlist';
+  | 'shortlist'
+  | 'ask';
 
 export const keyBindings: readonly KeyBinding[] = [
   { key: 'z', control: true, action: 'undo', words: 'Undo' },
@@ -37,6 +38,13 @@ export const keyBindings: readonly KeyBinding[] = [
   { key: 'i', control: true, action: 'open-cell', words: 'Open the cell in full' },
   { key: 'F8', action: 'shelf', words: 'Driver shelf: put another driver where the selection is' },
   { key: 'F8', shift: true, action: 'shortlist', words: 'Shortlist: which drivers go together under your limits' },
+  {
+    key: 'f',
+    control: true,
+    shift: true,
+    action: 'ask',
+    words: 'Ask the sheet: which value gives this, how sure, what drives it',
+  },
   { key: 'F1', action: 'guide', words: 'Function guide' },
   { key: '/', control: true, action: 'keys', words: 'This list of keys' },
 ];

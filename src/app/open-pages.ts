@@ -29,6 +29,9 @@ export function openPage(
     case 'shortlist':
       void import('./shortlist-page.ts');
       return html`<shortlist-page .app=${app} .workbook=${workbook} .sheet=${sheet} @close=${close}></shortlist-page>`;
+    case 'ask':
+      void import('./ask-page.ts');
+      return html`<ask-page .app=${app} .workbook=${workbook} .sheet=${sheet} @close=${close}></ask-page>`;
     case 'review':
       void import('./review-page.ts');
       return html`<review-page .workbook=${workbook} .sheet=${sheet} @close=${close}></review-page>`;

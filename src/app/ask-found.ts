@@ -1,0 +1,180 @@
+import type { Branch as Drive, Drives, Follows } from '../analysis/drives-types.ts';
+import type { Found, Seek } from '../analysis/seek-types.ts';
+import type { Input, Result } from '../analysis/subject-types.ts';
+import { inputWords, resultWords } from '../analysis/words.ts';
+import type { Answer, Bar, Branch } from '../components/ask/data.ts';
+import type { UnitSystem } from '../document/types.ts';
+import type { CellValue } from '../engine/types.ts';
+import { show } from '../units/show.ts';
+
+export const emptyAnswer = { found: [], bars: [], tables: [] } as const;
+
+/** All values that bring the result to its target; where none does, the nearest. */
+export function seekAnswer(seek: Seek, system: UnitSystem, note: string): Answer {
+  const { found, nearest, input, result, sentence, stretches } = seek;
+  const listed: readonly Found[] = found.length > 0 ? found : nearest ? [nearest] : [];
+  const rows = listed.map(({ set, result: value }) => [set.text, resultWords(result, value, system)]);
+  return {
+    ...emptyAnswer,
+    said: [sentence, ...stretchesSaid(seek, stretches, system)].join(' '),
+    found: listed.map(({ set, result: value }) => ({
+      words: `${input.label} ${set.text}`,
+      consequence: `${found.length > 0 ? '' : 'Nearest: '}${result.label} ${resultWords(result, value, system)}`,
+      sets: [set],
+    })),
+    tables: [
+      {
+        table: {
+          kind: 'table',
+          title: 'Values found',
+          columns: [
+            { name: input.label, quantity: 'text' },
+            { name: result.label, quantity: 'text' },
+          ],
+          rows,
+        },
+        live: listed.map(() => result),
+        isForSheet: true,
+      },
+    ],
+    note,
+  };
+}
+
+function stretchesSaid({ input, target }: Seek, stretches: Seek['stretches'], system: UnitSystem): string[] {
+  if (target.kind === 'number' || stretches.length === 0) return [];
+  const words = stretches.map(
+    ([low, high]) => `from ${inputWords(input, low, system)} to ${inputWords(input, high, system)}`,
+  );
+  return [`It holds ${words.join(', and ')}.`];
+}
+
+/** What one per cent more does, as a difference: `+0.3 Hz`. */
+function effectWords({ quantity, unit }: Result, perPercent: number, system: UnitSystem): string {
+  // A degree of temperature has an offset, which a difference has not.
+  const shown = show(perPercent, { quantity, system, ...(unit !== undefined && { unit }), digits: 3 });
+  return `${perPercent > 0 ? '+' : ''}${shown.number}${shown.unit === '' ? '' : ` ${shown.unit}`}`;
+}
+
+/** An effect so small beside the largest is what the arithmetic leaves behind. */
+const NEGLIGIBLE = 1e-9;
+
+const still = (count: number): string =>
+  count === 0 ? '' : ` ${count} more ${count === 1 ? 'input stands' : 'inputs stand'} behind it without moving it.`;
+
+/** What a result depends on: each input's effect, biggest first, and the way there from cell to cell. */
+export function drivesAnswer({ result, tree, inputs }: Drives, system: UnitSystem, note: string): Answer {
+  const most = Math.abs(inputs[0]?.perPercent ?? 0);
+  const moving = inputs.filter(({ perPercent }) => Math.abs(perPercent) > most * NEGLIGIBLE);
+  const rows = moving.map(({ input, perPercent }): Bar => ({
+    label: input.label,
+    share: most === 0 ? 0 : Math.abs(perPercent) / most,
+    text: effectWords(result, perPercent, system),
+    place: { sheet: input.sheet, cell: input.cell },
+  }));
+  return {
+    ...emptyAnswer,
+    said:
+      moving.length === 0
+        ? `${result.label} depends on no input whose effect can be told as a number.`
+        : `${result.label} is moved most by ${moving[0]?.input.label ?? ''}.${still(inputs.length - moving.length)}`,
+    bars: rows.length > 0 ? [{ title: `One per cent more does to ${result.label}`, rows }] : [],
+    tree: branchOf(tree, result, system),
+    tables:
+      moving.length === 0
+        ? []
+        : [
+            {
+              table: {
+                kind: 'table',
+                title: `What drives ${result.label}`,
+                columns: [
+                  { name: 'Input', quantity: 'text' },
+                  { name: 'When it was asked', quantity: 'text' },
+                  { name: 'One per cent more does', quantity: 'text' },
+                ],
+                rows: moving.map(({ input, perPercent }) => [
+                  input.label,
+                  inputWords(input, input.present, system),
+                  effectWords(result, perPercent, system),
+                ]),
+              },
+              live: moving.map(({ input }) => input),
+              isForSheet: true,
+            },
+          ],
+    note,
+  };
+}
+
+function branchOf(
+  { label, value, perPercent, branches, isRepeated, ...place }: Drive,
+  result: Result,
+  system: UnitSystem,
+): Branch {
+  const effect = perPercent === undefined ? '' : `, ${effectWords(result, perPercent, system)} per cent more`;
+  return {
+    sheet: place.sheet,
+    cell: place.cell,
+    label,
+    text: `${place.cell}${valueWords(value, system)}${effect}${isRepeated ? ', as above' : ''}`,
+    branches: branches.map((each) => branchOf(each, result, system)),
+  };
+}
+
+const valueWords = (value: CellValue, system: UnitSystem): string =>
+  value.kind === 'record' && value.record.kind === 'verdict' ? `: ${resultWords({}, value, system)}` : '';
+
+/** All that follows from an input. */
+export function followsAnswer({ input, results }: Follows, system: UnitSystem, note: string): Answer {
+  const numbers = results.filter(({ perPercent }) => perPercent !== undefined);
+  const shares = results.map(({ result, perPercent }) => relative(result, perPercent));
+  const most = Math.max(...shares, 0);
+  return {
+    ...emptyAnswer,
+    said:
+      results.length === 0
+        ? `Nothing follows from ${input.label}.`
+        : `${results.length} results follow from ${input.label}, ${numbers.length} of them numbers.`,
+    bars:
+      results.length === 0
+        ? []
+        : [
+            {
+              title: `One per cent more of ${input.label}; bars by the share of each result that it moves`,
+              rows: results.map(({ result, perPercent }, index) => ({
+                label: result.label,
+                share: most === 0 ? 0 : (shares[index] ?? 0) / most,
+                text: perPercent === undefined ? '' : effectWords(result, perPercent, system),
+                place: { sheet: result.sheet, cell: result.cell },
+              })),
+            },
+          ],
+    tables: [
+      {
+        table: {
+          kind: 'table',
+          title: `What follows from ${input.label}`,
+          columns: [
+            { name: 'Result', quantity: 'text' },
+            { name: 'One per cent more does', quantity: 'text' },
+          ],
+          rows: results.map(({ result, perPercent }) => [
+            result.label,
+            perPercent === undefined ? null : effectWords(result, perPercent, system),
+          ]),
+        },
+        live: results.map(({ result }) => result),
+        isForSheet: true,
+      },
+    ],
+    note,
+  };
+}
+
+const relative = ({ present }: Result, perPercent = 0): number =>
+  present.kind === 'number' && present.value !== 0 ? Math.abs(perPercent / present.value) : 0;
+
+/** `Qtc by Net volume from 1 L to 300 L`. */
+export const rangeWords = (input: Input, from: number, to: number, system: UnitSystem): string =>
+  `${input.label} from ${inputWords(input, from, system)} to ${inputWords(input, to, system)}`;

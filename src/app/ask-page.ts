@@ -1,0 +1,255 @@
+import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { createWorkerAnalyst } from '../analysis/client.ts';
+import type { SeekQuestion } from '../analysis/seek-types.ts';
+import type { Subject } from '../analysis/subject-types.ts';
+import { subjectOf } from '../analysis/subject.ts';
+import type { Analyst } from '../analysis/types.ts';
+import '../components/ask/ask-answer.ts';
+import '../components/ask/ask-form.ts';
+import '../components/ask/ask-told.ts';
+import { kinds, type Answer, type Setting, type Wish } from '../components/ask/data.ts';
+import '../components/dialog/page-dialog.ts';
+import type { Command } from '../document/command.ts';
+import type { Sheet } from '../document/types.ts';
+import type { Workbook } from '../document/workbook.ts';
+import { keyOf, placeOf } from '../engine/cell-index.ts';
+import type { Place } from '../engine/types.ts';
+import type { AppHost } from './app-host.ts';
+import { answerTo, readSentence } from './ask-analyst.ts';
+import { sheetOfAnswer } from './ask-sheet.ts';
+import { choicesOf, firstWish, inputOf, movedOf, resultOf, spreadOf, EVERY } from './ask-wish.ts';
+
+/** Kept from page to page: its thread is there at once the next time. */
+let analyst: Analyst | undefined;
+
+/** Questions over a whole sheet, opened from the cell that they concern.
+ *  @fires close - It was closed. */
+@customElement('ask-page')
+export class AskPage extends LitElement {
+  @property({ attribute: false }) app!: AppHost;
+  @property({ attribute: false }) workbook!: Workbook;
+  @property({ attribute: false }) sheet!: Sheet;
+  @state() private wish: Wish | undefined;
+  @state() private answer: Answer | undefined;
+  @state() private said = '';
+  @state() private isWrong = false;
+  /** From 0 to 1 while an answer is looked for. */
+  @state() private progress: number | undefined;
+  /** Inputs behind a result, biggest effect first. */
+  @state() private behind: { readonly of: string; readonly ids: readonly string[] } | undefined;
+  #subject: Subject = { inputs: [], results: [] };
+  #given: SeekQuestion['given'] = [];
+  #asking = new AbortController();
+  #ordering = new AbortController();
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#asking.abort();
+    this.#ordering.abort();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('workbook')) return;
+    const { workbook, sheet, app } = this;
+    this.#subject = subjectOf(workbook.document, (place) => workbook.state(place.sheet, place.cell));
+    const at = { sheet: sheet.id, cell: app.cell };
+    const wish = firstWish(this.#subject, at);
+    const isInput = inputOf(this.#subject, keyOf(at)) !== undefined;
+    this.wish = isInput ? { ...wish, kind: 'seek' } : wish;
+    void this.#order(wish.result, !isInput);
+  }
+
+  protected override firstUpdated(): void {
+    // After the dialog has opened, which gives the focus to its cross.
+    void this.updateComplete.then(() => this.renderRoot.querySelector('ask-form')?.focus());
+  }
+
+  protected override render(): TemplateResult {
+    const { wish, answer, workbook } = this;
+    const { system } = workbook.document;
+    const of = this.behind?.of === wish?.result ? this.behind?.ids : undefined;
+    return html`<page-dialog wide heading="Ask the sheet" @close=${this.#close}>
+      ${
+        answer
+          ? html`<button slot="tools" type="button" @click=${() => void this.#keep(answer)}>Keep as a sheet</button>`
+          : nothing
+      }
+      ${
+        wish
+          ? html`<ask-form
+              .wish=${wish}
+              .choices=${choicesOf(this.#subject, workbook.document, wish, of)}
+              @wish=${(event: CustomEvent<{ wish: Wish }>) => this.#change(event.detail.wish)}
+              @spread=${(event: CustomEvent<{ id: string }>) => this.#spread(event.detail.id)}
+              @read=${(event: CustomEvent<{ sentence: string }>) => void this.#read(event.detail.sentence)}
+              @ask=${() => void this.#ask()}
+            ></ask-form>`
+          : nothing
+      }
+      <ask-told
+        said=${this.said}
+        ?wrong=${this.isWrong}
+        .progress=${this.progress}
+        @stop=${() => this.#asking.abort()}
+      ></ask-told>
+      ${
+        answer
+          ? html`<ask-answer
+              .answer=${answer}
+              system=${system}
+              @set=${(event: CustomEvent<{ sets: readonly Setting[] }>) => void this.#set(event.detail.sets)}
+              @go=${(event: CustomEvent<Place>) => {
+                this.#close();
+                this.app.go(event.detail);
+              }}
+            ></ask-answer>`
+          : nothing
+      }
+    </page-dialog>`;
+  }
+
+  get #analyst(): Analyst {
+    return (analyst ??= createWorkerAnalyst());
+  }
+
+  #close = (): void => {
+    this.dispatchEvent(new CustomEvent('close'));
+  };
+
+  /** What was typed or chosen: a newly chosen input comes with its plausible ends. */
+  #change(wish: Wish): void {
+    const filled = (moved: Wish['input']): Wish['input'] =>
+      moved.from === '' && moved.to === '' ? movedOf(inputOf(this.#subject, moved.id)) : moved;
+    if (wish.given === '') this.#given = [];
+    if (wish.kind !== this.wish?.kind) {
+      this.#asking.abort();
+      this.answer = undefined;
+      this.#tell('');
+    }
+    const isOther = wish.result !== this.wish?.result;
+    const offered = choicesOf(this.#subject, this.workbook.document, wish, undefined).results;
+    const result = offered.some(({ id }) => id === wish.result) ? wish.result : (offered[0]?.id ?? '');
+    this.wish = { ...wish, result, input: filled(wish.input), second: filled(wish.second) };
+    if (isOther || result !== wish.result) void this.#order(result, false);
+  }
+
+  /** Puts the inputs behind a result first.
+   *  @param takes - The first of them is to be moved. */
+  async #order(result: string, takes: boolean): Promise<void> {
+    this.#ordering.abort();
+    this.#ordering = new AbortController();
+    const { signal } = this.#ordering;
+    if (result === EVERY || !resultOf(this.#subject, result)) return;
+    const { document } = this.workbook;
+    // What cannot be told stays in the order of the sheet.
+    const drives = await this.#analyst.drives({ document, at: placeOf(result) }, { signal }).catch(() => undefined);
+    const movable = drives?.inputs.filter(({ input }) => typeof input.present === 'number') ?? [];
+    if (signal.aborted || movable.length === 0) return;
+    const before = this.wish;
+    this.behind = { of: result, ids: movable.map(({ input }) => keyOf(input)) };
+    if (!takes || !before || before.result !== result || this.progress !== undefined) return;
+    const [first, second] = movable.filter(({ input }) => input.isRangeGiven);
+    this.wish = {
+      ...before,
+      ...(first && { input: movedOf(first.input) }),
+      ...(second && { second: movedOf(second.input) }),
+    };
+  }
+
+  #spread(id: string): void {
+    const cell = inputOf(this.#subject, id) ?? resultOf(this.#subject, id);
+    if (cell && this.wish) this.wish = { ...this.wish, spreads: [...this.wish.spreads, spreadOf(cell)] };
+  }
+
+  async #read(sentence: string): Promise<void> {
+    const { wish, workbook } = this;
+    if (!wish) return;
+    await this.#answered(async () => {
+      const read = await readSentence(this.#analyst, workbook.document, this.#subject, sentence);
+      this.#given = read.given;
+      this.wish = { ...wish, ...read.wish };
+      void this.#order(read.wish.result, false);
+      return this.#answerTo(this.wish);
+    });
+  }
+
+  async #ask(): Promise<void> {
+    const { wish } = this;
+    if (wish) await this.#answered(() => this.#answerTo(wish));
+  }
+
+  #answerTo(wish: Wish): Promise<Answer> {
+    const { signal } = this.#asking;
+    return answerTo(
+      this.#analyst,
+      { document: this.workbook.document, subject: this.#subject, wish },
+      this.#given ?? [],
+      {
+        signal,
+        progress: ({ done, of }) => {
+          if (!signal.aborted) this.progress = of === 0 ? 0 : done / of;
+        },
+      },
+    );
+  }
+
+  /** Shows what comes of a question; one that was given up or asked anew shows nothing. */
+  async #answered(act: () => Promise<Answer>): Promise<void> {
+    this.#asking.abort();
+    this.#asking = new AbortController();
+    const { signal } = this.#asking;
+    this.#tell('Looking…');
+    this.progress = 0;
+    this.answer = undefined;
+    try {
+      const answer = await act();
+      if (signal.aborted) return;
+      this.answer = answer;
+      this.#tell(answer.said);
+    } catch (error) {
+      if (this.#asking.signal !== signal) return;
+      if (signal.aborted) this.#tell('Given up: nothing was changed.');
+      else this.#tell(error instanceof Error ? error.message : String(error), true);
+    } finally {
+      if (this.#asking.signal === signal) this.progress = undefined;
+    }
+  }
+
+  #tell(said: string, isWrong = false): void {
+    this.said = said;
+    this.isWrong = isWrong;
+  }
+
+  /** Types the values into their cells, in one step back, and shows where. */
+  async #set(sets: readonly Setting[]): Promise<void> {
+    const { app } = this;
+    const commands = sets.map(({ sheet, cell, text }): Command => ({
+      kind: 'write',
+      sheet,
+      texts: new Map([[cell, text]]),
+    }));
+    const [first] = sets;
+    this.#close();
+    if (!first || !(await app.acts.do({ kind: 'all', commands }))) return;
+    app.go(first);
+    app.tell(`Set: ${sets.map(({ label, text }) => `${label} ${text}`).join(', ')}. Ctrl Z takes it back.`);
+  }
+
+  async #keep(answer: Answer): Promise<void> {
+    const { app, workbook, wish } = this;
+    const name = resultOf(this.#subject, wish?.result ?? '')?.label ?? '';
+    const title = `${kinds[wish?.kind ?? 'seek']} ${wish?.kind === 'follows' ? '' : name}`.trim();
+    const { command, sheet } = sheetOfAnswer(workbook.document, this.sheet.id, title, answer);
+    this.#close();
+    if (!(await app.acts.do(command))) return;
+    app.go({ sheet, cell: 'A1' });
+    app.tell('Kept as a sheet of its own.');
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'ask-page': AskPage;
+  }
+}

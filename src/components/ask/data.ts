@@ -1,0 +1,147 @@
+import type { QuantityName } from '../../../functions/quantities.ts';
+import type { TableRecord } from '../../../functions/values/table.ts';
+import type { PlotData } from '../plot/data.ts';
+
+/** What can be asked of a sheet. */
+export type Kind = 'seek' | 'sweep' | 'map' | 'scatter' | 'drives' | 'follows';
+
+export const kinds: Readonly<Record<Kind, string>> = {
+  seek: 'Find a value',
+  sweep: 'Move one input',
+  map: 'Move two inputs',
+  scatter: 'How sure is it',
+  drives: 'What drives it',
+  follows: 'What follows',
+};
+
+/** A cell to choose. */
+export interface CellChoice {
+  readonly id: string;
+  readonly label: string;
+  /** Under which heading it stands. */
+  readonly group: string;
+}
+
+/** An input with the ends between which it may move, as typed. */
+export interface Moved {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** What spreads: the causes behind a driver, or one input; shares as typed (`3 %`) or amounts (`0.3 L`). */
+export interface SpreadWish {
+  readonly id: string;
+  readonly label: string;
+  readonly texts: readonly { readonly name: string; readonly label: string; readonly text: string }[];
+}
+
+/** All that stands in the form, as it was typed. */
+export interface Wish {
+  readonly kind: Kind;
+  readonly result: string;
+  /** A quantity; for a verdict `good` or `clear`. */
+  readonly target: string;
+  readonly input: Moved;
+  readonly second: Moved;
+  readonly steps: string;
+  /** Every number of the sheet stands in the table of a sweep. */
+  readonly isWhole: boolean;
+  readonly spreads: readonly SpreadWish[];
+  readonly runs: string;
+  readonly seed: string;
+  /** Inputs set to something else first, in words: `Target 106 dB`. */
+  readonly given: string;
+}
+
+/** The cells of the form. */
+export interface Choices {
+  readonly inputs: readonly CellChoice[];
+  readonly results: readonly CellChoice[];
+  /** What could spread beside what does. */
+  readonly spreads: readonly CellChoice[];
+  readonly isVerdict: boolean;
+  readonly unit: string;
+}
+
+export interface Place {
+  readonly sheet: string;
+  readonly cell: string;
+}
+
+export interface Setting extends Place {
+  readonly label: string;
+  readonly text: string;
+}
+
+/** An axis of a plot; SI. */
+export interface Axis {
+  readonly label: string;
+  readonly quantity: QuantityName;
+  readonly from: number;
+  readonly to: number;
+  /** Equal ratios are equally far apart. */
+  readonly isLogarithmic?: boolean;
+  /** Its heights are no numbers that a reader could use. */
+  readonly isBare?: true;
+}
+
+export type Point = readonly [across: number, up: number];
+
+/** Lines over two axes, with the region where everything is good, and points of a grid that can be picked. */
+export interface FieldData {
+  readonly title: string;
+  readonly across: Axis;
+  readonly up: Axis;
+  readonly lines: readonly { readonly points: readonly Point[]; readonly label: string; readonly isEdge?: true }[];
+  /** Corners of rectangles where all verdicts are good. */
+  readonly good: readonly (readonly [Point, Point])[];
+  /** The values of the grid. Without `ups` only `across` is picked. */
+  readonly columns: readonly number[];
+  readonly rows: readonly number[];
+  /** Where the sheet stands now. */
+  readonly present: Point;
+  /** What holds at a point of the grid, in words. */
+  readonly reading: (column: number, row: number) => string;
+  readonly settings: (column: number, row: number) => readonly Setting[];
+}
+
+export interface Bar {
+  readonly label: string;
+  /** 0 to 1. */
+  readonly share: number;
+  readonly text: string;
+  readonly place?: Place;
+  readonly status?: 'good' | 'caution' | 'fail' | 'problem';
+}
+
+export interface Branch extends Place {
+  readonly label: string;
+  readonly text: string;
+  readonly branches: readonly Branch[];
+}
+
+/** A table that can be kept as a sheet; `live` are cells whose present value stands at the end of each row. */
+export interface AnswerTable {
+  readonly table: TableRecord;
+  readonly live?: readonly (Place | undefined)[];
+  /** The page says the same in another way. */
+  readonly isForSheet?: true;
+}
+
+/** An answer, made ready to be shown. */
+export interface Answer {
+  readonly said: string;
+  readonly found: readonly {
+    readonly words: string;
+    readonly consequence: string;
+    readonly sets: readonly Setting[];
+  }[];
+  readonly field?: FieldData;
+  readonly curves?: PlotData;
+  readonly bars: readonly { readonly title: string; readonly rows: readonly Bar[] }[];
+  readonly tree?: Branch;
+  readonly tables: readonly AnswerTable[];
+  /** What was asked, with all settings: stands on the sheet that keeps it. */
+  readonly note: string;
+}

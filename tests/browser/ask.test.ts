@@ -1,0 +1,261 @@
+import { expect, fixture, html, oneEvent } from '@open-wc/testing';
+import { emulateMedia, sendKeys, setViewport } from '@web/test-runner-commands';
+import '../../src/app/fonts/faces.css';
+import '../../src/components/ask/ask-answer.ts';
+import type { AskAnswer } from '../../src/components/ask/ask-answer.ts';
+import '../../src/components/ask/ask-form.ts';
+import type { AskForm } from '../../src/components/ask/ask-form.ts';
+import '../../src/components/ask/ask-told.ts';
+import {
+  kinds,
+  type Answer,
+  type Choices,
+  type FieldData,
+  type Kind,
+  type Wish,
+} from '../../src/components/ask/data.ts';
+import '../../src/components/ask/value-field.ts';
+import type { ValueField } from '../../src/components/ask/value-field.ts';
+import { themeSheet } from '../../src/components/theme.ts';
+
+const wish: Wish = {
+  kind: 'seek',
+  result: 's!C3',
+  target: '0.707',
+  input: { id: 's!B1', from: '1 L', to: '300 L' },
+  second: { id: 's!B2', from: '20 Hz', to: '60 Hz' },
+  steps: '41',
+  isWhole: false,
+  spreads: [{ id: 's!B9', label: 'Woofer', texts: [{ name: 'cms', label: 'compliance', text: '12 %' }] }],
+  runs: '1000',
+  seed: '1',
+  given: '',
+};
+
+const choices: Choices = {
+  inputs: [
+    { id: 's!B1', label: 'Net volume (B1)', group: 'Box' },
+    { id: 's!B2', label: 'Resonance Fs (B2)', group: 'Box' },
+  ],
+  results: [{ id: 's!C3', label: 'Damping Qtc (C3)', group: 'Box' }],
+  spreads: [],
+  isVerdict: false,
+  unit: '',
+};
+
+const setting = (column: number, row: number) => [
+  { sheet: 's', cell: 'B1', label: 'Net volume', text: `${column} L` },
+  { sheet: 's', cell: 'B2', label: 'Resonance Fs', text: `${row} Hz` },
+];
+
+const field: FieldData = {
+  title: 'Qtc by volume and Fs',
+  across: { label: 'Net volume', quantity: 'volume', from: 0.001, to: 0.003 },
+  up: { label: 'Resonance Fs', quantity: 'frequency', from: 20, to: 40 },
+  lines: [
+    {
+      points: [
+        [0.001, 20],
+        [0.002, 30],
+        [0.003, 40],
+      ],
+      label: '0.7',
+    },
+  ],
+  good: [
+    [
+      [0.001, 20],
+      [0.002, 30],
+    ],
+  ],
+  columns: [0.001, 0.002, 0.003],
+  rows: [20, 30, 40],
+  present: [0.001, 20],
+  reading: (column, row) => `column ${column}, row ${row}`,
+  settings: setting,
+};
+
+const answer: Answer = {
+  said: 'Found.',
+  found: [{ words: 'Net volume 12.1 L', consequence: 'Qtc 0.707', sets: setting(1, 2) }],
+  field,
+  bars: [
+    {
+      title: 'Shares',
+      rows: [
+        { label: 'Compliance', share: 0.75, text: '75 %', place: { sheet: 's', cell: 'B4' } },
+        { label: 'good', share: 0.25, text: '25 %', status: 'good' },
+      ],
+    },
+  ],
+  tree: {
+    sheet: 's',
+    cell: 'C3',
+    label: 'Qtc',
+    text: 'C3',
+    branches: [{ sheet: 's', cell: 'B1', label: 'Net volume', text: 'B1', branches: [] }],
+  },
+  tables: [
+    {
+      table: {
+        kind: 'table',
+        title: 'Value by value',
+        columns: [{ name: 'Net volume', quantity: 'volume' }],
+        rows: [[0.0121], [null]],
+      },
+    },
+    { table: { kind: 'table', title: 'Only kept', columns: [], rows: [] }, isForSheet: true },
+  ],
+  note: '',
+};
+
+const textOf = (element: Element): string => (element.shadowRoot?.textContent ?? '').replaceAll(/\s+/g, ' ');
+const form = (kind: Kind, given = choices): Promise<AskForm> =>
+  fixture<AskForm>(html`<ask-form .wish=${{ ...wish, kind }} .choices=${given}></ask-form>`);
+const answered = (): Promise<AskAnswer> => fixture<AskAnswer>(html`<ask-answer .answer=${answer}></ask-answer>`);
+const detailOf = async <T>(element: Element, name: string, act: () => unknown): Promise<T> => {
+  const heard = oneEvent(element, name);
+  await act();
+  return ((await heard) as CustomEvent<T>).detail;
+};
+
+before(() => document.adoptedStyleSheets.push(themeSheet()));
+afterEach(async () => {
+  await emulateMedia({ colorScheme: 'light' });
+  await setViewport({ width: 1000, height: 800 });
+});
+
+describe('the form of a question', () => {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    for (const kind of Object.keys(kinds) as Kind[]) {
+      it(`has nothing that the checker objects to: ${kinds[kind]}, ${colorScheme}`, async () => {
+        await emulateMedia({ colorScheme });
+        await expect(await form(kind)).to.be.accessible();
+      });
+    }
+  }
+
+  it('asks what was typed in plain words', async () => {
+    const element = await form('seek');
+    element.focus();
+    await element.updateComplete;
+    const { sentence } = await detailOf<{ sentence: string }>(element, 'read', async () => {
+      await sendKeys({ type: 'which litres?' });
+      await sendKeys({ press: 'Enter' });
+    });
+    expect(sentence).to.equal('which litres?');
+  });
+
+  it('tells what is typed before it asks', async () => {
+    const element = await form('seek');
+    const heard: string[] = [];
+    element.addEventListener('wish', (event) => heard.push((event as CustomEvent<{ wish: Wish }>).detail.wish.target));
+    element.addEventListener('ask', () => heard.push('ask'));
+    const input = [...(element.shadowRoot?.querySelectorAll<HTMLInputElement>('.fields .short input') ?? [])][0];
+    input?.select();
+    input?.focus();
+    await sendKeys({ type: '0.8' });
+    await sendKeys({ press: 'Enter' });
+    expect(heard).to.deep.equal(['0.8', 'ask']);
+  });
+
+  it('offers words in place of a number for a verdict', async () => {
+    expect(textOf(await form('seek', { ...choices, isVerdict: true }))).to.contain('clear of failure');
+  });
+
+  it('leaves out what spreads, and adds', async () => {
+    const element = await form('scatter', { ...choices, spreads: choices.inputs });
+    const { wish: left } = await detailOf<{ wish: Wish }>(element, 'wish', () =>
+      element.shadowRoot?.querySelector<HTMLButtonElement>('[aria-label="Leave out Woofer"]')?.click(),
+    );
+    expect(left.spreads).to.deep.equal([]);
+    const select = [...(element.shadowRoot?.querySelectorAll('select') ?? [])].at(-1);
+    const { id } = await detailOf<{ id: string }>(element, 'spread', () => {
+      if (select) select.value = 's!B2';
+      select?.dispatchEvent(new Event('change'));
+    });
+    expect(id).to.equal('s!B2');
+  });
+
+  it('fits a telephone without scrolling sideways', async () => {
+    await setViewport({ width: 390, height: 800 });
+    for (const kind of Object.keys(kinds) as Kind[]) {
+      const element = await form(kind);
+      expect(element.scrollWidth, kind).to.be.at.most(element.clientWidth);
+    }
+  });
+});
+
+describe('an answer', () => {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    it(`has nothing that the checker objects to, ${colorScheme}`, async () => {
+      await emulateMedia({ colorScheme });
+      await expect(await answered()).to.be.accessible();
+    });
+  }
+
+  it('sets what was found', async () => {
+    const element = await answered();
+    const { sets } = await detailOf<{ sets: unknown }>(element, 'set', () =>
+      element.shadowRoot?.querySelector<HTMLButtonElement>('.found button')?.click(),
+    );
+    expect(sets).to.deep.equal(setting(1, 2));
+  });
+
+  it('leads to the cells behind it', async () => {
+    const element = await answered();
+    const place = await detailOf(element, 'go', () =>
+      element.shadowRoot?.querySelector<HTMLButtonElement>('.bars button')?.click(),
+    );
+    expect(place).to.deep.equal({ sheet: 's', cell: 'B4' });
+  });
+
+  it('shows its tables, but not what only the kept sheet needs', async () => {
+    const text = textOf(await answered());
+    expect(text).to.contain('12.1');
+    expect(text).not.to.contain('Only kept');
+  });
+});
+
+describe('a map', () => {
+  const map = async (): Promise<{ element: ValueField; stage: HTMLElement }> => {
+    const element = await fixture<ValueField>(html`<value-field .data=${field}></value-field>`);
+    const stage = element.shadowRoot?.querySelector<HTMLElement>('.stage');
+    if (!stage) throw new Error('There is no stage.');
+    return { element, stage };
+  };
+
+  it('begins where the sheet stands, and the arrows and Enter pick and set', async () => {
+    const { element, stage } = await map();
+    expect(stage.getAttribute('aria-valuetext')).to.equal('column 0, row 0');
+    stage.focus();
+    await sendKeys({ press: 'ArrowRight' });
+    await sendKeys({ press: 'ArrowUp' });
+    await sendKeys({ press: 'ArrowUp' });
+    await sendKeys({ press: 'ArrowUp' });
+    await element.updateComplete;
+    expect(stage.getAttribute('aria-valuetext')).to.equal('column 1, row 2');
+    const { sets } = await detailOf<{ sets: unknown }>(element, 'set', () => sendKeys({ press: 'Enter' }));
+    expect(sets).to.deep.equal(setting(1, 2));
+  });
+
+  it('is picked by a click where it was clicked', async () => {
+    const { element, stage } = await map();
+    await new Promise((drawn) => setTimeout(drawn, 100));
+    await element.updateComplete;
+    const { left, top, width } = stage.getBoundingClientRect();
+    stage.dispatchEvent(new PointerEvent('pointerdown', { clientX: left + width - 17, clientY: top + 11 }));
+    await element.updateComplete;
+    expect(stage.getAttribute('aria-valuetext')).to.equal('column 2, row 2');
+  });
+});
+
+describe('a question under way', () => {
+  it('can be given up', async () => {
+    const element = await fixture(html`<ask-told said="Looking…" .progress=${0.5}></ask-told>`);
+    await expect(element).to.be.accessible();
+    const stopped = oneEvent(element, 'stop');
+    element.shadowRoot?.querySelector('button')?.click();
+    await stopped;
+  });
+});
