@@ -45,6 +45,8 @@ export const quantities = {
   angle: { noun: 'an angle', si: 'rad', dimension: { rad: 1 } },
   octaves: { noun: 'octaves', si: 'oct', dimension: { oct: 1 } },
   temperature: { noun: 'a temperature', si: 'K', dimension: { K: 1 } },
+  /** By how much one temperature is above another: 5 K, never −268 °C. */
+  warming: { noun: 'a difference of temperatures', si: 'K', dimension: { K: 1 } },
   price: { noun: 'a price', si: '¤', dimension: { money: 1 } },
 } as const satisfies Record<string, Quantity>;
 

@@ -1,11 +1,13 @@
 import type { AnyFunction } from '../define.ts';
 import { filterCapacitor, filterCoil, filterCorner, filterQ } from './filter-parts.ts';
+import { filterSections } from './filter-sections.ts';
 import { filterSlope } from './filter-slope.ts';
 import { systemHandover, systemNullDepth, systemPhaseGap, systemReversed } from './handover.ts';
 import { loadResistor } from './load-resistor.ts';
 import { networkChange, networkRound } from './network-change.ts';
 import { networkCorner, networkQ } from './network-corner.ts';
 import { networkBand, networkHigh, networkLow } from './network-filters.ts';
+import { networkHeat } from './network-heat.ts';
 import { networkLeg, networkOf } from './network-of.ts';
 import {
   networkFlatten,
@@ -31,6 +33,7 @@ import { wayActive, wayMeasured, wayOf } from './way.ts';
 
 export const crossoverFunctions: readonly AnyFunction[] = [
   filterSlope,
+  filterSections,
   filterCoil,
   filterCapacitor,
   filterCorner,
@@ -58,6 +61,7 @@ export const crossoverFunctions: readonly AnyFunction[] = [
   networkResponse,
   networkImpedance,
   networkLoadEffect,
+  networkHeat,
   loadResistor,
   wayOf,
   wayMeasured,

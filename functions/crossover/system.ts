@@ -54,6 +54,19 @@ export const systemOffAxis = define({
   compute: (given): Curve | Problem => summed('Level off the axis', given.ways, () => sumAt(given.ways, given)),
 });
 
+/** Refuses ways that cannot share an amplifier: what acts ahead of it differs between them. */
+function apart(all: readonly Way[]): Problem | undefined {
+  const [first] = all;
+  const other = all.find(
+    ({ active, gain, delay }) => active !== first?.active || gain !== first?.gain || delay !== first?.delay,
+  );
+  if (first === undefined || other === undefined) return undefined;
+  return new Problem(
+    say`“${first.name}” and “${other.name}” differ in active filter, gain or delay, so each has an amplifier of its own; give those that share one, or WAY.IMPEDANCE of each.`,
+    'ways',
+  );
+}
+
 export const systemImpedance = define({
   name: 'SYSTEM.IMPEDANCE',
   summary: 'The impedance of all ways together, as one amplifier sees it.',
@@ -62,9 +75,9 @@ export const systemImpedance = define({
   source: { source: 'own', at: 'sum of the complex admittances' },
   example: { formula: `=SYSTEM.IMPEDANCE(${low}, ${high})`, gives: { quantity: 'resistance' } },
   remarks:
-    'Only ways that share an amplifier belong here. Below what the amplifier allows at any frequency, do not connect it.',
+    'Only ways that share an amplifier belong here; those with an active filter, gain or delay of their own are refused. Below what the amplifier allows at any frequency, do not connect it.',
   compute: (given): Curve | Problem => {
-    const band = bandOfWays(given.ways);
+    const band = apart(given.ways) ?? bandOfWays(given.ways);
     if (band instanceof Problem) return band;
     const re = new Float64Array(frequencies.length);
     const im = new Float64Array(frequencies.length);

@@ -11,6 +11,7 @@ import { portArea, portClearance, portLargest, portLength, portResonance, portSl
 import { radiatorBox, radiatorMass, radiatorNotch, radiatorTuning } from './radiator.ts';
 import { closedCoilBox, ventedCoilBox } from './coil-box.ts';
 import { portSearch } from './port-search.ts';
+import { portSlotSearch } from './port-slot-search.ts';
 import {
   portDiameterOf,
   portElbow,
@@ -82,4 +83,5 @@ export const enclosureFunctions = [
   portLeastArea,
   portDiameterOf,
   portSearch,
+  portSlotSearch,
 ] as unknown as readonly AnyFunction[];

@@ -6,6 +6,12 @@ export const endCorrections = { 'flanged and free': 0.732, 'both flanged': 0.85,
 /** Diameter of a round opening of an area. */
 export const diameterOf = (area: number): number => Math.sqrt((4 * area) / Math.PI);
 
+/** End corrections of a slot: a round end of its area, the inner one mirrored in each wall that it lies along. */
+export const slotEnds = (area: number, walls: number): number => {
+  const radius = Math.sqrt(area / Math.PI);
+  return 0.85 * radius + 0.613 * radius * Math.sqrt(2 ** Math.round(walls));
+};
+
 /** Tuning of a volume by an effective length of a total area. */
 export const helmholtz = (area: number, volume: number, effective: number): number =>
   (soundSpeed / (2 * Math.PI)) * Math.sqrt(area / (volume * effective));

@@ -2,7 +2,7 @@ import { define } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { tuning, volume } from './parameters.ts';
-import { diameterOf, effectiveLength, endCorrections, flareLength, helmholtz } from './port-ends.ts';
+import { diameterOf, effectiveLength, endCorrections, flareLength, helmholtz, slotEnds } from './port-ends.ts';
 import { usual } from '../usual.ts';
 
 const diameter = { ...usual.length, typical: [0.02, 0.25], summary: 'inner diameter of one port' } as const;
@@ -15,7 +15,7 @@ const ends = {
 } as const;
 const width = { ...usual.length, summary: 'width of the slot' } as const;
 const height = { ...usual.length, summary: 'height of the slot' } as const;
-const along = {
+export const along = {
   quantity: 'ratio',
   min: 0,
   max: 2,
@@ -40,12 +40,6 @@ export const portTuning = define({
       given.length + endCorrections[given.ends] * given.diameter,
     ),
 });
-
-/** End corrections of a slot: a round end of its area, the inner one mirrored in each wall that it lies along. */
-const slotEnds = (area: number, walls: number): number => {
-  const radius = Math.sqrt(area / Math.PI);
-  return 0.85 * radius + 0.613 * radius * Math.sqrt(2 ** Math.round(walls));
-};
 
 export const portSlotTuning = define({
   name: 'PORT.SLOT_TUNING',

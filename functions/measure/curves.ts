@@ -5,13 +5,18 @@ import { frequencies } from '../values/grid.ts';
 import { bandOf, readAt } from '../values/interpolate.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
-import { readMeasured } from './read-table.ts';
+import { phaseCells, readMeasured, type PhaseCells } from './read-table.ts';
 
 const table = (what: string) =>
   ({ table: true, summary: `columns of frequency, ${what} and, if known, phase in degrees; or pasted text` }) as const;
+const phase = {
+  choice: phaseCells,
+  default: 'degrees',
+  summary: 'how phases stand in cells of their own: plain degrees, or angles with their unit',
+} as const;
 const source = { source: 'own', at: 'straight in log f between the lines; phase followed through ±180°' } as const;
 const remarks =
-  'Comments, headings, tabs, spaces, commas or semicolons between the columns and decimal commas are all read; a whole file may stand in one cell. The curve holds from the first to the last frequency. Frequencies are in hertz, phases in degrees as plain numbers.';
+  'Comments, headings, tabs, spaces, commas or semicolons between the columns and decimal commas are all read; a whole file may stand in one cell. The curve holds from the first to the last frequency. Frequencies are in hertz, phases in degrees as plain numbers; where cells hold phases with their unit, such as 45°, say “angles”.';
 
 /** Interpolates over the grid, straight in log f; beyond the ends the end value. */
 function overGrid(at: readonly number[], values: readonly number[]): Float64Array {
@@ -36,8 +41,14 @@ function unwrapped(degrees: readonly number[]): readonly number[] {
   });
 }
 
-function measuredCurve(rows: Table, title: string, quantity: 'level' | 'resistance'): Curve | Problem {
-  const read = readMeasured(rows, 'rows');
+interface Given {
+  readonly rows: Table;
+  readonly title: string;
+  readonly phase: PhaseCells;
+}
+
+function measuredCurve({ rows, title, phase }: Given, quantity: 'level' | 'resistance'): Curve | Problem {
+  const read = readMeasured(rows, 'rows', phase);
   if (read instanceof Problem) return read;
   if (quantity === 'resistance' && read.value.some((ohms) => !(ohms > 0)))
     return new Problem(say`An impedance must be above 0 Ω in every line; correct the values.`, 'rows');
@@ -61,12 +72,13 @@ export const measureLevel = define({
   parameters: {
     rows: table('decibels'),
     title: { text: true, default: 'Measured response', summary: 'what the curve shows' },
+    phase,
   },
   returns: { record: 'curve', of: 'level', summary: 'response, with phase where the table has one' },
   source,
   example: { formula: '=CURVE.AT(MEASURE.LEVEL("100 88,5\n1000 90,5"), "100 Hz")', gives: 88.5 },
   remarks: `${remarks} Without a phase it serves for levels only: several sources cannot be summed with it. MEASURE.MINIMUM_PHASE gives it one.`,
-  compute: (given) => measuredCurve(given.rows, given.title, 'level'),
+  compute: (given) => measuredCurve(given, 'level'),
 });
 
 export const measureImpedance = define({
@@ -75,12 +87,13 @@ export const measureImpedance = define({
   parameters: {
     rows: table('ohms'),
     title: { text: true, default: 'Measured impedance', summary: 'what the curve shows' },
+    phase,
   },
   returns: { record: 'curve', of: 'resistance', summary: 'impedance, with phase where the table has one' },
   source,
   example: { formula: '=CURVE.AT(MEASURE.IMPEDANCE("100; 6,1; 10\n1000; 7,5; 25"), "1 kHz")', gives: 7.5 },
   remarks: `${remarks} With its phase it takes the place of a modelled impedance in loads, pads and filters.`,
-  compute: (given) => measuredCurve(given.rows, given.title, 'resistance'),
+  compute: (given) => measuredCurve(given, 'resistance'),
 });
 
 const slope = { quantity: 'slope', min: -200, max: 200, optional: true } as const;

@@ -47,13 +47,23 @@ function passes({ frequency, value }: Measured, from: number, to: number, level:
   return frequency[from]! * (frequency[to]! / frequency[from]!) ** share;
 }
 
+/** The least of each value and all that follow it. */
+function leastFrom(values: readonly number[]): readonly number[] {
+  const least = [...values];
+  for (let at = least.length - 2; at >= 0; at -= 1) least[at] = Math.min(least[at]!, least[at + 1]!);
+  return least;
+}
+
 /** The most prominent hump of a sweep; the rise of the voice coil at its end is none. */
 export function peakOf(sweep: Measured, re?: number): Peak | Problem {
   const { value, frequency } = sweep;
   let best = -1;
   let prominence = 0;
+  const after = leastFrom(value);
+  let before = Infinity;
   for (let at = 1; at < value.length - 1; at += 1) {
-    const here = value[at]! - Math.max(Math.min(...value.slice(0, at)), Math.min(...value.slice(at + 1)));
+    before = Math.min(before, value[at - 1]!);
+    const here = value[at]! - Math.max(before, after[at + 1]!);
     if (here > prominence) [best, prominence] = [at, here];
   }
   if (best < 0)
@@ -62,7 +72,7 @@ export function peakOf(sweep: Measured, re?: number): Peak | Problem {
       'sweep',
     );
   const ohms = value[best]!;
-  const level = Math.sqrt((re ?? Math.min(...value)) * ohms);
+  const level = Math.sqrt((re ?? after[0]!) * ohms);
   let low = best;
   while (low > 0 && value[low]! > level) low -= 1;
   let high = best;
@@ -82,7 +92,7 @@ const logistic = (t: number): number => mostExponent / (1 + Math.exp(-t));
 function start(sweep: Measured, re: number | undefined): Parameters | Problem {
   const peak = peakOf(sweep, re);
   if (peak instanceof Problem) return peak;
-  const resistance = re ?? Math.min(...sweep.value) * 0.97;
+  const resistance = re ?? leastFrom(sweep.value)[0]! * 0.97;
   const ratio = Math.max(peak.ohms / resistance, 1.05);
   const width = (peak.above ?? peak.frequency * 1.5) - (peak.below ?? peak.frequency / 1.5);
   const qms = (peak.frequency * Math.sqrt(ratio)) / width;

@@ -31,14 +31,23 @@ export function readLine(line: string): Line | undefined {
   return numbers.length > 0 && numbers.every(Number.isFinite) ? numbers : undefined;
 }
 
+/** How phases stand in cells of their own: as plain numbers of degrees, or with their unit, as in `45°`. */
+export const phaseCells = ['degrees', 'angles'] as const;
+export type PhaseCells = (typeof phaseCells)[number];
+
+const inDegrees = ([frequency = 0, value = 0, ...rest]: Line): Line => {
+  const [radians, ...more] = rest;
+  return radians === undefined ? [frequency, value] : [frequency, value, (radians * 180) / Math.PI, ...more];
+};
+
 const isBlank = (cell: CellDatum): boolean => cell === null || cell === '';
 
 /** Lines of a range: numbers stand as they are, texts are read line by line, so that a whole file may stand in one cell. */
-function linesOf(table: Table): readonly Line[] {
+function linesOf(table: Table, typed: PhaseCells): readonly Line[] {
   return table.flatMap((row) => {
     const cells = row.filter((cell) => !isBlank(cell));
     if (cells.length === 0) return [];
-    if (cells.every((cell) => typeof cell === 'number')) return [cells];
+    if (cells.every((cell) => typeof cell === 'number')) return [typed === 'angles' ? inDegrees(cells) : cells];
     const text = cells.map((cell) => (typeof cell === 'object' ? '' : String(cell)));
     const joined = cells.length === 1 ? text[0]! : text.join('\t');
     return joined.split(/\r\n|\r|\n/).flatMap((line) => {
@@ -56,8 +65,8 @@ export interface Measured {
 }
 
 /** Reads plain columns of frequency, value and, if there is one, phase in degrees. */
-export function readMeasured(table: Table, parameter: string): Measured | Problem {
-  const lines = linesOf(table).filter((line) => line.length >= 2);
+export function readMeasured(table: Table, parameter: string, typed: PhaseCells = 'degrees'): Measured | Problem {
+  const lines = linesOf(table, typed).filter((line) => line.length >= 2);
   if (lines.length < 2)
     return new Problem(
       say`There are no two lines with a frequency and a value; give columns of frequency, value and, if known, phase.`,

@@ -1,6 +1,7 @@
 import type { AnyFunction } from '../define.ts';
 import { pairByRules } from './by-rules.ts';
 import { rankBest, rankRegret, rankTable } from './rank.ts';
+import { ruleRounding } from './rounding.ts';
 import { ruleBand, ruleBoxByQ, ruleBoxByRatio, ruleChamber, rulePad } from './rules-of-team.ts';
 import {
   ruleBreakup,
@@ -36,6 +37,7 @@ export const pairingFunctions: readonly AnyFunction[] = [
   ruleSpacing,
   ruleNull,
   ruleOverlap,
+  ruleRounding,
   rulePad,
   ruleBand,
   ruleChamber,

@@ -10,6 +10,27 @@ const asPut = { source: 'as put in', confirmed: 'computed' } as const;
 
 export const crossoverWitnesses: readonly Witness[] = [
   {
+    formula: '=TABLE.AT(FILTER.SECTIONS("1 kHz", "BW8", "low"), 4, "Q", 1)',
+    vouches: ['FILTER.SECTIONS'],
+    gives: 2.5629,
+    source: 'Williams & Taylor, Electronic Filter Design Handbook, Butterworth poles of eighth order',
+    confirmed: 'memory',
+  },
+  {
+    formula: '=TABLE.AT(FILTER.SECTIONS("1 kHz", "BES4", "low"), 2, "Frequency", 1 Hz)',
+    vouches: ['FILTER.SECTIONS'],
+    gives: 1603.3575,
+    source: 'scipy.signal.bessel, fourth order, 3 dB down at the hand-over',
+    confirmed: 'computed',
+  },
+  {
+    formula: `=TABLE.AT(NETWORK.HEAT(NETWORK.JOIN(NETWORK.LOW("LR2", "1900 Hz", "6.3 ohm"), NETWORK.PAD("2.7 ohm", "6.8 ohm")), DRIVER.IMPEDANCE(${tweeter}), "10 V", "639 Hz", "641 Hz"), 2, "Average", 1 W)`,
+    vouches: ['NETWORK.HEAT'],
+    gives: 4.5476288,
+    within: { relative: 1e-6 },
+    ...kirchhoff,
+  },
+  {
     formula: '=CURVE.AT(FILTER.SLOPE("640 Hz", "LR4", "low"), "1280 Hz")',
     vouches: ['FILTER.SLOPE'],
     gives: -24.608978,

@@ -87,6 +87,14 @@ export const portsWitnesses: readonly Witness[] = [
     ...helmholtz,
   },
   {
+    formula: `=TABLE.AT(PORT.SLOT_SEARCH(${vented}, "1 m", "180 mm", "20 mm"), 1, "Length", 1 mm)`,
+    vouches: ['PORT.SLOT_SEARCH'],
+    gives: 0.24902417,
+    within: { relative: 1e-6 },
+    source: 'Helmholtz resonator, circle of equal area, inner end mirrored in one wall, computed in another language',
+    confirmed: 'computed',
+  },
+  {
     formula: '=PORT.FLARED_LENGTH("22.3 L", "39.6 Hz", "68 mm", "20 mm")',
     gives: 0.28078505,
     within: { relative: 0.001 },

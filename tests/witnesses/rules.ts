@@ -128,6 +128,20 @@ export const rulesWitnesses: readonly Witness[] = [
     confirmed: 'practice',
   },
   {
+    formula: '=RULE.ROUNDING("19 mm", "2.3 kHz")',
+    field: 'status',
+    gives: 'good',
+    source: 'common practice, no source: 19 mm of 149 mm, more than an eighth',
+    confirmed: 'practice',
+  },
+  {
+    formula: '=RULE.ROUNDING("6 mm", "2.3 kHz")',
+    field: 'status',
+    gives: 'fail',
+    source: 'common practice, no source: 6 mm of 149 mm, less than a sixteenth',
+    confirmed: 'practice',
+  },
+  {
     formula: '=RULE.OVERLAP("3.2 kHz", "800 Hz")',
     field: 'status',
     gives: 'good',

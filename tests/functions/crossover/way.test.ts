@@ -238,3 +238,20 @@ describe('what a way is made of', () => {
     expect(refusal('SYSTEM.LEVEL', ...apart)).toContain('do not meet');
   });
 });
+
+describe('ways that cannot share an amplifier', () => {
+  const plain = way('WAY.MEASURED', flat, eight, wire);
+  const filter = curve('FILTER.SLOPE', 1000, 'LR4', 'low');
+  test.each([
+    ['active filter', way('WAY.ACTIVE', plain, filter)],
+    ['gain', { ...plain, gain: 3 }],
+    ['delay', { ...plain, delay: 1e-4 }],
+  ])('their load is refused: %s', (_, other) => {
+    expect(refusal('SYSTEM.IMPEDANCE', plain, other)).toContain('an amplifier of its own');
+    expect(at(curve('SYSTEM.IMPEDANCE', other), 1000)).toBeCloseTo(8, 12);
+  });
+  test('one active filter ahead of all of them is no such difference', () => {
+    const both = [way('WAY.ACTIVE', plain, filter), way('WAY.ACTIVE', plain, filter)];
+    expect(at(curve('SYSTEM.IMPEDANCE', ...both), 1000)).toBeCloseTo(4, 12);
+  });
+});

@@ -89,3 +89,37 @@ describe('search for ports that fit', () => {
     expect((call('PORT.SEARCH', { ...given, depth: 0.03 }) as Problem).parameter).toBe('depth');
   });
 });
+
+describe('search for slots that fit', () => {
+  const made = box('VENTED.BOX', { driver: woofer, volume: 0.0223, tuning: 39.6 });
+  const given = { box: made, depth: 0.3, width: 0.18, height: 0.02, volts: 12, speed: 17, along: 1 };
+  test('every row fits, is slow enough, and tunes as it says; nearest first', () => {
+    const { rows } = call('PORT.SLOT_SEARCH', given) as TableRecord;
+    expect(rows.length).toBeGreaterThan(1);
+    let before = 0;
+    for (const row of rows as readonly number[][]) {
+      const [height, tuning, length, speed, clearance, distance] = row as [
+        number,
+        number,
+        number,
+        number,
+        number,
+        number,
+      ];
+      const slot = { volume: 0.0223, length, width: 0.18, height, along: 1 };
+      expect(number('PORT.SLOT_TUNING', slot)).toBeCloseTo(tuning, 6);
+      expect(length + height + clearance).toBeCloseTo(0.3, 12);
+      expect(clearance).toBeGreaterThanOrEqual(0);
+      const { y } = curve('BOX.PORT_SPEED', { box: { ...made, tuning }, portArea: 0.18 * height, volts: 12 });
+      expect(Math.max(...y)).toBeCloseTo(speed, 9);
+      expect(speed).toBeLessThanOrEqual(17);
+      expect(distance).toBeGreaterThanOrEqual(before);
+      before = distance;
+    }
+  });
+  test('what already fits is its own nearest; nothing that fits is a problem that names the depth', () => {
+    const { rows } = call('PORT.SLOT_SEARCH', { ...given, depth: 1 }) as TableRecord;
+    expect([rows[0]![0], rows[0]![1]]).toEqual([0.02, 39.6]);
+    expect((call('PORT.SLOT_SEARCH', { ...given, depth: 0.03 }) as Problem).parameter).toBe('depth');
+  });
+});

@@ -232,6 +232,7 @@ describe('tables of all kinds', () => {
           [200, 90, -170],
         ],
         title: '',
+        phase: 'degrees',
       },
       plain,
     ) as Curve;
@@ -239,11 +240,26 @@ describe('tables of all kinds', () => {
     expect((middle * 180) / Math.PI).toBeCloseTo(180, 0);
     expect([curve.from, curve.to]).toEqual([100, 200]);
   });
+  test('phases typed with their unit come as radians and are told apart by word; pasted ones stay degrees', () => {
+    const radians = [
+      [100, 90, Math.PI / 6],
+      [200, 90, -Math.PI / 3],
+    ];
+    const phaseOf = (rows: (string | number)[][], phase: 'degrees' | 'angles') =>
+      (measureLevel.compute({ rows, title: '', phase }, plain) as Curve).phase!;
+    const degrees = phaseOf(
+      radians.map(([f, level, angle]) => [f!, level!, (angle! * 180) / Math.PI]),
+      'degrees',
+    );
+    phaseOf(radians, 'angles').forEach((angle, index) => expect(angle).toBeCloseTo(degrees[index]!, 12));
+    const pasted = [['100 90 30\n200 90 -60']];
+    expect(phaseOf(pasted, 'angles')).toEqual(phaseOf(pasted, 'degrees'));
+  });
   test('whatever is pasted, there is a curve of numbers or a problem', () => {
     fc.assert(
       fc.property(fc.oneof(fc.string(), fc.string({ unit: fc.constantFrom(...'0123456789.,;-\n \te') })), (text) => {
         for (const by of [measureLevel, measureImpedance]) {
-          const made = by.compute({ rows: [[text]], title: '' }, plain);
+          const made = by.compute({ rows: [[text]], title: '', phase: 'degrees' }, plain);
           expect(made instanceof Problem || [...made.y, ...(made.phase ?? [])].every(Number.isFinite)).toBe(true);
         }
       }),
@@ -301,6 +317,7 @@ describe('gates', () => {
           [1000, 90],
         ],
         title: 'x',
+        phase: 'degrees',
       },
       plain,
     ) as Curve;
