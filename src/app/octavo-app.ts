@@ -51,6 +51,7 @@ export class OctavoApp extends LitElement implements AppHost {
   readonly acts = new GridActs(this);
   #model: SheetModel | undefined;
   #timing = '';
+  #isEdited = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -127,6 +128,24 @@ export class OctavoApp extends LitElement implements AppHost {
 
   get #head(): SheetHead | null {
     return this.renderRoot.querySelector('sheet-head');
+  }
+
+  /** What follows from an edit is drawn once a frame: layout then happens once, whatever followed. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.#isEdited && !document.hidden) await new Promise(requestAnimationFrame);
+    this.#isEdited = false;
+    await super.scheduleUpdate();
+  }
+
+  /** Who waits for what is due does not wait for the frame: the next key is pressed before it. */
+  protected override async getUpdateComplete(): Promise<boolean> {
+    if (this.isConnected) this.performUpdate();
+    await Promise.resolve();
+    return !this.isUpdatePending;
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (changed.has('revision')) this.grid?.refresh();
   }
 
   protected override firstUpdated(): void {
@@ -255,8 +274,8 @@ export class OctavoApp extends LitElement implements AppHost {
       const took = timing.compile + timing.evaluate;
       this.#timing = `${String(places.length)} cells followed in ${took < 10 ? took.toFixed(1) : took.toFixed(0)} ms`;
     }
+    this.#isEdited = true;
     this.revision++;
-    this.grid?.refresh();
   };
 }
 

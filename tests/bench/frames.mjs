@@ -45,11 +45,11 @@ function inPage() {
       told.push(resolve);
       channel.port2.postMessage(0);
     });
-  /** When the next frame begins, on the beat of the display, and when it has been laid out and painted. */
+  /** When the next frame begins, on the beat of the display, and when it has been laid out and painted; what the page
+   *  itself does at the beginning of the frame counts as work in it. */
   const frame = () =>
     new Promise((resolve) =>
-      requestAnimationFrame(() => {
-        const began = performance.now();
+      requestAnimationFrame((began) => {
         told.push((painted) => resolve({ began, painted }));
         channel.port2.postMessage(0);
       }),

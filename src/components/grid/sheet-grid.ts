@@ -38,7 +38,6 @@ export class SheetGrid extends LitElement {
   @query('.body') private body!: HTMLElement;
   #pool: RowPool | undefined;
   #geometry: Geometry | undefined;
-  #frame = 0;
   readonly #inline = new InlineInput((outcome) => this.#typed(outcome));
   readonly #resize = new ColumnResize(
     (column, width) => this.#emit('column-resize', { column, width }),
@@ -58,7 +57,6 @@ export class SheetGrid extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#size.disconnect();
-    cancelAnimationFrame(this.#frame);
   }
 
   override focus(): void {
@@ -66,13 +64,9 @@ export class SheetGrid extends LitElement {
     this.reveal(this.selection.focus);
   }
 
-  /** Draws what changed, at most once a frame; the pool leaves alone what looks the same. */
+  /** Draws what changed; the pool leaves alone what looks the same. */
   refresh(): void {
-    if (this.#frame !== 0) return;
-    this.#frame = requestAnimationFrame(() => {
-      this.#frame = 0;
-      this.#draw();
-    });
+    this.requestUpdate();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
