@@ -1,5 +1,15 @@
 /** The questions over a whole sheet, by their words on the command line. */
-export const questionWords = ['sweep', 'seek', 'scatter', 'drives'] as const;
+export const questionWords = [
+  'sweep',
+  'seek',
+  'scatter',
+  'drives',
+  'map',
+  'combine',
+  'best',
+  'cheapest',
+  'shortlist',
+] as const;
 export type QuestionWord = (typeof questionWords)[number];
 
 export const questionUsage = `Questions over a whole sheet; cells as NAME, B4 or Sheet!B4, quantities as typed, JSON out:
@@ -9,7 +19,17 @@ export const questionUsage = `Questions over a whole sheet; cells as NAME, B4 or
                     or --input NAME --result NAME, --target Q or --good or --clear (of failure)
   calc FILE scatter --spread 'Woofer=cms 0.12 bl 0.03' --spread 'Volume=0.03' --result NAME ...
                     [--runs 2000] [--seed 1]
-  calc FILE drives  --result NAME   what it depends on, or --input NAME for all that follows`;
+  calc FILE drives  --result NAME   what it depends on, or --input NAME for all that follows
+  calc FILE map     --across 'Volume=5 L..20 L/30' --up 'NAME=FROM..TO/STEPS' --result NAME [--verdict NAME ...]
+  calc FILE combine --vary 'Volume=8 L,10 L' --vary 'NAME=FROM..TO/COUNT' --result NAME ...
+                    [--least NAME or --most NAME] [--works] [--rows 20]   every combination, the best given
+  calc FILE best    --vary 'Volume=5 L..20 L' ... --least NAME or --most NAME or --flat CURVE --band '50 Hz..200 Hz'
+                    [--good or --clear (of failure)]   the best within bounds
+  calc FILE cheapest  [--driver NAME ...] [--part NAME ...] [--series E12] [--vary 'NAME=VALUES' ...]
+                    [--cost money|changes] [--changes 2] [--clear] [--shelf FILE]   what turns every failure
+  calc FILE shortlist [--ways 2|3] [--price Q] [--reach Q] [--box vented|closed] [--plays Q] [--works]
+                    [--ranking 'window*10-price/100'] [--rows 20] [--shelf FILE]   the drivers of a shelf that go
+                    together; FILE is any sheet, the shelf the invented drivers where none is given`;
 
 /** A question with its flags, each as often as it was given. */
 export interface Asking {
@@ -23,9 +43,14 @@ const known: Readonly<Record<QuestionWord, readonly string[]>> = {
   seek: ['ask', 'input', 'result', 'target', 'good', 'clear'],
   scatter: ['spread', 'result', 'runs', 'seed'],
   drives: ['result', 'input'],
+  map: ['across', 'up', 'result', 'verdict'],
+  combine: ['vary', 'result', 'least', 'most', 'works', 'rows'],
+  best: ['vary', 'least', 'most', 'flat', 'band', 'good', 'clear'],
+  cheapest: ['driver', 'part', 'series', 'vary', 'cost', 'changes', 'clear', 'shelf'],
+  shortlist: ['ways', 'price', 'reach', 'box', 'plays', 'works', 'ranking', 'rows', 'shelf'],
 };
 /** Flags that stand alone. */
-const bare = new Set(['good', 'clear', 'json']);
+const bare = new Set(['good', 'clear', 'works', 'json']);
 
 /** Reads a question; nothing where the arguments hold none. */
 export function readAsking([file, second, ...rest]: readonly string[]):

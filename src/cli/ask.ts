@@ -1,17 +1,18 @@
 import { createAnalyst } from '../analysis/analyst.ts';
 import { QuestionError } from '../analysis/place-error.ts';
 import type { CauseName, SeekQuestion, Spread } from '../analysis/types.ts';
+import type { DriverEntry } from '../document/shelf/entry.ts';
 import type { OctavoDocument } from '../document/types.ts';
-import type { Place } from '../engine/types.ts';
 import { parseQuantity } from '../units/parse.ts';
 import type { Asking } from './ask-arguments.ts';
-import { findCells } from './find-cell.ts';
+import { cellAt, Flags } from './ask-flags.ts';
+import { askMany } from './ask-many.ts';
 
 const analyst = createAnalyst();
 
 /** Answers a question over a whole sheet, as plain data.
  *  @throws A {@link QuestionError} in words for the reader. */
-export async function ask(document: OctavoDocument, asking: Asking): Promise<unknown> {
+export async function ask(document: OctavoDocument, asking: Asking, shelf: readonly DriverEntry[]): Promise<unknown> {
   const flags = new Flags(document, asking);
   switch (asking.word) {
     case 'sweep':
@@ -46,6 +47,8 @@ export async function ask(document: OctavoDocument, asking: Asking): Promise<unk
           ? await analyst.follows({ document, at: flags.cell('input') })
           : await analyst.drives({ document, at: flags.cell('result') }),
       );
+    default:
+      return plain(await askMany(document, asking.word, flags, shelf));
   }
 }
 
@@ -82,58 +85,6 @@ function spreadOf(document: OctavoDocument, text: string): Spread {
       `“${spread}” names no causes: write ${causes.join(', ')} each with a share, as in 'cms 0.12'.`,
     );
   return { kind: 'driver', at, causes: Object.fromEntries(pairs) };
-}
-
-function cellAt(document: OctavoDocument, written: string): Place {
-  const found = findCells(document, written);
-  if ('wrong' in found) throw new QuestionError(found.wrong);
-  if (found.cells.includes(':'))
-    throw new QuestionError(`“${written}” is the range ${found.cells}; one cell is wanted.`);
-  return { sheet: found.sheet.id, cell: found.cells };
-}
-
-class Flags {
-  readonly #document: OctavoDocument;
-  readonly #asking: Asking;
-
-  constructor(document: OctavoDocument, asking: Asking) {
-    this.#document = document;
-    this.#asking = asking;
-  }
-
-  has(flag: string): boolean {
-    return this.#asking.flags.has(flag);
-  }
-
-  all(flag: string): readonly string[] {
-    return this.#asking.flags.get(flag) ?? [];
-  }
-
-  text(flag: string, absent?: string): string {
-    const value = this.all(flag).at(-1) ?? absent;
-    if (value === undefined)
-      throw new QuestionError(`${this.#asking.word} wants --${flag}; --help shows how it is written.`);
-    return value;
-  }
-
-  number(flag: string, absent: number): number {
-    return this.has(flag) ? this.quantity(flag) : absent;
-  }
-
-  quantity(flag: string): number {
-    const read = parseQuantity(this.text(flag));
-    if (!read) throw new QuestionError(`--${flag}: “${this.text(flag)}” is no quantity; type a number with its unit.`);
-    return read.value;
-  }
-
-  cell(flag: string): Place {
-    return cellAt(this.#document, this.text(flag));
-  }
-
-  cells(flag: string): readonly Place[] {
-    const places = this.all(flag).map((written) => cellAt(this.#document, written));
-    return places.length > 0 ? places : [this.cell(flag)];
-  }
 }
 
 /** Typed arrays as lists, for JSON. */

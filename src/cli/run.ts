@@ -3,6 +3,7 @@ import { addressesIn, rectangleOf } from '../document/area.ts';
 import { isRefusal } from '../document/command.ts';
 import { newDocument } from '../document/create.ts';
 import { showCell, shownText } from '../document/show-cell.ts';
+import type { DriverEntry } from '../document/shelf/entry.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { Workbook } from '../document/workbook.ts';
 import type { SheetEngine } from '../engine/types.ts';
@@ -31,6 +32,9 @@ export interface Surroundings {
   /** The shelf of invented drivers. */
   readonly drivers?: unknown;
 }
+
+/** The questions that look at a shelf. */
+const shelfAsked: ReadonlySet<string> = new Set(['cheapest', 'shortlist']);
 
 /** Runs the command line. Gives the exit status: 0, or 1 after a message in `error`. */
 export async function run(given: readonly string[], around: Surroundings): Promise<number> {
@@ -68,10 +72,8 @@ async function search(
   { file, find, json: asJson }: Extract<Request, { kind: 'shelf' }>,
   around: Surroundings,
 ): Promise<string | undefined> {
-  const text = file === undefined ? undefined : await around.read(file);
-  if (file !== undefined && text === undefined) return `There is no file "${file}".`;
-  const entries = text === undefined ? decodeShelf(around.drivers) : readShelf(text);
-  if (isRefusal(entries)) return `${file ?? 'The invented drivers'}: ${entries.refused}`;
+  const entries = await shelfOf(file, around);
+  if (isRefusal(entries)) return entries.refused;
   const found = findDrivers(entries, find);
   if (isRefusal(found)) return found.refused;
   around.out(asJson ? json(describeDrivers(found)) : listDrivers(found));
@@ -79,11 +81,25 @@ async function search(
   return undefined;
 }
 
+/** The drivers of a file, or the invented ones where none is named. */
+async function shelfOf(
+  file: string | undefined,
+  around: Surroundings,
+): Promise<readonly DriverEntry[] | { refused: string }> {
+  const text = file === undefined ? undefined : await around.read(file);
+  if (file !== undefined && text === undefined) return { refused: `There is no file "${file}".` };
+  const entries = text === undefined ? decodeShelf(around.drivers) : readShelf(text);
+  return isRefusal(entries) ? { refused: `${file ?? 'The invented drivers'}: ${entries.refused}` } : entries;
+}
+
 async function answerQuestion(asking: Asking, around: Surroundings): Promise<string | undefined> {
   const opened = await open(asking.file, around);
   if (isRefusal(opened)) return opened.refused;
+  const file = asking.flags.get('shelf')?.at(-1);
+  const shelf = shelfAsked.has(asking.word) ? await shelfOf(file, around) : [];
+  if (isRefusal(shelf)) return shelf.refused;
   try {
-    around.out(json(await ask(opened, asking)));
+    around.out(json(await ask(opened, asking, shelf)));
     return undefined;
   } catch (error) {
     if (error instanceof QuestionError) return error.message;

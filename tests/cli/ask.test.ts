@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { catalogue } from '../../functions/index.ts';
 import { run } from '../../src/cli/run.ts';
 import { createEngine } from '../../src/engine/direct.ts';
+import drivers from '../../templates/drivers.json' with { type: 'json' };
 import { templates } from '../../templates/index.ts';
 
 async function outcome(...given: string[]): Promise<{ status: number; out: string; error: string }> {
@@ -14,6 +15,7 @@ async function outcome(...given: string[]): Promise<{ status: number; out: strin
     newEngine: createEngine,
     catalogue,
     templates: new Map(templates.map(({ id, content }) => [id, content])),
+    drivers,
   });
   return { status, out: out.join('\n'), error: error.join('\n') };
 }
@@ -63,7 +65,46 @@ test('a sweep, a scatter and what drives a result come as JSON', async () => {
   expect(JSON.parse(drives.out)).toMatchObject({ result: { name: 'Qtc' } });
 });
 
+test('a map, every combination and the best within bounds come as JSON', async () => {
+  const map = await outcome(
+    box,
+    'map',
+    '--across',
+    'Volume=5 L..20 L/3',
+    '--up',
+    'B5=30 Hz..50 Hz/2',
+    '--result',
+    'Qtc',
+  );
+  expect(JSON.parse(map.out)).toMatchObject({ acrossValues: [0.005, 0.0125, 0.02], upValues: [30, 50] });
+  const combine = await outcome(box, 'combine', '--vary', 'Volume=8 L,12,5 L', '--result', 'Qtc', '--least', 'Qtc');
+  const { rows, of } = JSON.parse(combine.out) as { rows: { set: { text: string }[] }[]; of: number };
+  expect(of).toBe(2);
+  expect(rows.map(({ set }) => set[0]?.text)).toEqual(['12.5 L', '8 L']);
+  const best = await outcome(box, 'best', '--vary', 'Volume=5 L..20 L', '--least', 'Qtc');
+  expect(JSON.parse(best.out)).toMatchObject({ found: { set: [{ text: '20 L' }] } });
+});
+
+test('a shelf is shortlisted, and the cheapest change is told in words', async () => {
+  const given = ['--price', '300', '--reach', '45 Hz', '--plays', '103 dB', '--works', '--rows', '3'];
+  const list = await outcome('two-driver-check', 'shortlist', ...given);
+  const { rows } = JSON.parse(list.out) as { rows: { names: string[]; price: number; reach: number; plays: number }[] };
+  expect(rows[0]?.names).toEqual(['W-165 A', 'T-28 B']);
+  for (const row of rows) {
+    expect(row.price).toBeLessThanOrEqual(300);
+    expect(row.reach).toBeLessThanOrEqual(45);
+    expect(row.plays).toBeGreaterThanOrEqual(103);
+  }
+  const cheapest = await outcome('two-driver-check', 'cheapest', '--changes', '1');
+  expect((JSON.parse(cheapest.out) as { said: string }).said).toMatch(/Nothing fails|Found|Not found/);
+});
+
 test.each([
+  [['two-driver-check', 'shortlist', '--ways', '4'], 'one of 2, 3'],
+  [['two-driver-check', 'cheapest', '--shelf', 'none.json'], 'There is no file'],
+  [[box, 'combine', '--vary', 'Volume', '--result', 'Qtc'], 'NAME=VALUES'],
+  [[box, 'best', '--vary', 'Volume=5 L', '--least', 'Qtc'], 'no two ends'],
+  [[box, 'map', '--across', 'Volume=5 L..6 L/1', '--up', 'B5=1 Hz..2 Hz', '--result', 'Qtc'], 'steps over'],
   [[box, 'seek', '--sideways'], 'does not take --sideways'],
   [[box, 'seek', '--input', 'Volume'], 'wants --target'],
   [[box, 'seek', '--ask', 'which bananas give Qtc 1?'], 'No input that fits'],

@@ -1,0 +1,36 @@
+import type { OctavoDocument } from '../document/types.ts';
+import type { CellValue, Place } from '../engine/types.ts';
+import type { Input, Result, SetInput, Standing } from './subject-types.ts';
+
+/** What is to be as small, or as large, as can be: a number, or how far a curve moves up and down within a band. */
+export type Objective =
+  | { readonly kind: 'least' | 'most'; readonly result: Place }
+  | { readonly kind: 'flattest'; readonly result: Place; readonly from: number; readonly to: number };
+
+export interface OptimiseQuestion {
+  readonly document: OctavoDocument;
+  /** With bounds, SI; those of the cell where left out. */
+  readonly inputs: readonly (Place & { readonly range?: readonly [number, number] })[];
+  readonly objective: Objective;
+  /** The verdicts that must stay free of failure, or all good: `good`. None where left out. */
+  readonly keep?: 'good' | 'clear';
+}
+
+/** The best that was found. It has been typed into the sheet, and the sheet gave these results. */
+export interface Optimum {
+  readonly inputs: readonly Input[];
+  readonly result: Result;
+  readonly bounds: readonly (readonly [number, number])[];
+  /** Nothing where no place within the bounds keeps what must be kept. */
+  readonly found?: {
+    readonly set: readonly SetInput[];
+    readonly result: CellValue;
+    /** The number that was made small or large: of a curve its highest less its lowest. */
+    readonly value: number;
+    readonly worst: Standing;
+  };
+  /** The same number as the sheet stands; NaN where it has none. */
+  readonly before: number;
+  /** How often the sheet was computed. */
+  readonly looked: number;
+}

@@ -1,0 +1,228 @@
+import direct from 'ml-direct';
+import { frequencies } from '../../functions/values/grid.ts';
+import type { CellValue } from '../engine/types.ts';
+import { parseQuantity } from '../units/parse.ts';
+import { Breath } from './breathe.ts';
+import { setOf } from './combine.ts';
+import type { Objective, OptimiseQuestion, Optimum } from './optimise-types.ts';
+import { placeError, QuestionError } from './place-error.ts';
+import { polished } from './polish.ts';
+import { settingText } from './setting-text.ts';
+import { standingOf, type Runner, type SheetModel } from './sheet-model.ts';
+import { standings, type Input, type Result, type Watch } from './subject-types.ts';
+import { inputAt, resultAt, worstOf } from './sweep.ts';
+
+/** More inputs than these leave too much unseen. */
+const MOST_INPUTS = 6;
+/** Rounds of dividing the range, by how many inputs there are: some thousands of looks. */
+const ROUNDS = [0, 30, 40, 40, 30, 25, 20] as const;
+/** Where a cost is the same over wide stretches, the division looks everywhere at once: it is stopped here. */
+const MOST_LOOKS = 4000;
+/** Looks along each input where the engine must be asked for each. */
+const GRID = [0, 41, 13, 7, 5, 4, 3] as const;
+/** What a verdict that is not kept weighs against the objective, in multiples of its present size. */
+const BROKEN = 1e6;
+/** Digits with which values are typed, the fewest first that serve. */
+const DIGITS = [3, 4, 6, 9, undefined] as const;
+/** So near the best counts as reaching it, as a share. */
+const NEAR = 1e-3;
+
+/** Finds where some inputs, within bounds, make a result as small, large or flat as can be while verdicts are kept. The range is
+ *  divided ever finer where it promises most (Jones, Perttunen and Stuckman 1993), then followed downhill. Sheets that only the
+ *  engine can compute are looked at on a grid in place of that. What is given as found has been typed into the sheet.
+ *  @throws An error in words for the reader where a cell is no input or no result, or bounds are none. */
+export async function optimise(model: SheetModel, question: OptimiseQuestion, watch?: Watch): Promise<Optimum> {
+  const inputs = question.inputs.map((place) => inputAt(model, place));
+  const bounds = question.inputs.map(({ range }, index) => boundsOf(inputs[index], range));
+  if (inputs.length === 0 || inputs.length > MOST_INPUTS)
+    throw new QuestionError(`From one to ${MOST_INPUTS} inputs may vary, but ${inputs.length} are named.`);
+  if (new Set(inputs).size < inputs.length) throw new QuestionError('An input varies twice: name each once.');
+  const result = resultAt(model, question.objective.result);
+  if (result.kind !== (question.objective.kind === 'flattest' ? 'curve' : 'number'))
+    throw placeError(
+      model.document,
+      result,
+      question.objective.kind === 'flattest'
+        ? 'no curve: only a curve can be flat'
+        : 'no number: name a result that is one',
+    );
+  const verdicts = question.keep ? model.verdicts : [];
+  const runner = await model.runner(inputs, [result, ...verdicts]);
+  return new Optimiser(question, inputs, bounds, result, runner, new Breath(watch)).find();
+}
+
+function boundsOf(input: Input | undefined, range = input?.range): readonly [number, number] {
+  if (!input || typeof input.present !== 'number')
+    throw new QuestionError(`${input?.label ?? ''} takes words, and words have no bounds.`);
+  const [from, to] = range ?? [0, 0];
+  if (!(Number.isFinite(from) && Number.isFinite(to) && from < to))
+    throw new QuestionError(`The bounds of ${input.label} must be two numbers, the lower first.`);
+  return [from, to];
+}
+
+/** Ends the division of the range from within. */
+class Enough extends Error {}
+
+class Optimiser {
+  readonly #question: OptimiseQuestion;
+  readonly #inputs: readonly Input[];
+  readonly #bounds: readonly (readonly [number, number])[];
+  readonly #result: Result;
+  readonly #runner: Runner;
+  readonly #breath: Breath;
+  readonly #before: number;
+  readonly #scale: number;
+  #looked = 0;
+
+  constructor(
+    question: OptimiseQuestion,
+    inputs: readonly Input[],
+    bounds: readonly (readonly [number, number])[],
+    result: Result,
+    runner: Runner,
+    breath: Breath,
+  ) {
+    this.#question = question;
+    this.#inputs = inputs;
+    this.#bounds = bounds;
+    this.#result = result;
+    this.#runner = runner;
+    this.#breath = breath;
+    this.#before = valueOf(result.present, question.objective);
+    this.#scale = Math.abs(this.#before) || 1;
+  }
+
+  async find(): Promise<Optimum> {
+    const start = this.#runner.isCompiled ? ((await this.#divided()) ?? (await this.#grid())) : await this.#grid();
+    const place = await polished((at) => this.#cost(at), start);
+    const found = await this.#typed(this.#valuesAt(place));
+    return {
+      inputs: this.#inputs,
+      result: this.#result,
+      bounds: this.#bounds,
+      before: this.#before,
+      looked: this.#looked,
+      ...(found && { found }),
+    };
+  }
+
+  /** Nothing where some of it was left to the engine after all. */
+  async #divided(): Promise<readonly number[] | undefined> {
+    let isWhole = true;
+    let lowest = Infinity;
+    let best: readonly number[] | undefined;
+    const cost = (place: readonly number[]): number => {
+      const values = this.#runner.quick(this.#valuesAt(place));
+      isWhole &&= values !== undefined;
+      if (!isWhole || this.#looked++ > MOST_LOOKS) throw new Enough();
+      const found = values ? this.#weigh(values) : Infinity;
+      if (found < lowest) [lowest, best] = [found, Array.from(place)];
+      return found;
+    };
+    const count = this.#inputs.length;
+    const ends = (at: 0 | 1): number[] => Array.from({ length: count }, () => at);
+    try {
+      direct(cost, ends(0), ends(1), { iterations: ROUNDS[count] ?? 20 });
+    } catch (error) {
+      if (!(error instanceof Enough)) throw error;
+    }
+    await this.#breath.take();
+    return isWhole ? best : undefined;
+  }
+
+  async #grid(): Promise<readonly number[]> {
+    const count = this.#inputs.length;
+    const steps = GRID[count] ?? 3;
+    let lowest = Infinity;
+    let best: number[] = Array.from({ length: count }, () => 0.5);
+    const of = steps ** count;
+    for (let id = 0; id < of; id++) {
+      await this.#breath.take({ done: id, of });
+      const place = best.map((_, index) => (Math.floor(id / steps ** index) % steps) / (steps - 1));
+      const found = await this.#cost(place);
+      if (found < lowest) [lowest, best] = [found, place];
+    }
+    return best;
+  }
+
+  #valuesAt(place: readonly number[]): number[] {
+    return this.#bounds.map(([from, to], index) => {
+      const share = place[index] ?? 0;
+      return share <= 0 ? from : share >= 1 ? to : from + share * (to - from);
+    });
+  }
+
+  async #cost(place: readonly number[]): Promise<number> {
+    if (this.#breath.isDue) await this.#breath.take();
+    else this.#breath.check();
+    this.#looked++;
+    return this.#weigh(await this.#runner.at(this.#valuesAt(place)));
+  }
+
+  /** Finite everywhere: each verdict that is not kept weighs more than any objective. */
+  #weigh([result = { kind: 'empty' }, ...verdicts]: readonly CellValue[]): number {
+    const value = valueOf(result, this.#question.objective);
+    const broken = verdicts.filter((verdict) => !this.#isKept(verdict)).length + (Number.isNaN(value) ? 1 : 0);
+    const sense = this.#question.objective.kind === 'most' ? -1 : 1;
+    return (
+      broken * BROKEN +
+      (Number.isNaN(value) ? 0 : Math.max(-BROKEN / 2, Math.min(BROKEN / 2, (sense * value) / this.#scale)))
+    );
+  }
+
+  #isKept(verdict: CellValue): boolean {
+    return standings.indexOf(standingOf(verdict)) <= (this.#question.keep === 'good' ? 0 : 1);
+  }
+
+  /** Types the values with as few digits as serve and asks the sheet itself. Nothing where something would be broken. */
+  async #typed(values: readonly number[]): Promise<Optimum['found']> {
+    const limit = this.#weigh(await this.#runner.exact(values));
+    if (limit >= BROKEN / 2) return undefined;
+    for (const digits of DIGITS) {
+      for (const candidate of digits === undefined ? [values] : this.#roundings(values, digits)) {
+        const read = await this.#runner.exact(candidate, digits);
+        if (this.#weigh(read) > limit + NEAR * Math.max(Math.abs(limit), NEAR)) continue;
+        const [result = { kind: 'empty' }, ...verdicts] = read;
+        return {
+          set: this.#inputs.map((input, index) => setOf(input, candidate[index] ?? 0, digits)),
+          result,
+          value: valueOf(result, this.#question.objective),
+          worst: worstOf(verdicts),
+        };
+      }
+    }
+    return undefined;
+  }
+
+  /** Whether a value still lies within its bounds when typed with so many digits. */
+  #isWithin(index: number, value: number, digits: number): boolean {
+    const [input, bounds] = [this.#inputs[index], this.#bounds[index]];
+    const typed = input && parseQuantity(settingText(input, value, digits))?.value;
+    return bounds !== undefined && typed !== undefined && typed >= bounds[0] && typed <= bounds[1];
+  }
+
+  /** The values themselves, and each a digit further to either side, within bounds. */
+  #roundings(values: readonly number[], digits: number): number[][] {
+    return values.reduce<number[][]>(
+      (all, value, index) => {
+        const step = 10 ** (Math.floor(Math.log10(Math.abs(value) || 1)) - digits + 1);
+        const near = [value, value + step, value - step].filter((each) => this.#isWithin(index, each, digits));
+        return all.flatMap((begun) => near.map((each) => [...begun, each]));
+      },
+      [[]],
+    );
+  }
+}
+
+function valueOf(value: CellValue, objective: Objective): number {
+  if (objective.kind !== 'flattest') return value.kind === 'number' ? value.value : Number.NaN;
+  if (value.kind !== 'record' || value.record.kind !== 'curve') return Number.NaN;
+  let [lowest, highest] = [Infinity, -Infinity];
+  for (const [index, y] of value.record.y.entries()) {
+    const frequency = frequencies[index] ?? 0;
+    if (frequency < objective.from || frequency > objective.to || !Number.isFinite(y)) continue;
+    lowest = Math.min(lowest, y);
+    highest = Math.max(highest, y);
+  }
+  return highest >= lowest ? highest - lowest : Number.NaN;
+}

@@ -1,0 +1,98 @@
+import { QuestionError } from '../analysis/place-error.ts';
+import type { Setting } from '../analysis/subject-types.ts';
+import type { OctavoDocument } from '../document/types.ts';
+import type { Place } from '../engine/types.ts';
+import { parseQuantity } from '../units/parse.ts';
+import type { Asking } from './ask-arguments.ts';
+import { findCells } from './find-cell.ts';
+
+/** The place of one cell as a reader writes it.
+ *  @throws A {@link QuestionError} in words for the reader. */
+export function cellAt(document: OctavoDocument, written: string): Place {
+  const found = findCells(document, written);
+  if ('wrong' in found) throw new QuestionError(found.wrong);
+  if (found.cells.includes(':'))
+    throw new QuestionError(`“${written}” is the range ${found.cells}; one cell is wanted.`);
+  return { sheet: found.sheet.id, cell: found.cells };
+}
+
+/** `NAME=WHAT` taken apart. */
+export function namedPart(text: string, flag: string, example: string): readonly [name: string, what: string] {
+  const [, name, what] = /^([^=]+)=(.+)$/s.exec(text) ?? [];
+  if (name === undefined || what === undefined)
+    throw new QuestionError(`--${flag} wants ${example}, but got “${text}”.`);
+  return [name.trim(), what.trim()];
+}
+
+/** `5 L..20 L`: two ends. */
+export function endsOf(text: string, flag: string): readonly [number, number] {
+  const parts = text.split('..');
+  const [from, to] = parts.map((part) => parseQuantity(part.trim())?.value);
+  if (from === undefined || to === undefined || parts.length !== 2)
+    throw new QuestionError(`--${flag}: “${text}” are no two ends, as in '5 L..20 L'.`);
+  return [from, to];
+}
+
+/** `5 L..20 L/4` as evenly spaced values, `8 L, 10 L` or `LR2, LR4` as they stand. A comma between digits is a decimal one. */
+export function valuesOf(text: string, flag: string): readonly Setting[] {
+  const [, range, count] = /^(.+\.\..+)\/\s*(\d+)$/.exec(text) ?? [];
+  if (range === undefined)
+    return text.split(/(?<!\d),|,(?!\d)|;/).map((part) => parseQuantity(part.trim())?.value ?? part.trim());
+  const [from, to] = endsOf(range, flag);
+  const steps = Number(count);
+  if (steps < 2) throw new QuestionError(`--${flag}: at least two values are wanted after the stroke in “${text}”.`);
+  return Array.from({ length: steps }, (_, index) => from + ((to - from) * index) / (steps - 1));
+}
+
+/** The flags of a question, read as cells, numbers and words. */
+export class Flags {
+  readonly #document: OctavoDocument;
+  readonly #asking: Asking;
+
+  constructor(document: OctavoDocument, asking: Asking) {
+    this.#document = document;
+    this.#asking = asking;
+  }
+
+  has(flag: string): boolean {
+    return this.#asking.flags.has(flag);
+  }
+
+  all(flag: string): readonly string[] {
+    return this.#asking.flags.get(flag) ?? [];
+  }
+
+  text(flag: string, absent?: string): string {
+    const value = this.all(flag).at(-1) ?? absent;
+    if (value === undefined)
+      throw new QuestionError(`${this.#asking.word} wants --${flag}; --help shows how it is written.`);
+    return value;
+  }
+
+  number(flag: string, absent: number): number {
+    return this.has(flag) ? this.quantity(flag) : absent;
+  }
+
+  quantity(flag: string): number {
+    const read = parseQuantity(this.text(flag));
+    if (!read) throw new QuestionError(`--${flag}: “${this.text(flag)}” is no quantity; type a number with its unit.`);
+    return read.value;
+  }
+
+  /** One of some words; the first where none was given. */
+  choice<T extends string>(flag: string, words: readonly [T, ...T[]]): T {
+    const given = this.text(flag, words[0]);
+    const found = words.find((word) => word === given);
+    if (!found) throw new QuestionError(`--${flag} is one of ${words.join(', ')}, but got “${given}”.`);
+    return found;
+  }
+
+  cell(flag: string): Place {
+    return cellAt(this.#document, this.text(flag));
+  }
+
+  cells(flag: string): readonly Place[] {
+    const places = this.all(flag).map((written) => cellAt(this.#document, written));
+    return places.length > 0 ? places : [this.cell(flag)];
+  }
+}

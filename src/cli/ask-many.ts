@@ -1,0 +1,144 @@
+import { createAnalyst } from '../analysis/analyst.ts';
+import { cheapest } from '../analysis/cheapest.ts';
+import { combine } from '../analysis/combine.ts';
+import { optimise } from '../analysis/optimise.ts';
+import type { Objective } from '../analysis/optimise-types.ts';
+import { QuestionError } from '../analysis/place-error.ts';
+import { rolesOf, type Role } from '../analysis/roles.ts';
+import { SheetModel } from '../analysis/sheet-model.ts';
+import type { Candidate, Span } from '../analysis/types.ts';
+import { usualRules } from '../analysis/usual-rules.ts';
+import { driverOf } from '../document/shelf/driver-of.ts';
+import type { DriverEntry } from '../document/shelf/entry.ts';
+import { namedDrivers } from '../document/take-over/drivers.ts';
+import type { OctavoDocument } from '../document/types.ts';
+import { seriesNames } from '../../functions/electrical/preferred.ts';
+import { Problem } from '../../functions/values/problem.ts';
+import type { QuestionWord } from './ask-arguments.ts';
+import { cellAt, endsOf, namedPart, valuesOf, type Flags } from './ask-flags.ts';
+
+/** Answers the questions that choose among many.
+ *  @throws A {@link QuestionError} in words for the reader. */
+export async function askMany(
+  document: OctavoDocument,
+  word: Exclude<QuestionWord, 'sweep' | 'seek' | 'scatter' | 'drives'>,
+  flags: Flags,
+  shelf: readonly DriverEntry[],
+): Promise<unknown> {
+  switch (word) {
+    case 'map':
+      return createAnalyst().map({
+        document,
+        across: spanOf(document, flags.text('across'), 'across'),
+        up: spanOf(document, flags.text('up'), 'up'),
+        result: flags.cell('result'),
+        ...(flags.has('verdict') && { verdicts: flags.cells('verdict') }),
+      });
+    case 'combine':
+      return withModel(document, (model) => combine(model, combineQuestion(document, flags)));
+    case 'best':
+      return withModel(document, (model) =>
+        optimise(model, {
+          document,
+          inputs: flags.all('vary').map((text) => {
+            const [name, ends] = text.includes('=') ? namedPart(text, 'vary', SPAN) : [text, undefined];
+            return { ...cellAt(document, name), ...(ends !== undefined && { range: endsOf(ends, 'vary') }) };
+          }),
+          objective: objectiveOf(flags),
+          ...(flags.has('good') ? { keep: 'good' as const } : flags.has('clear') ? { keep: 'clear' as const } : {}),
+        }),
+      );
+    case 'cheapest':
+      return withModel(document, (model) => cheapest(model, cheapestQuestion(document, flags, shelf)));
+    case 'shortlist':
+      return createAnalyst().shortlist(shortlistQuestion(flags, shelf));
+  }
+}
+
+const SPAN = "NAME=FROM..TO, as in 'Volume=5 L..20 L'";
+
+async function withModel<T>(document: OctavoDocument, task: (model: SheetModel) => Promise<T>): Promise<T> {
+  const model = await SheetModel.open(document);
+  try {
+    return await task(model);
+  } finally {
+    model.dispose();
+  }
+}
+
+/** `Volume=5 L..20 L/30`. */
+function spanOf(document: OctavoDocument, text: string, flag: string): Span {
+  const [name, range] = namedPart(text, flag, "NAME=FROM..TO/STEPS, as in 'Volume=5 L..20 L/30'");
+  const [, ends = '', steps = '20'] = /^(.*?)(?:\/\s*(\d+))?$/s.exec(range) ?? [];
+  const [from, to] = endsOf(ends, flag);
+  return { ...cellAt(document, name), from, to, steps: Number(steps), spacing: 'linear' };
+}
+
+function variedOf(document: OctavoDocument, text: string, flag: string) {
+  const [name, values] = namedPart(text, flag, "NAME=VALUES, as in 'Volume=8 L,10 L' or 'Volume=5 L..20 L/4'");
+  return { ...cellAt(document, name), values: valuesOf(values, flag) };
+}
+
+function combineQuestion(document: OctavoDocument, flags: Flags) {
+  const by = flags.has('most') ? ('most' as const) : ('least' as const);
+  return {
+    document,
+    inputs: flags.all('vary').map((text) => variedOf(document, text, 'vary')),
+    results: flags.cells('result'),
+    ...((flags.has('least') || flags.has('most')) && { order: { result: flags.cell(by), by } }),
+    ...(flags.has('works') && { works: true as const }),
+    most: flags.number('rows', 20),
+  };
+}
+
+function objectiveOf(flags: Flags): Objective {
+  if (flags.has('flat')) {
+    const [from, to] = endsOf(flags.text('band'), 'band');
+    return { kind: 'flattest', result: flags.cell('flat'), from, to };
+  }
+  return flags.has('most')
+    ? { kind: 'most', result: flags.cell('most') }
+    : { kind: 'least', result: flags.cell('least') };
+}
+
+function cheapestQuestion(document: OctavoDocument, flags: Flags, shelf: readonly DriverEntry[]) {
+  const all = document.sheets.flatMap((sheet) => namedDrivers(sheet).map(([name]) => name));
+  return {
+    document,
+    shelf,
+    drivers: flags.has('driver') ? flags.all('driver') : all,
+    parts: flags.all('part').map((name) => cellAt(document, name)),
+    series: flags.choice('series', ['E12', ...seriesNames]),
+    settings: flags.all('vary').map((text) => variedOf(document, text, 'vary')),
+    cost: flags.choice('cost', ['money', 'changes']),
+    changes: flags.number('changes', 2),
+    ...(flags.has('clear') && { orCaution: true as const }),
+  };
+}
+
+function shortlistQuestion(flags: Flags, shelf: readonly DriverEntry[]) {
+  const ways = flags.choice('ways', ['2', '3']);
+  const taken = (role: Role): Candidate[] =>
+    shelf.flatMap(({ id, name, rows, ...entry }) => {
+      const driver = driverOf({ name, rows, ...entry });
+      if (driver instanceof Problem || !rolesOf(driver).includes(role)) return [];
+      return [{ id, name, rows: Object.fromEntries(rows.toReversed().map(({ label, text }) => [label, text])) }];
+    });
+  const limit = (flag: 'price' | 'reach' | 'plays') => flags.has(flag) && { [flag]: flags.quantity(flag) };
+  if (shelf.length === 0) throw new QuestionError('There is no driver on this shelf.');
+  return {
+    woofers: taken('woofer'),
+    ...(ways === '3' && { mids: taken('mid') }),
+    tweeters: taken('tweeter'),
+    rules: { ...usualRules, ...(flags.has('plays') && { target: flags.quantity('plays') }) },
+    limits: {
+      ...limit('price'),
+      ...limit('reach'),
+      ...limit('plays'),
+      ...(flags.has('works') && { works: true as const }),
+    },
+    box: flags.choice('box', ['vented', 'closed']),
+    ranking: flags.text('ranking', 'window*10-price/100'),
+    most: flags.number('rows', 20),
+  };
+}

@@ -1,0 +1,142 @@
+import { describe, expect, test } from 'vitest';
+import { alternativesOf } from '../../src/analysis/cheapest-changes.ts';
+import { cheapest } from '../../src/analysis/cheapest.ts';
+import type { Change, Cheapest, CheapestQuestion } from '../../src/analysis/cheapest-types.ts';
+import { SheetModel, standingOf } from '../../src/analysis/sheet-model.ts';
+import type { Standing } from '../../src/analysis/subject-types.ts';
+import { apply } from '../../src/document/apply.ts';
+import { isRefusal } from '../../src/document/command.ts';
+import type { DriverEntry } from '../../src/document/shelf/entry.ts';
+import type { OctavoDocument } from '../../src/document/types.ts';
+import type { Writing } from '../../src/engine/types.ts';
+import { decodeShelf } from '../../src/exchange/shelf-file.ts';
+import drivers from '../../templates/drivers.json' with { type: 'json' };
+import { at, documentOf, named, templateNamed } from './documents.ts';
+
+const shelf = decodeShelf(drivers) as readonly DriverEntry[];
+const of = (...names: string[]): DriverEntry[] => shelf.filter(({ name }) => names.includes(name));
+
+function written(document: OctavoDocument, texts: readonly Writing[]): OctavoDocument {
+  return texts.reduce((held, { sheet, cell, text }) => {
+    const done = apply(held, { kind: 'write', sheet, texts: new Map([[cell, text]]) });
+    if (isRefusal(done)) throw new Error(done.refused);
+    return done.document;
+  }, document);
+}
+
+/** The standings of all verdicts of a document, opened anew. */
+async function judged(document: OctavoDocument): Promise<Standing[]> {
+  const model = await SheetModel.open(document);
+  try {
+    return model.verdicts.map(({ present }) => standingOf(present));
+  } finally {
+    model.dispose();
+  }
+}
+
+async function answered(question: CheapestQuestion, signal?: AbortSignal): Promise<Cheapest> {
+  const model = await SheetModel.open(question.document);
+  try {
+    return await cheapest(model, question, signal ? { signal } : {});
+  } finally {
+    model.dispose();
+  }
+}
+
+const order: readonly Standing[] = ['good', 'caution', 'fail', 'problem'];
+
+/** Every set of changes in a document of its own: the least money that serves. */
+async function byForce(question: CheapestQuestion): Promise<{ money: number; changes: number } | undefined> {
+  const model = await SheetModel.open(question.document);
+  const lists = alternativesOf(model, question);
+  model.dispose();
+  const before = await judged(question.document);
+  let sets: Change[][] = [[]];
+  for (const list of lists) sets = sets.flatMap((set) => [set, ...list.map((change) => [...set, change])]);
+  let least: { money: number; changes: number } | undefined;
+  for (const set of sets.filter(({ length }) => length > 0 && length <= question.changes)) {
+    const after = await judged(
+      written(
+        question.document,
+        set.flatMap(({ texts }) => texts),
+      ),
+    );
+    const serves = after.every((standing, index) => {
+      const was = order.indexOf(before[index] ?? 'problem');
+      return was >= 2 ? order.indexOf(standing) <= (question.orCaution ? 1 : 0) : order.indexOf(standing) <= was;
+    });
+    const money = set.reduce((sum, change) => sum + change.money, 0);
+    const isLess =
+      !least ||
+      (question.cost === 'money'
+        ? money < least.money || (money === least.money && set.length < least.changes)
+        : set.length < least.changes || (set.length === least.changes && money < least.money));
+    if (serves && isLess) least = { money, changes: set.length };
+  }
+  return least;
+}
+
+describe('the cheapest change', () => {
+  const starter = templateNamed('two-driver-check');
+  const sheet = starter.sheets[0]?.id ?? '';
+  // A tweeter that cannot begin so low: the hand-over fails, and with it the whole.
+  const failing = written(starter, [{ sheet, cell: 'C5', text: '2400 Hz' }]);
+  const question: CheapestQuestion = {
+    document: failing,
+    shelf: of('W-130 A', 'W-165 A', 'T-25 A', 'T-28 B'),
+    drivers: ['Woofer', 'Tweeter'],
+    parts: [],
+    series: 'E12',
+    settings: [{ ...named(failing, 'HandOver'), values: [1500, 2500] }],
+    cost: 'money',
+    changes: 2,
+    orCaution: true,
+  };
+
+  test.each(['money', 'changes'] as const)(
+    'costs what the least of all sets costs, by %s',
+    async (cost) => {
+      const { found, failing: broken } = await answered({ ...question, cost });
+      expect(broken.length).toBeGreaterThan(0);
+      const wanted = await byForce({ ...question, cost });
+      expect(wanted).toBeDefined();
+      expect(found && { money: found.money, changes: found.changes }).toEqual(wanted);
+    },
+    60_000,
+  );
+
+  test('tells step by step what each change turns, and the sheet agrees', async () => {
+    const { found, said } = await answered(question);
+    expect(found?.steps.length).toBe(found?.changes);
+    const texts = found?.steps.flatMap(({ change }) => change.texts) ?? [];
+    const after = await judged(written(failing, texts));
+    expect(after).not.toContain('fail');
+    expect(found?.steps.flatMap(({ flips }) => flips).some(({ from }) => from === 'fail')).toBe(true);
+    expect(said).toMatch(/^Found: .* in place of .*within these nothing costs less/);
+  });
+
+  test('a part takes the value of a shop, and nothing is called found where nothing serves', async () => {
+    const document = documentOf({
+      A1: { text: '8.2 Ω', range: ['1 Ω', '30 Ω'] },
+      B1: '=CHECK.AT_MOST(A1,5.5 Ω,5.5 Ω,"It","Less.")',
+      B2: '=CHECK.AT_LEAST(A1,4.8 Ω,4.8 Ω,"It","More.")',
+    });
+    const parts: CheapestQuestion = { ...question, document, drivers: [], settings: [], parts: [at('A1')] };
+    const { found, isWhole } = await answered({ ...parts, series: 'E24' });
+    expect(found?.steps[0]?.change.texts).toEqual([{ ...at('A1'), text: '5.1 Ω' }]);
+    expect(isWhole).toBe(true);
+    const none = await answered(parts);
+    expect(none.found).toBeUndefined();
+    expect(none.said).toContain('All');
+    expect(none.nearest?.left).toHaveLength(1);
+  });
+
+  test('nothing is done to a sheet where nothing fails; what is not there is refused; one given up ends', async () => {
+    expect((await answered({ ...question, document: starter })).said).toMatch(/^Nothing fails/);
+    await expect(answered({ ...question, drivers: ['Horn'] })).rejects.toThrow('No driver of this document');
+    await expect(answered({ ...question, changes: 9 })).rejects.toThrow('one to four');
+    const control = new AbortController();
+    control.abort();
+    await expect(answered(question, control.signal)).rejects.toThrow('given up');
+  });
+});
