@@ -145,6 +145,14 @@ export const loadsWitnesses: readonly Witness[] = [
     ...kirchhoff,
   },
   {
+    formula: `=CURVE.AT(LOAD.PHASE(NETWORK.IMPEDANCE(NETWORK.LEG("across", "chain", , , , "31.08495 µF"), LOAD.RESISTOR("8 Ω"))), "640 Hz")`,
+    vouches: ['LOAD.PHASE'],
+    gives: -0.78539816,
+    within: { relative: 1e-6 },
+    source: 'a capacitor of 8 Ω across 8 Ω: −45°, by hand',
+    confirmed: 'computed',
+  },
+  {
     formula: `=CURVE.AT(LOAD.POWER(DRIVER.IMPEDANCE(${woofer}), "10 V"), "80 Hz")`,
     vouches: ['LOAD.POWER'],
     gives: 6.1260739,

@@ -86,6 +86,20 @@ export const portsWitnesses: readonly Witness[] = [
     within: { relative: 0.002 },
     ...helmholtz,
   },
+  ...(
+    [
+      ['Diameter', '1 mm', 0.065],
+      ['Tuning', '1 Hz', 44.449497],
+      ['Speed', '1 m/s', 16.07908],
+    ] as const
+  ).map(([column, unit, gives]) => ({
+    formula: `=TABLE.AT(PORT.SEARCH(${vented}, "250 mm", "68 mm", "12 V"), 1, "${column}", ${unit})`,
+    vouches: ['PORT.SEARCH'],
+    gives,
+    within: { relative: 1e-6 },
+    source: 'every set tried with numpy; port speed from the circuit of masses, springs and leak, not from its ratios',
+    confirmed: 'computed' as const,
+  })),
   {
     formula: `=TABLE.AT(PORT.SLOT_SEARCH(${vented}, "1 m", "180 mm", "20 mm"), 1, "Length", 1 mm)`,
     vouches: ['PORT.SLOT_SEARCH'],
