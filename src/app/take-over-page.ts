@@ -62,7 +62,11 @@ export class TakeOverPage extends LitElement {
       if (shown?.kind === 'text') return shown.text;
       return shown?.kind === 'number' ? `${shown.number.replaceAll('\u2009', '')} ${shown.unit}`.trim() : undefined;
     };
-    const taking = takeOver(workbook.document, from.id, await openTemplate(id), typedAs);
+    const pickedAt = (cell: string): string | undefined => {
+      const value = workbook.state(from.id, cell)?.value;
+      return value?.kind === 'record' && value.record.kind === 'driver' ? value.record.name : undefined;
+    };
+    const taking = takeOver(workbook.document, from.id, await openTemplate(id), typedAs, pickedAt);
     if (!(await app.acts.do(taking.command))) return this.#close();
     app.show(taking.sheet);
     this.done = taking;

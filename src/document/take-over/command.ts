@@ -4,7 +4,7 @@ import { renameIn, rewriteSheet } from '../references.ts';
 import { sheetOf } from '../sheets.ts';
 import type { OctavoDocument, Sheet } from '../types.ts';
 import { takeFrom } from './take.ts';
-import type { Taking, TypedAs } from './types.ts';
+import type { PickedAt, Taking, TypedAs } from './types.ts';
 
 /** A new sheet with what it took over: one command, so one step back. */
 export interface TakeOver extends Taking {
@@ -16,7 +16,13 @@ export interface TakeOver extends Taking {
 
 /** Makes sheets of a starter sheet and puts them right behind the present one, the first filled with what the present one
  *  holds. What the starter says of its own sheets it says of the new ones. */
-export function takeOver(document: OctavoDocument, id: string, starter: OctavoDocument, typedAs: TypedAs): TakeOver {
+export function takeOver(
+  document: OctavoDocument,
+  id: string,
+  starter: OctavoDocument,
+  typedAs: TypedAs,
+  pickedAt?: PickedAt,
+): TakeOver {
   const from = sheetOf(document, id);
   let held = document;
   const added = starter.sheets.map((sheet) => {
@@ -30,7 +36,7 @@ export function takeOver(document: OctavoDocument, id: string, starter: OctavoDo
   );
   const [first, ...others] = renamed;
   if (!first) throw new Error(`The starter sheet ${starter.title} holds no sheet.`);
-  const taking = takeFrom(from, first, typedAs);
+  const taking = takeFrom(from, first, typedAs, pickedAt);
   const cells = new Map(first.cells);
   for (const [address, text] of taking.texts) cells.set(address, { ...cells.get(address), text });
   const at = document.sheets.indexOf(from) + 1;

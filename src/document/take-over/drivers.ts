@@ -3,7 +3,7 @@ import { driverBlockAt, type DriverBlock } from '../shelf/block.ts';
 import { putDriver, rowsInBlock } from '../shelf/put.ts';
 import { sameWord } from '../sheets.ts';
 import type { Sheet } from '../types.ts';
-import type { Left, Taken } from './types.ts';
+import type { Left, PickedAt, Taken } from './types.ts';
 
 /** Drivers of one sheet put into another, and the cells of both that are thereby dealt with. */
 export interface DriversTaken {
@@ -16,18 +16,28 @@ export interface DriversTaken {
 
 type NamedBlock = readonly [name: string, block: DriverBlock];
 
-/** The rows that a named cell gathers into a driver, with that name. */
-export function namedDrivers(sheet: Sheet): readonly NamedBlock[] {
+const gathers = (sheet: Sheet, cell: string): boolean => /^=\s*DRIVER\s*\(/iu.test(sheet.cells.get(cell)?.text ?? '');
+
+/** The rows that a named cell gathers into a driver, with that name; or, where it picks one out of a list, the rows of the
+ *  only driver of the sheet that is called so. */
+export function namedDrivers(sheet: Sheet, pickedAt: PickedAt = () => undefined): readonly NamedBlock[] {
   return [...sheet.names].flatMap(([name, cell]): NamedBlock[] => {
-    const isDriver = /^=\s*DRIVER\s*\(/iu.test(sheet.cells.get(cell)?.text ?? '');
-    const block = isDriver ? driverBlockAt(sheet, cell) : undefined;
+    const block = gathers(sheet, cell) ? driverBlockAt(sheet, cell) : blockCalled(sheet, pickedAt(cell));
     return block ? [[name, block]] : [];
   });
 }
 
+function blockCalled(sheet: Sheet, picked: string | undefined): DriverBlock | undefined {
+  if (picked === undefined) return undefined;
+  const gathering = [...sheet.cells].filter(([, { text }]) => /^=.*(?<![\w.])DRIVER\s*\(/iu.test(text));
+  const blocks = gathering.flatMap(([cell]) => driverBlockAt(sheet, cell) ?? []);
+  const [block, ...others] = blocks.filter((each) => rowsInBlock(sheet, each).name === picked);
+  return others.length === 0 ? block : undefined;
+}
+
 /** Each driver goes where the same name is; where no name is the same, the first goes to the first. */
-export function driversTaken(from: Sheet, into: Sheet): DriversTaken {
-  const sources = namedDrivers(from);
+export function driversTaken(from: Sheet, into: Sheet, pickedAt?: PickedAt): DriversTaken {
+  const sources = namedDrivers(from, pickedAt);
   const targets = namedDrivers(into);
   const matched = targets.flatMap((target): [NamedBlock, NamedBlock][] => {
     const source = sources.find(([name]) => sameWord(name, target[0]));

@@ -4,7 +4,7 @@ import { sameWord } from '../sheets.ts';
 import type { Cell, Sheet } from '../types.ts';
 import { driversTaken } from './drivers.ts';
 import { misfit } from './fits.ts';
-import type { Left, Taken, Taking, TypedAs } from './types.ts';
+import type { Left, PickedAt, Taken, Taking, TypedAs } from './types.ts';
 
 /** Names that mean the same where one sheet has one hand-over and another has two: the tweeter's stays the tweeter's. */
 const alsoCalled: Readonly<Record<string, string>> = { HighHandOver: 'HandOver', HandOver: 'HighHandOver' };
@@ -12,8 +12,8 @@ const alsoCalled: Readonly<Record<string, string>> = { HighHandOver: 'HandOver',
 /** What a sheet made from another starter sheet takes from the present one, so that nothing is typed again: drivers by the
  *  name that gathers them, other inputs by the name of their cell, else by their label where that is the only one of its kind.
  *  Formulas of the new sheet stay; a number that was computed in the old one goes in as it is shown. */
-export function takeFrom(from: Sheet, into: Sheet, typedAs: TypedAs): Taking {
-  const drivers = driversTaken(from, into);
+export function takeFrom(from: Sheet, into: Sheet, typedAs: TypedAs, pickedAt?: PickedAt): Taking {
+  const drivers = driversTaken(from, into, pickedAt);
   const texts = new Map(drivers.texts);
   const taken: Taken[] = [...drivers.taken];
   const refused = new Map<string, string>();

@@ -25,5 +25,8 @@ export interface Taking {
   readonly told: readonly string[];
 }
 
+/** The name of the driver that a cell of the old sheet picked out of a list; nothing where it holds no driver. */
+export type PickedAt = (cell: string) => string | undefined;
+
 /** What a cell of the old sheet shows, as one would type it; nothing where that cannot be typed. */
 export type TypedAs = (cell: string) => string | undefined;

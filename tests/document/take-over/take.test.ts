@@ -175,3 +175,16 @@ test('a sheet takes all that one of its own kind holds', () => {
     if (one) expect(takeFrom(one, { ...one, id: 'other' }, nothing).left, id).toEqual([]);
   }
 });
+
+test('the pair that a shortlist looks at is taken over, not the first of its lists', async () => {
+  const opened = await openTemplate('shortlist-grid');
+  const [into] = starter('two-driver-check').sheets;
+  const from = opened.sheet();
+  const pickedAt = (cell: string): string | undefined => {
+    const value = opened.state(cell)?.value;
+    return value?.kind === 'record' && value.record.kind === 'driver' ? value.record.name : undefined;
+  };
+  const { texts, left } = takeFrom(from, into!, nothing, pickedAt);
+  expect([texts.get('B4'), texts.get('C4'), texts.get('C5')]).toEqual(['W-130 A', 'T-28 B', '540 Hz']);
+  expect(left.map(({ what }) => what)).not.toContain('Woofer');
+});
