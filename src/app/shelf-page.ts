@@ -6,18 +6,26 @@ import type { ShelfView } from '../components/shelf/driver-shelf.ts';
 import { isRefusal } from '../document/command.ts';
 import { newId } from '../document/create.ts';
 import { driverBlockAt, type DriverBlock } from '../document/shelf/block.ts';
-import type { DriverEntry } from '../document/shelf/entry.ts';
+import type { DriverEntry, DriverTable } from '../document/shelf/entry.ts';
 import { freeName, mergeShelves } from '../document/shelf/merge.ts';
 import { putDriver, rowsInBlock } from '../document/shelf/put.ts';
+import { tableSheet, type TableMeaning } from '../document/shelf/table-sheet.ts';
 import type { OctavoDocument, Sheet } from '../document/types.ts';
 import { readDatasheet } from '../exchange/datasheet/read.ts';
 import { readShelf, writeShelf } from '../exchange/shelf-file.ts';
+import { speak } from '../units/show.ts';
 import type { AppHost } from './app-host.ts';
 import { chooseFile, offerFile } from './files.ts';
 import { inventedDrivers, ownShelf } from './shelf-drivers.ts';
 
 /** Where the reader was when the shelf was closed. */
 let left: ShelfView = { kind: 'list' };
+
+interface TableUse {
+  readonly driver: string;
+  readonly table: DriverTable;
+  readonly meaning: TableMeaning;
+}
 
 /** The driver shelf over the sheet, and the driver of the sheet that stands beneath the selection.
  *  @fires close - It was closed. */
@@ -53,6 +61,7 @@ export class ShelfPage extends LitElement {
         @add=${(event: CustomEvent<{ entries: readonly DriverEntry[] }>) => void this.#add(event.detail.entries)}
         @change=${(event: CustomEvent<{ entry: DriverEntry }>) => void this.#change(event.detail.entry)}
         @remove=${(event: CustomEvent<{ entry: DriverEntry }>) => void this.#remove(event.detail.entry)}
+        @use-table=${(event: CustomEvent<TableUse>) => void this.#use(event.detail)}
         @save-file=${() => this.#save()}
         @read-file=${() => void this.#read()}
       ></driver-shelf>
@@ -75,6 +84,23 @@ export class ShelfPage extends LitElement {
     this.dispatchEvent(new CustomEvent('close'));
     if (await this.app.acts.do(command))
       this.app.tell([`${entry.name} stands in ${block.title} now.`, ...told].join(' '));
+  }
+
+  /** Makes a sheet of a measured table, at the end of the document. */
+  async #use({ driver, table, meaning }: TableUse): Promise<void> {
+    const { workbook } = this.app ?? {};
+    if (!this.app || !workbook) return;
+    const sheet = tableSheet(workbook.document, driver, table, meaning);
+    if (!('cells' in sheet)) {
+      this.told = `${table.title}: ${speak(sheet, this.system)}`;
+      return;
+    }
+    this.dispatchEvent(new CustomEvent('close'));
+    if (!(await this.app.acts.do({ kind: 'add-sheet', sheet }))) return;
+    this.app.show(sheet.id);
+    this.app.tell(
+      `${table.title} of ${driver} is a curve now. ${sheet.cells.get('A3')?.text}: ${sheet.cells.get('B3')?.text}`,
+    );
   }
 
   async #add(entries: readonly DriverEntry[]): Promise<void> {

@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { driverParameters, type DriverParameter } from '../../../functions/driver/parameters.ts';
 import { unreadable } from '../../document/shelf/driver-of.ts';
 import { bases, meaningOf, type DriverEntry, type DriverRow, type DriverTable } from '../../document/shelf/entry.ts';
+import type { TableMeaning } from '../../document/shelf/table-sheet.ts';
 import type { UnitSystem } from '../../document/types.ts';
 import { defaultUnit } from '../../units/defaults.ts';
 import { speak } from '../../units/show.ts';
@@ -14,6 +15,7 @@ import { shelfStyles } from './styles.ts';
  *  numbers say about one another while they are typed.
  *  @fires draft - `detail.entry` as it stands now.
  *  @fires keep - `detail.entry` is to be kept.
+ *  @fires use-table - `detail.table` of `detail.driver` is to become a curve; `detail.meaning` says of what.
  *  @fires remove - it is to be taken off the shelf.
  *  @fires leave - back to the list. */
 @customElement('driver-form')
@@ -175,6 +177,18 @@ export class DriverForm extends LitElement {
           @input=${(event: InputEvent) => changed({ text: valueOf(event) })}
         ></textarea>
       </label>
+      <div class="bar">
+        ${(['level', 'impedance'] as const).map(
+          (meaning) =>
+            html`<button
+              aria-label=${`Use ${table.title} as a curve of ${meaning}`}
+              ?disabled=${table.text.trim() === ''}
+              @click=${() => this.#use(table, meaning)}
+            >
+              As a curve of ${meaning}
+            </button>`,
+        )}
+      </div>
       <button
         aria-label=${`Take the table ${table.title} away`}
         @click=${() => this.#tables(tables.filter((_, at) => at !== index))}
@@ -182,6 +196,11 @@ export class DriverForm extends LitElement {
         Take it away
       </button>
     </div>`;
+  }
+
+  #use(table: DriverTable, meaning: TableMeaning): void {
+    const detail = { driver: this.entry?.name ?? '', table, meaning };
+    this.dispatchEvent(new CustomEvent('use-table', { detail, bubbles: true, composed: true }));
   }
 
   #tables(tables: readonly DriverTable[]): void {
