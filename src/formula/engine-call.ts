@@ -138,9 +138,11 @@ function plain(node: SyntaxNode, name: string, parts: readonly Part[], compilati
   return ARC.has(name) ? { kind: 'number', dimension: quantities.angle.dimension, quantity: 'angle' } : RATIO;
 }
 
-/** What the branches of a choice share; a branch with an empty text counts for nothing. */
+/** What the branches of a choice share. A text beside numbers, as in `IF(x, "none", 1 mH)`, takes no unit from them. */
 function branches(name: string, parts: readonly (Part | undefined)[]): CellType {
-  const candidates = pick(name, parts).filter((part) => part !== undefined && part.text !== '""');
+  const given = pick(name, parts).filter((part) => part !== undefined && part.text !== '""');
+  const counted = given.filter((part) => part?.node.name !== 'Text');
+  const candidates = counted.length > 0 ? counted : given;
   return candidates.reduce<CellType>((type, part) => (!part || part.constant === 0 ? type : either(type, part.type)), {
     kind: 'empty',
   });

@@ -42,6 +42,7 @@ export function binary(node: SyntaxNode, compilation: Compilation): Part {
   const left = compilation.part(leftNode);
   const right = compilation.part(rightNode);
   const operator = compilation.slice(operatorNode).replace('\u2212', '-');
+  if (operator === '/') overPower(node, leftNode, rightNode, compilation);
   const constant = folded(operator, left.constant, right.constant);
   return {
     text: `${left.text}${operator}${right.text}`,
@@ -49,6 +50,17 @@ export function binary(node: SyntaxNode, compilation: Compilation): Part {
     ...(constant !== undefined && { constant }),
     node,
   };
+}
+
+/** `20 m/s2` reads as 20 m over the cell S2; written in one go and in small letters it is meant as a unit. */
+function overPower(node: SyntaxNode, left: SyntaxNode, right: SyntaxNode, { slice, report }: Compilation): void {
+  const [, symbol = '', power] = (right.name === 'Cell' && /^([a-z]+)([23])$/.exec(slice(right))) || [];
+  let above = left;
+  while (above.name === 'Binary' && above.lastChild) above = above.lastChild;
+  if (above.name !== 'Quantity' || right.from !== above.to + 1 || !unitNamed(symbol)) return;
+  const unit = `${slice(above)}${`/1 ${symbol}`.repeat(Number(power))}`;
+  const message = `${slice(above)}/${slice(right)} divides by the cell ${slice(right).toUpperCase()}: write ${unit} for the unit, or ${slice(above)} / ${slice(right).toUpperCase()} for the cell.`;
+  report('error', node, message, unit);
 }
 
 /** What stands in a formula as numbers is a number, as the third in `Vb^(1/3)`. */
@@ -169,7 +181,19 @@ function power(node: SyntaxNode, left: Part, right: Part, compilation: Compilati
 function sum(node: SyntaxNode, operator: string, left: Part, right: Part, compilation: Compilation): CellType {
   const a = numeric(left, compilation);
   const b = numeric(right, compilation);
-  return agree(node, operator === '+' ? 'added to' : 'taken from', [left, a], [right, b], compilation);
+  const type = agree(node, operator === '+' ? 'added to' : 'taken from', [left, a], [right, b], compilation);
+  return ofTemperatures(operator, a, b, type, /\d\s*K$/.test(compilation.slice(right.node)));
+}
+
+/** From one temperature to another is a difference; a temperature and a difference are a temperature again. Kelvins that
+ *  are taken away as such are a difference already. */
+function ofTemperatures(operator: string, a: CellType, b: CellType, type: CellType, isKelvins: boolean): CellType {
+  if (type.kind !== 'number' || a.kind !== 'number' || b.kind !== 'number') return type;
+  if (operator === '-' && a.quantity === 'temperature' && b.quantity === 'temperature' && !isKelvins)
+    return { ...type, quantity: 'warming' };
+  return a.quantity === 'warming' && b.quantity === 'temperature' && !isKelvins
+    ? { ...type, quantity: 'temperature' }
+    : type;
 }
 
 function compare(node: SyntaxNode, left: Part, right: Part, compilation: Compilation): void {

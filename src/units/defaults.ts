@@ -30,6 +30,7 @@ const metric: Partial<Record<QuantityName, string>> = {
   angle: '°',
   octaves: 'oct',
   temperature: '°C',
+  warming: 'K',
   price: '¤',
 };
 

@@ -39,6 +39,14 @@ test.each([
   ['=ROUND(Vb/1 L, 1)*1 L', 'volume'],
   ['=MROUND(Vb, 0.5 L)', 'volume'],
   ['=5 cu ft', 'volume'],
+  ['=25 °C-20 °C', 'warming'],
+  ['=(25 °C-20 °C)*2', 'warming'],
+  ['=25 °C-5 K', 'temperature'],
+  ['=(25 °C-20 °C)+20 °C', 'temperature'],
+  ['=20 °C+(25 °C-20 °C)', 'temperature'],
+  ['=20 °C-(25 °C-20 °C)', 'temperature'],
+  ['=IF(D5>8 Ω, "none", 1 mH)', 'inductance'],
+  ['=IFS(D5>8 Ω, Vb, D5>4 Ω, "small")', 'volume'],
 ])('%s gives %s', (text, quantity) => {
   const { type, findings } = compile(text, scope);
   expect(findings).toEqual([]);
@@ -51,6 +59,8 @@ test.each([
   ['=CLOSED.QTC(0.386, Vb)', /lacks its argument 3/],
   ['=CLOSED.QTD(1)', /CLOSED\.QTC/],
   ['=Vbb*2', /Vb\?/],
+  ['=20 m/s2', /20 m\/s2 divides by the cell S2: write 20 m\/1 s\/1 s for the unit, or 20 m \/ S2/],
+  ['=2*1.2 kg/s2', /1\.2 kg\/1 s\/1 s/],
   ['=SUM(1', /closing bracket/],
 ])('%s is refused with a remedy', (text, remedy) => {
   expect(messages(text).join(' ')).toMatch(remedy);
@@ -105,6 +115,10 @@ test('a sheet may be called like a truth or a cell', () => {
 
 test('every reference is found, that of a part of a record too', () => {
   expect(referencesIn('=$C$4.fs+Woofer.fs+Vb', scope).map(({ cells }) => cells)).toEqual(['C4', 'C4', 'B4']);
+});
+
+test('a cell that is meant as one is divided by', () => {
+  for (const text of ['=20 m/S2', '=20 m / s2', '=2/s2', '=20 m/b2']) expect(messages(text)).toEqual([]);
 });
 
 test('a zero needs no unit', () => {
