@@ -16,7 +16,7 @@ const layers: Record<string, { files: readonly string[]; packages: readonly stri
   'src/document': { files: ['functions', 'src/units', 'src/formula', 'src/engine/types.ts'], packages: [] },
   'src/analysis': {
     files: ['functions', 'src/units', 'src/formula', 'src/engine', 'src/document'],
-    packages: ['ml-direct'],
+    packages: [],
   },
   'src/storage': { files: ['src/document'], packages: ['idb-keyval'] },
   'src/exchange': { files: ['functions', 'src/units', 'src/formula', 'src/document'], packages: [] },

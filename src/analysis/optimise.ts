@@ -1,7 +1,7 @@
-import direct from 'ml-direct';
 import { frequencies } from '../../functions/values/grid.ts';
 import type { CellValue } from '../engine/types.ts';
 import { parseQuantity } from '../units/parse.ts';
+import { BestRows } from './best-rows.ts';
 import { Breath } from './breathe.ts';
 import { setOf } from './combine.ts';
 import type { Objective, OptimiseQuestion, Optimum } from './optimise-types.ts';
@@ -14,12 +14,13 @@ import { inputAt, resultAt, worstOf } from './sweep.ts';
 
 /** More inputs than these leave too much unseen. */
 const MOST_INPUTS = 6;
-/** Rounds of dividing the range, by how many inputs there are: some thousands of looks. */
-const ROUNDS = [0, 30, 40, 40, 30, 25, 20] as const;
-/** Where a cost is the same over wide stretches, the division looks everywhere at once: it is stopped here. */
-const MOST_LOOKS = 4000;
-/** Looks along each input where the engine must be asked for each. */
-const GRID = [0, 41, 13, 7, 5, 4, 3] as const;
+/** Looks along each input, by how many inputs there are. */
+const GRID = {
+  compiled: [0, 401, 51, 15, 8, 5, 4],
+  engine: [0, 41, 13, 7, 5, 4, 3],
+} as const;
+/** So many of the best places of the grid are followed downhill. */
+const STARTS = 4;
 /** What a verdict that is not kept weighs against the objective, in multiples of its present size. */
 const BROKEN = 1e6;
 /** Digits with which values are typed, the fewest first that serve. */
@@ -27,9 +28,9 @@ const DIGITS = [3, 4, 6, 9, undefined] as const;
 /** So near the best counts as reaching it, as a share. */
 const NEAR = 1e-3;
 
-/** Finds where some inputs, within bounds, make a result as small, large or flat as can be while verdicts are kept. The range is
- *  divided ever finer where it promises most (Jones, Perttunen and Stuckman 1993), then followed downhill. Sheets that only the
- *  engine can compute are looked at on a grid in place of that. What is given as found has been typed into the sheet.
+/** Finds where some inputs, within bounds, make a result as small, large or flat as can be while verdicts are kept: a grid over
+ *  the bounds, and from its best places downhill. A valley narrower than a step of the grid can be missed. What is given as found
+ *  has been typed into the sheet.
  *  @throws An error in words for the reader where a cell is no input or no result, or bounds are none. */
 export async function optimise(model: SheetModel, question: OptimiseQuestion, watch?: Watch): Promise<Optimum> {
   const inputs = question.inputs.map((place) => inputAt(model, place));
@@ -59,9 +60,6 @@ function boundsOf(input: Input | undefined, range = input?.range): readonly [num
     throw new QuestionError(`The bounds of ${input.label} must be two numbers, the lower first.`);
   return [from, to];
 }
-
-/** Ends the division of the range from within. */
-class Enough extends Error {}
 
 class Optimiser {
   readonly #question: OptimiseQuestion;
@@ -93,8 +91,13 @@ class Optimiser {
   }
 
   async find(): Promise<Optimum> {
-    const start = this.#runner.isCompiled ? ((await this.#divided()) ?? (await this.#grid())) : await this.#grid();
-    const place = await polished((at) => this.#cost(at), start);
+    let lowest = Infinity;
+    let place: readonly number[] = [];
+    for (const start of await this.#starts()) {
+      const end = await polished((at) => this.#cost(at), start);
+      const cost = await this.#cost(end);
+      if (cost < lowest) [lowest, place] = [cost, end];
+    }
     const found = await this.#typed(this.#valuesAt(place));
     return {
       inputs: this.#inputs,
@@ -106,43 +109,19 @@ class Optimiser {
     };
   }
 
-  /** Nothing where some of it was left to the engine after all. */
-  async #divided(): Promise<readonly number[] | undefined> {
-    let isWhole = true;
-    let lowest = Infinity;
-    let best: readonly number[] | undefined;
-    const cost = (place: readonly number[]): number => {
-      const values = this.#runner.quick(this.#valuesAt(place));
-      isWhole &&= values !== undefined;
-      if (!isWhole || this.#looked++ > MOST_LOOKS) throw new Enough();
-      const found = values ? this.#weigh(values) : Infinity;
-      if (found < lowest) [lowest, best] = [found, Array.from(place)];
-      return found;
-    };
+  /** The best places of a grid, ends included. */
+  async #starts(): Promise<readonly (readonly number[])[]> {
     const count = this.#inputs.length;
-    const ends = (at: 0 | 1): number[] => Array.from({ length: count }, () => at);
-    try {
-      direct(cost, ends(0), ends(1), { iterations: ROUNDS[count] ?? 20 });
-    } catch (error) {
-      if (!(error instanceof Enough)) throw error;
-    }
-    await this.#breath.take();
-    return isWhole ? best : undefined;
-  }
-
-  async #grid(): Promise<readonly number[]> {
-    const count = this.#inputs.length;
-    const steps = GRID[count] ?? 3;
-    let lowest = Infinity;
-    let best: number[] = Array.from({ length: count }, () => 0.5);
+    const steps = GRID[this.#runner.isCompiled ? 'compiled' : 'engine'][count] ?? 3;
+    const placeAt = (id: number): number[] =>
+      this.#inputs.map((_, index) => (Math.floor(id / steps ** index) % steps) / (steps - 1));
+    const best = new BestRows(STARTS);
     const of = steps ** count;
     for (let id = 0; id < of; id++) {
-      await this.#breath.take({ done: id, of });
-      const place = best.map((_, index) => (Math.floor(id / steps ** index) % steps) / (steps - 1));
-      const found = await this.#cost(place);
-      if (found < lowest) [lowest, best] = [found, place];
+      if (this.#breath.isDue) await this.#breath.take({ done: id, of });
+      best.offer(-(await this.#cost(placeAt(id))), id);
     }
-    return best;
+    return best.sorted().map(({ id }) => placeAt(id));
   }
 
   #valuesAt(place: readonly number[]): number[] {
