@@ -17,3 +17,9 @@ export function normalNumbers(seed: number): () => number {
     return radius * Math.cos(angle);
   };
 }
+
+/** Numbers evenly spread from −1 to 1; the same seed gives the same ones. */
+export function evenNumbers(seed: number): () => number {
+  const generator = xoroshiro128plus(seed);
+  return () => 2 * uniformFloat64(generator) - 1;
+}

@@ -1,5 +1,6 @@
 import type { AnyFunction } from '../define.ts';
 import { spreadOdds, spreadPercentile } from './read.ts';
+import { spreadNetwork } from './spread-network.ts';
 import {
   spreadCauses,
   spreadDriver,
@@ -17,6 +18,7 @@ export const spreadFunctions: readonly AnyFunction[] = [
   spreadQtc,
   spreadPeak,
   spreadLevel,
+  spreadNetwork,
   spreadPercentile,
   spreadOdds,
   spreadCauses,
