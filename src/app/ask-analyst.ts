@@ -6,8 +6,9 @@ import type { Analyst } from '../analysis/types.ts';
 import { kinds, type Answer, type Wish } from '../components/ask/data.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { keyOf, placeOf } from '../engine/cell-index.ts';
-import { drivesAnswer, followsAnswer, seekAnswer } from './ask-found.ts';
-import { mapAnswer, sweepAnswer } from './ask-drawn.ts';
+import { drivesAnswer, followsAnswer, seekAnswer, setWords } from './ask-found.ts';
+import { mapAnswer } from './ask-map.ts';
+import { sweepAnswer } from './ask-sweep.ts';
 import { everyVerdict } from './ask-every.ts';
 import { mapQuestion, scatterQuestion, seekQuestion, sweepQuestion, type Asking } from './ask-question.ts';
 import { scatterAnswer } from './ask-scattered.ts';
@@ -28,7 +29,7 @@ export async function answerTo(
   switch (wish.kind) {
     case 'seek':
       if (wish.result === EVERY) return everyVerdict(analyst, asking, given, watch, note);
-      return seekAnswer(await analyst.seek(seekQuestion(asking, given), watch), system, note);
+      return seekAnswer(await analyst.seek(seekQuestion(asking, given), watch), given, system, note);
     case 'sweep':
       return sweepAnswer(await analyst.sweep(sweepQuestion(asking), watch), hasVerdicts, system, note);
     case 'map':
@@ -104,7 +105,7 @@ export async function readSentence(
             : 'good'
           : settingText({ unit: at ? unitOf(at, document) : '' }, target.value, 6),
       input: moved,
-      given: given.map(({ label, text }) => `${label} ${text}`).join(', '),
+      given: setWords(given),
     },
     given,
   };

@@ -5,9 +5,10 @@ import type { Sweep } from '../analysis/sweep-types.ts';
 import type { Analyst } from '../analysis/types.ts';
 import type { Answer, Setting } from '../components/ask/data.ts';
 import type { OctavoDocument } from '../document/types.ts';
+import type { CellValue } from '../engine/types.ts';
 import { parseQuantity } from '../units/parse.ts';
-import { standingSaid } from './ask-drawn.ts';
-import { emptyAnswer, rangeWords } from './ask-found.ts';
+import { standingSaid } from './ask-sweep.ts';
+import { emptyAnswer, givenSaid, rangeWords, setWords } from './ask-found.ts';
 import { spanOf, type Asking } from './ask-question.ts';
 
 /** So many values are tried over the range. */
@@ -33,10 +34,11 @@ export async function everyVerdict(
   const isGood = asking.wish.target === 'clear' ? ['good', 'caution'] : ['good'];
   const found = nearestGood(swept, (at) => isGood.includes(swept.worst[at] ?? 'problem'));
   const { input, values } = swept;
+  const nearest = fewestShort(swept);
   const range = rangeWords(input, span.from, span.to, document.system);
-  const sets = given.map(({ sheet, cell, label, text }) => ({ sheet, cell, label, text }));
   const settings: Setting[] = [];
-  for (const at of found) {
+  const listed = found.length > 0 ? found : [nearest.at];
+  for (const at of listed) {
     const value = values[at] ?? 0;
     const short = settingText(input, value, DIGITS);
     const rounded = parseQuantity(short)?.value ?? value;
@@ -49,20 +51,22 @@ export async function everyVerdict(
       watch,
     );
     // Where rounding would spoil it, all digits are typed.
-    const text = isGood.includes(checked.worst[0] ?? 'problem') ? short : settingText(input, value);
+    const text =
+      found.length === 0 || isGood.includes(checked.worst[0] ?? 'problem') ? short : settingText(input, value);
     settings.push({ sheet: input.sheet, cell: input.cell, label: input.label, text });
   }
   const aim = asking.wish.target === 'clear' ? 'no verdict fails' : 'every verdict is good';
+  const answered =
+    found.length > 0
+      ? `With ${settings.map(({ label, text }) => `${label} ${text}`).join(' or ')} ${aim}; ${TRIED} values tried, ${range}.`
+      : `At none of ${TRIED} values, ${range}, it holds that ${aim}. Nearest is ${settingText(input, values[nearest.at] ?? 0, DIGITS)}: ${named(nearest.labels)}.`;
   return {
     ...emptyAnswer,
-    said:
-      found.length > 0
-        ? `With ${settings.map(({ label, text }) => `${label} ${text}`).join(' or ')} ${aim}; ${TRIED} values tried, ${range}.`
-        : `At none of ${TRIED} values, ${range}, it holds that ${aim}. ${bestSaid(swept)}`,
+    said: `${givenSaid(given)} ${answered}`.trim(),
     found: settings.map((set, index) => ({
-      words: `${set.label} ${set.text}`,
-      consequence: standingSaid(swept, found[index] ?? 0),
-      sets: [...sets, set],
+      words: setWords([...given, set]),
+      consequence: found.length > 0 ? standingSaid(swept, listed[index] ?? 0) : `Nearest: ${named(nearest.labels)}`,
+      sets: [...given, set],
     })),
     tables: [
       {
@@ -94,18 +98,26 @@ function nearestGood({ values, input }: Sweep, isGood: (at: number) => boolean):
   return nearest;
 }
 
-/** The value at which the fewest verdicts are short of good. */
-function bestSaid({ columns, values, input }: Sweep): string {
-  const short = values.map((_, at) =>
-    columns.filter(({ cells }) => {
-      const cell = cells[at];
-      return !(cell?.kind === 'record' && cell.record.kind === 'verdict' && cell.record.status === 'good');
-    }),
-  );
-  const best = short.reduce((least, each, at) => (each.length < (short[least]?.length ?? 0) ? at : least), 0);
-  const names = (short[best] ?? []).map(({ result }) => `“${result.label}”`).slice(0, 5);
-  return `Nearest is ${settingText(input, values[best] ?? 0, DIGITS)}, where ${short[best]?.length ?? 0} are not good: ${names.join(', ')}.`;
+/** The place with the fewest verdicts short of good, of several the one nearest to the present value; and which verdicts those are. */
+function fewestShort({ columns, values, input }: Sweep): { readonly at: number; readonly labels: readonly string[] } {
+  const present = typeof input.present === 'number' ? input.present : 0;
+  const short = values.map((value, at) => ({
+    at,
+    away: Math.abs(value - present),
+    labels: columns.filter(({ cells }) => !isGoodVerdict(cells[at])).map(({ result }) => result.label),
+  }));
+  const [best] = short.toSorted((a, b) => a.labels.length - b.labels.length || a.away - b.away);
+  return best ?? { at: 0, labels: [] };
 }
+
+const isGoodVerdict = (cell: CellValue | undefined): boolean =>
+  cell?.kind === 'record' && cell.record.kind === 'verdict' && cell.record.status === 'good';
+
+const named = (labels: readonly string[]): string =>
+  `${labels.length} not good: ${labels
+    .slice(0, 4)
+    .map((label) => `“${label}”`)
+    .join(', ')}${labels.length > 4 ? ', …' : ''}`;
 
 const withTexts = (document: OctavoDocument, given: readonly SetInput[]): OctavoDocument => ({
   ...document,

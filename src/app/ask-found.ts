@@ -1,6 +1,6 @@
 import type { Branch as Drive, Drives, Follows } from '../analysis/drives-types.ts';
 import type { Found, Seek } from '../analysis/seek-types.ts';
-import type { Input, Result } from '../analysis/subject-types.ts';
+import type { Input, Result, SetInput } from '../analysis/subject-types.ts';
 import { inputWords, resultWords } from '../analysis/words.ts';
 import type { Answer, Bar, Branch } from '../components/ask/data.ts';
 import type { UnitSystem } from '../document/types.ts';
@@ -9,18 +9,24 @@ import { show } from '../units/show.ts';
 
 export const emptyAnswer = { found: [], bars: [], tables: [] } as const;
 
+/** What was set first, and is set with what is found. */
+export const givenSaid = (given: readonly SetInput[]): string => (given.length > 0 ? `With ${setWords(given)}:` : '');
+
+export const setWords = (sets: readonly Pick<SetInput, 'label' | 'text'>[]): string =>
+  sets.map(({ label, text }) => `${label} ${text}`).join(', ');
+
 /** All values that bring the result to its target; where none does, the nearest. */
-export function seekAnswer(seek: Seek, system: UnitSystem, note: string): Answer {
+export function seekAnswer(seek: Seek, given: readonly SetInput[], system: UnitSystem, note: string): Answer {
   const { found, nearest, input, result, sentence, stretches } = seek;
   const listed: readonly Found[] = found.length > 0 ? found : nearest ? [nearest] : [];
   const rows = listed.map(({ set, result: value }) => [set.text, resultWords(result, value, system)]);
   return {
     ...emptyAnswer,
-    said: [sentence, ...stretchesSaid(seek, stretches, system)].join(' '),
+    said: [givenSaid(given), sentence, ...stretchesSaid(seek, stretches, system)].join(' ').trim(),
     found: listed.map(({ set, result: value }) => ({
-      words: `${input.label} ${set.text}`,
+      words: setWords([...given, set]),
       consequence: `${found.length > 0 ? '' : 'Nearest: '}${result.label} ${resultWords(result, value, system)}`,
-      sets: [set],
+      sets: [...given, set],
     })),
     tables: [
       {

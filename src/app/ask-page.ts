@@ -239,7 +239,7 @@ export class AskPage extends LitElement {
   async #keep(answer: Answer): Promise<void> {
     const { app, workbook, wish } = this;
     const name = resultOf(this.#subject, wish?.result ?? '')?.label ?? '';
-    const title = `${kinds[wish?.kind ?? 'seek']} ${wish?.kind === 'follows' ? '' : name}`.trim();
+    const title = [kinds[wish?.kind ?? 'seek'], ...(wish?.kind === 'follows' || name === '' ? [] : [name])].join(': ');
     const { command, sheet } = sheetOfAnswer(workbook.document, this.sheet.id, title, answer);
     this.#close();
     if (!(await app.acts.do(command))) return;

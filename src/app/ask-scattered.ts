@@ -1,4 +1,5 @@
 import type { Curve } from '../../functions/values/curve.ts';
+import { frequencies } from '../../functions/values/grid.ts';
 import type { TableRecord } from '../../functions/values/table.ts';
 import type { Scatter, Scattered } from '../analysis/scatter-types.ts';
 import { resultWords } from '../analysis/words.ts';
@@ -42,6 +43,7 @@ export function scatterAnswer({ runs, seed, results }: Scatter, system: UnitSyst
     ],
     tables: [
       ...numbers.map((each) => ({ table: numberTable(each), live: [undefined, each.result] })),
+      ...(curve ? [{ table: bandTable(curve), isForSheet: true as const }] : []),
       ...(verdicts.length > 0 ? [{ table: oddsTable(verdicts), live: verdicts.map(({ result }) => result) }] : []),
     ],
     note,
@@ -84,6 +86,31 @@ const oddsTable = (verdicts: readonly Of<'verdict'>[]): TableRecord => ({
     percent(odds.problem),
   ]),
 });
+
+/** So many frequencies stand in the kept table, at most. */
+const MOST_ROWS = 40;
+
+function bandTable({ result, low, middle, high, from, to }: Of<'curve'>): TableRecord {
+  const inside = [...frequencies.keys()].filter((at) => (frequencies[at] ?? 0) >= from && (frequencies[at] ?? 0) <= to);
+  const every = Math.max(1, Math.ceil(inside.length / MOST_ROWS));
+  const quantity = result.quantity ?? 'level';
+  return {
+    kind: 'table',
+    title: `${result.label} over the runs`,
+    columns: [
+      { name: 'Frequency', quantity: 'frequency' },
+      { name: '5 % lie below', quantity },
+      { name: 'Half lie below', quantity },
+      { name: '95 % lie below', quantity },
+    ],
+    rows: inside
+      .filter((_, index) => index % every === 0)
+      .map((at) => [frequencies[at] ?? 0, ...[low, middle, high].map((band) => finite(band[at]))]),
+  };
+}
+
+const finite = (value: number | undefined): number | null =>
+  value === undefined || !Number.isFinite(value) ? null : value;
 
 function bandsOf({ result, low, middle, high, from, to }: Of<'curve'>, system: UnitSystem): PlotData {
   const curve = (y: Float64Array): Curve => ({

@@ -82,8 +82,8 @@ export interface Axis {
   readonly to: number;
   /** Equal ratios are equally far apart. */
   readonly isLogarithmic?: boolean;
-  /** Its heights are no numbers that a reader could use. */
-  readonly isBare?: true;
+  /** Words that stand in place of numbers. */
+  readonly words?: readonly { readonly value: number; readonly text: string }[];
 }
 
 export type Point = readonly [across: number, up: number];

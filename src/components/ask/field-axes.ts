@@ -14,7 +14,7 @@ export interface LaidAxis {
 /** @param pixels - Where the two ends lie.
  *  @param apart - Pixels between two numbers, at least. */
 export function layAxis(
-  { quantity, from, to, isLogarithmic, isBare }: Axis,
+  { quantity, from, to, isLogarithmic, words }: Axis,
   system: UnitSystem,
   pixels: readonly [number, number],
   apart: number,
@@ -28,9 +28,10 @@ export function layAxis(
   const step = roundStep(((high - low) * apart) / Math.max(Math.abs(end - start), apart));
   const length = Math.abs(end - start);
   const rounded = isLogarithmic ? frequencyTicks(low, high, length, apart) : evenTicks(low, high, step);
-  const ticks = high > low && !isBare ? rounded : [];
+  const ticks = high > low ? rounded : [];
   const back = (value: number): number =>
     from + ((to - from) * (value - unit.of(from))) / (unit.of(to) - unit.of(from));
+  if (words) return { at, unit: '', ticks: words.map((word) => ({ ...word, pixel: at(word.value) })) };
   return { at, unit: unit.symbol, ticks: ticks.map((tick) => ({ ...tick, pixel: at(back(tick.value)) })) };
 }
 

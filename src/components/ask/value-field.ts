@@ -162,7 +162,7 @@ export class ValueField extends LitElement {
       </defs>
       ${x.ticks.map(
         ({ pixel, text }, index) =>
-          svg`<path class="grid" d="M${pixel} ${TOP}V${HEIGHT - BOTTOM}" /><text x=${pixel} y=${HEIGHT - 8} text-anchor="middle">${text}${index === x.ticks.length - 1 ? ` ${x.unit}` : ''}</text>`,
+          svg`<path class="grid" d="M${pixel} ${TOP}V${HEIGHT - BOTTOM}" /><text x=${pixel} y=${HEIGHT - 8} text-anchor=${pixel > width - 40 ? 'end' : 'middle'}>${text}${index === x.ticks.length - 1 ? ` ${x.unit}` : ''}</text>`,
       )}
       ${y.ticks.map(
         ({ pixel, text }, index) =>
