@@ -35,7 +35,25 @@ test('several threads give together what one gives', async () => {
       expect(shared).toEqual(await shortlist(question));
       expect(firsts.length).toBeGreaterThan(0);
     }),
-    { numRuns: 150 },
+    { numRuns: 60 },
+  );
+}, 60_000);
+
+test('given up at any moment, it ends with that or with the whole answer', async () => {
+  await fc.assert(
+    fc.asyncProperty(asked, fc.integer({ min: 0, max: 6 }), async (question, steps) => {
+      const control = new AbortController();
+      const analysts = [createAnalyst(), createAnalyst()];
+      const answer = sharedShortlist(analysts, question, { signal: control.signal }).then(
+        (found) => found,
+        (error: unknown) => (error instanceof DOMException ? error.name : String(error)),
+      );
+      for (let step = 0; step < steps; step++) await Promise.resolve();
+      control.abort();
+      const ended = await answer;
+      if (ended !== 'AbortError') expect(ended).toEqual(await shortlist(question));
+    }),
+    { numRuns: 60 },
   );
 }, 60_000);
 
