@@ -1,0 +1,62 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openSession } from '../../.config/browser-session.mjs';
+import { decibels, Person } from './person.ts';
+
+let session: Awaited<ReturnType<typeof openSession>>;
+let person: Person;
+
+beforeAll(async () => {
+  session = await openSession();
+  person = new Person(session.page);
+  await person.settled();
+});
+afterAll(async () => {
+  expect(session.problems).toEqual([]);
+  await session.close();
+});
+
+/** Takes the sheet shown over into a starter sheet, and closes what tells of it. */
+async function takeOver(from: string, title: string, name: string): Promise<void> {
+  await person.chooseForSheet(from, 'Take this over into…');
+  await person.seen('>>> input[type=search]:focus');
+  await session.page.keyboard.type(title);
+  await (await person.seen(`>>> ::-p-aria([name="${title}"][role="button"])`))?.click();
+  await person.seen(`>>> ::-p-text(“${from}” taken over into “${name}”)`);
+  await person.press('Escape');
+  await person.seen(`>>> [role=grid][aria-label="${name}"]`);
+  await person.settled();
+}
+
+test('two drivers are typed once and go from the check to the box, the panel, the parts, the saw and the basket', async () => {
+  await person.type('B4', 'Mine', '36 Hz');
+  await person.type('Width', '240 mm');
+  await person.type('MakeUp', '4 dB');
+  const pad = Person.numberIn(await person.textOf('D56'));
+
+  await takeOver('Two drivers', 'Vented box with a port that fits', 'Vented box');
+  await person.expectText('B2', /^Mine$/);
+  await person.type('SeriesOhms', '0.5 ohm');
+  const port = Person.numberIn(await person.textOf('C34'));
+
+  await person.showSheet('Two drivers');
+  await takeOver('Two drivers', 'Front panel and padding', 'Front panel');
+  await person.expectText('B4', /^Mine$/);
+  await person.expectNumber('D22', 240, 0);
+  await person.expectNumber('D62', pad, decibels);
+
+  await takeOver('Front panel', 'First-draft crossover', 'First crossover');
+  await person.expectText('B5', /^Mine$/);
+  await person.expectNumber('D26', 4, 0);
+  await person.expectNumber('D28', pad, decibels);
+
+  await person.showSheet('Vented box');
+  await takeOver('Vented box', 'Saw list', 'Saw list');
+  await person.expectText('B4', /^Mine$/);
+  await person.expectNumber('B36', 0.5, 0);
+  // As the old sheet shows it, to its last digit.
+  await person.expectNumber('B44', port, 0.5);
+
+  await person.showSheet('Two drivers');
+  await takeOver('Two drivers', 'Shopping basket', 'Basket');
+  await person.expectText('B6', /^Mine$/);
+});
