@@ -112,11 +112,11 @@ export class SheetHead extends LitElement {
   }
 
   /** Takes a cell that is pointed at into the formula being edited; says whether there is one. */
-  point(selection: Selection): boolean {
+  point(selection: Selection, isByKey = false): boolean {
     const editor = this.renderRoot.querySelector<FormulaEditor>('formula-editor');
     if (!editor?.isPointing) return false;
     this.#pointed = selection;
-    editor.insertReference(cellsOf(selection));
+    editor.insertReference(cellsOf(selection), isByKey);
     return true;
   }
 
@@ -273,7 +273,7 @@ export class SheetHead extends LitElement {
       cell: (row: number, column: number) => sheet.cells.get(formatAddress({ row, column })),
     };
     const to = stepped(from.focus, isEdge ? `edge-${toward}` : toward, cells, 1);
-    this.point(extended(from, to, isExtending && !isFirst));
+    this.point(extended(from, to, isExtending && !isFirst), true);
     this.#fire('pointed', to);
   }
 

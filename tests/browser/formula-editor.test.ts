@@ -76,6 +76,19 @@ describe('the formula editor', () => {
     expect(event.detail).to.deep.equal({ text: '15 L', move: 'leave' });
   });
 
+  it('keeps what was typed with Tab, and lets the reader through where nothing was', async () => {
+    const element = await editor('12 L');
+    const moves: unknown[] = [];
+    element.addEventListener('commit', (event) => moves.push((event as CustomEvent<{ move: string }>).detail.move));
+    element.begin('14 L');
+    await sendKeys({ press: 'Tab' });
+    expect(moves).to.deep.equal(['right']);
+    element.focus();
+    await sendKeys({ press: 'Tab' });
+    expect(moves).to.deep.equal(['right']);
+    expect(document.activeElement).not.to.equal(element);
+  });
+
   it('says which argument is at hand, in what unit and range', async () => {
     const element = await editor();
     element.begin('=CLOSED.QTC(0.386, ');

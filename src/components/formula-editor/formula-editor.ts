@@ -71,15 +71,16 @@ export class FormulaEditor extends LitElement {
   }
 
   /** Writes a reference at the caret; one after another replaces it. */
-  insertReference(cells: string): void {
+  insertReference(cells: string, isByKey = false): void {
     const { from, to } = this.#pointing.word ?? { from: this.position, to: this.position };
     this.#replace(from, to, cells);
     this.#pointing.wrote({ from, to: from + cells.length });
+    if (isByKey) return;
     // The press that pointed takes the focus to the sheet after this; it comes back at once.
     this.#keepsFocus = true;
     setTimeout(() => {
       this.#keepsFocus = false;
-      this.field.focus();
+      if (this.isEditing) this.field.focus();
     });
   }
 
@@ -196,8 +197,7 @@ export class FormulaEditor extends LitElement {
   };
 
   readonly #pressed = (event: KeyboardEvent): void => {
-    // Keys of an input method are its own.
-    if (event.isComposing) return;
+    if (event.isComposing) return; // Keys of an input method are its own.
     const act = keyAct(event, this.#completion, {
       commit: (move) => this.#commit(move),
       cancel: () => this.#cancel(),

@@ -40,7 +40,8 @@ function inLine({ key, shiftKey }: KeyboardEvent, acts: KeyActs): (() => void) |
     case 'Enter':
       return () => acts.commit(shiftKey ? 'up' : 'down');
     case 'Tab':
-      return () => acts.commit(shiftKey ? 'left' : 'right');
+      // With nothing being written it leads on through the page: nobody is held here.
+      return acts.step && (() => acts.commit(shiftKey ? 'left' : 'right'));
     case 'Escape':
       return acts.cancel;
     case 'F4':
