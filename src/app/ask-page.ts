@@ -20,6 +20,9 @@ import { answerTo, readSentence } from './ask-analyst.ts';
 import { sheetOfAnswer } from './ask-sheet.ts';
 import { choicesOf, firstWish, inputOf, movedOf, resultOf, spreadOf, EVERY } from './ask-wish.ts';
 
+/** On a page as narrow as this the form fills the view. */
+const NARROW = 600;
+
 /** Kept from page to page: its thread is there at once the next time. */
 let analyst: Analyst | undefined;
 
@@ -39,6 +42,8 @@ export class AskPage extends LitElement {
   /** Inputs behind a result, biggest effect first. */
   @state() private behind: { readonly of: string; readonly ids: readonly string[] } | undefined;
   #subject: Subject = { inputs: [], results: [] };
+  /** What the answer is called when it is kept. */
+  #title = '';
   #given: SeekQuestion['given'] = [];
   #asking = new AbortController();
   #ordering = new AbortController();
@@ -132,6 +137,8 @@ export class AskPage extends LitElement {
     const result = offered.some(({ id }) => id === wish.result) ? wish.result : (offered[0]?.id ?? '');
     this.wish = { ...wish, result, input: filled(wish.input), second: filled(wish.second) };
     if (isOther || result !== wish.result) void this.#order(result, false);
+    // A line is drawn anew while one changes what is asked.
+    if (this.answer && wish.kind === 'sweep') void this.#ask();
   }
 
   /** Puts the inputs behind a result first.
@@ -180,6 +187,8 @@ export class AskPage extends LitElement {
   }
 
   #answerTo(wish: Wish): Promise<Answer> {
+    const name = wish.kind === 'follows' ? '' : (resultOf(this.#subject, wish.result)?.label ?? '');
+    this.#title = [kinds[wish.kind], ...(name === '' ? [] : [name])].join(': ');
     const { signal } = this.#asking;
     return answerTo(
       this.#analyst,
@@ -201,16 +210,21 @@ export class AskPage extends LitElement {
     const { signal } = this.#asking;
     this.#tell('Looking…');
     this.progress = 0;
-    this.answer = undefined;
+    if (this.wish?.kind !== 'sweep') this.answer = undefined;
     try {
       const answer = await act();
       if (signal.aborted) return;
       this.answer = answer;
       this.#tell(answer.said);
+      await this.updateComplete;
+      this.renderRoot.querySelector('ask-told')?.scrollIntoView({ block: innerWidth < NARROW ? 'start' : 'nearest' });
     } catch (error) {
       if (this.#asking.signal !== signal) return;
       if (signal.aborted) this.#tell('Given up: nothing was changed.');
-      else this.#tell(error instanceof Error ? error.message : String(error), true);
+      else {
+        this.answer = undefined;
+        this.#tell(error instanceof Error ? error.message : String(error), true);
+      }
     } finally {
       if (this.#asking.signal === signal) this.progress = undefined;
     }
@@ -237,10 +251,8 @@ export class AskPage extends LitElement {
   }
 
   async #keep(answer: Answer): Promise<void> {
-    const { app, workbook, wish } = this;
-    const name = resultOf(this.#subject, wish?.result ?? '')?.label ?? '';
-    const title = [kinds[wish?.kind ?? 'seek'], ...(wish?.kind === 'follows' || name === '' ? [] : [name])].join(': ');
-    const { command, sheet } = sheetOfAnswer(workbook.document, this.sheet.id, title, answer);
+    const { app, workbook } = this;
+    const { command, sheet } = sheetOfAnswer(workbook.document, this.sheet.id, this.#title, answer);
     this.#close();
     if (!(await app.acts.do(command))) return;
     app.go({ sheet, cell: 'A1' });
