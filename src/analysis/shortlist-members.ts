@@ -8,6 +8,7 @@ import type { Candidate, ShortlistQuestion } from './shortlist-types.ts';
 /** A candidate with all that the rules need of it, found out once. */
 export interface Member {
   readonly place: number;
+  readonly id: string;
   readonly name: string;
   readonly flange: number;
   readonly level: number;
@@ -54,7 +55,7 @@ function listOf(candidates: readonly Candidate[], question: ShortlistQuestion, i
   let aside = 0;
   for (const [place, candidate] of candidates.entries()) {
     const driver = driverOfCandidate(candidate);
-    const member = 'why' in driver ? driver : memberOf(driver, place, question, isUpper, isLower);
+    const member = 'why' in driver ? driver : memberOf(driver, candidate.id, place, question, isUpper, isLower);
     if ('floor' in member) members.push(member);
     else {
       why.set(place, member.why);
@@ -66,6 +67,7 @@ function listOf(candidates: readonly Candidate[], question: ShortlistQuestion, i
 
 function memberOf(
   driver: Driver,
+  id: string,
   place: number,
   question: ShortlistQuestion,
   isUpper: boolean,
@@ -83,7 +85,7 @@ function memberOf(
   const first = isUpper ? NO_FIRST : firstFigures(driver, question);
   if ('why' in first) return first;
   // Without a price a ranking by price has no number, and the row comes last.
-  return { place, name, flange, level, re, price: price ?? Number.NaN, resonance: fs, ...first, floor, ceiling };
+  return { place, id, name, flange, level, re, price: price ?? Number.NaN, resonance: fs, ...first, floor, ceiling };
 }
 
 const lacking = (name: string, what: string): Refusal => ({ why: `${name} has no ${what}: add it to its rows.` });

@@ -96,7 +96,7 @@ export interface ShortlistQuestion {
 export interface Shortlist {
   readonly rows: readonly Row[];
   readonly judged: number;
-  /** Set aside because they do not keep the limits. */
+  /** Set aside because they do not keep the limits, or have one driver in two places. */
   readonly outside: number;
   readonly counts: Readonly<Record<Standing, number>>;
   /** For each member of each list: its best partner's row, or why it has none. */

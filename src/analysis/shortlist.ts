@@ -107,6 +107,11 @@ class Judge {
         continue;
       }
       if (this.#dearest < Infinity) this.#noteAffordable(id);
+      // One driver in two places is no team.
+      if (low.id === high.id || high.id === third?.id) {
+        this.#outside++;
+        continue;
+      }
       const octaves = figures[0] ?? Number.NaN;
       const standing = standingOf(octaves, figures[6] ?? Number.NaN, this.#rules.comfortable);
       this.#counts[standing]++;

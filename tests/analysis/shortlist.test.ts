@@ -155,6 +155,17 @@ describe('the shortlist of pairs', () => {
     expect(team?.price).toBe(2 * 184);
   });
 
+  test('one driver in two places is no team', async () => {
+    const [a, b] = [
+      driver('A', [52, 85, 4.5, 132, 6500, 88.6, 5.9, 38]),
+      driver('B', [60, 85, 4.5, 132, 6500, 88.6, 5.9, 38]),
+    ];
+    const tweeters = [driver('T', [850, 7, 0.35, 104, 22000, 90, 5.6, 34])];
+    const { rows, outside, judged } = await shortlist(question({ woofers: [a, b], mids: [a, b], tweeters }));
+    expect(rows.map(({ names }) => names.join(' ')).sort()).toEqual(['A B T', 'B A T']);
+    expect([outside, judged]).toEqual([2, 2]);
+  });
+
   test('a formula that cannot be read is refused, and a long list can be given up', async () => {
     await expect(shortlist(question({ ranking: 'loudness*2' }))).rejects.toThrow('cannot be read');
     await expect(shortlist(question({ ranking: 'window*(' }))).rejects.toThrow('cannot be read');

@@ -28,7 +28,7 @@ const drivers = (count: number, [fs, sd, xmax, flange, breakup]: readonly number
     const other = 0.7 + 0.6 * ((index * 0.414) % 1);
     const times = (value = 0, by = share): string => String(Number((value * by).toPrecision(5)));
     return {
-      id: String(index),
+      id: `${fs} ${index}`,
       name: `D-${index}`,
       rows: {
         Fs: `${times(fs)} Hz`,
