@@ -92,3 +92,22 @@ test('an edit over one that was not heard of is not saved; the reader is asked, 
   });
   expect(kept).toHaveLength(2);
 });
+
+test('an edit over one that was not heard of can replace it', async () => {
+  await deafen(here);
+  await here.page.bringToFront();
+  await here.type('D22', '104');
+  await expect.poll(() => savingIn(here)).toMatch(/Saved/);
+  await here.atRest();
+  await there.page.bringToFront();
+  await there.type('D22', '99');
+  await (await there.seen('>>> ::-p-aria([name="Replace theirs"][role="button"])'))?.click();
+  await expect.poll(() => noticesIn(there.page)).toEqual([]);
+  await expect.poll(() => savingIn(there)).toMatch(/Saved/);
+  await here.page.bringToFront();
+  await here.page.reload({ waitUntil: 'load' });
+  await here.atRest();
+  await here.expectText('D22', /^99 dB$/);
+  const kept = await here.page.evaluate(() => document.querySelector('octavo-app')?.session?.documents.length);
+  expect(kept).toBe(1);
+});
