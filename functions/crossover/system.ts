@@ -54,15 +54,14 @@ export const systemOffAxis = define({
   compute: (given): Curve | Problem => summed('Level off the axis', given.ways, () => sumAt(given.ways, given)),
 });
 
-/** Refuses ways that cannot share an amplifier: what acts ahead of it differs between them. */
+/** Refuses ways that cannot share an amplifier: what acts ahead of it differs between them. A gain does not tell, since it
+ *  may stand for what the cabinet takes. */
 function apart(all: readonly Way[]): Problem | undefined {
   const [first] = all;
-  const other = all.find(
-    ({ active, gain, delay }) => active !== first?.active || gain !== first?.gain || delay !== first?.delay,
-  );
+  const other = all.find(({ active, delay }) => active !== first?.active || delay !== first?.delay);
   if (first === undefined || other === undefined) return undefined;
   return new Problem(
-    say`“${first.name}” and “${other.name}” differ in active filter, gain or delay, so each has an amplifier of its own; give those that share one, or WAY.IMPEDANCE of each.`,
+    say`“${first.name}” and “${other.name}” differ in active filter or delay, so each has an amplifier of its own; give those that share one, or WAY.IMPEDANCE of each.`,
     'ways',
   );
 }
@@ -75,7 +74,7 @@ export const systemImpedance = define({
   source: { source: 'own', at: 'sum of the complex admittances' },
   example: { formula: `=SYSTEM.IMPEDANCE(${low}, ${high})`, gives: { quantity: 'resistance' } },
   remarks:
-    'Only ways that share an amplifier belong here; those with an active filter, gain or delay of their own are refused. Below what the amplifier allows at any frequency, do not connect it.',
+    'Only ways that share an amplifier belong here; those with an active filter or a delay of their own are refused. Below what the amplifier allows at any frequency, do not connect it.',
   compute: (given): Curve | Problem => {
     const band = apart(given.ways) ?? bandOfWays(given.ways);
     if (band instanceof Problem) return band;

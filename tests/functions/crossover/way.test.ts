@@ -244,11 +244,13 @@ describe('ways that cannot share an amplifier', () => {
   const filter = curve('FILTER.SLOPE', 1000, 'LR4', 'low');
   test.each([
     ['active filter', way('WAY.ACTIVE', plain, filter)],
-    ['gain', { ...plain, gain: 3 }],
     ['delay', { ...plain, delay: 1e-4 }],
   ])('their load is refused: %s', (_, other) => {
     expect(refusal('SYSTEM.IMPEDANCE', plain, other)).toContain('an amplifier of its own');
     expect(at(curve('SYSTEM.IMPEDANCE', other), 1000)).toBeCloseTo(8, 12);
+  });
+  test('a gain may stand for the loss of a cabinet and is let through', () => {
+    expect(at(curve('SYSTEM.IMPEDANCE', plain, { ...plain, gain: -3 }), 1000)).toBeCloseTo(4, 12);
   });
   test('one active filter ahead of all of them is no such difference', () => {
     const both = [way('WAY.ACTIVE', plain, filter), way('WAY.ACTIVE', plain, filter)];
