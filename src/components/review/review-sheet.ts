@@ -26,6 +26,9 @@ const letters: Readonly<Partial<Record<Origin, string>>> = {
   assumed: 'A',
 };
 
+/** Texts of more characters than this are broken into lines. */
+const LONG = 24;
+
 const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
 
 /** The review of a sheet as a page to read, print and check. */
@@ -121,39 +124,44 @@ function plot(each: ReviewPlot): TemplateResult {
 const tables = (sections: readonly ReviewSection[]): TemplateResult =>
   html`<div class="sections">
     ${sections.map(
-      ({ title, columns, rows }) => html`
-        ${title === '' ? nothing : html`<h4>${title}</h4>`}
-        <table aria-label=${title || 'Rows'}>
-          ${
-            columns.length < 2
-              ? nothing
-              : html`<thead>
-                  <tr>
-                    <td></td>
-                    ${columns.map((column) => html`<th scope="col">${column}</th>`)}
-                  </tr>
-                </thead>`
-          }
-          <tbody>
-            ${rows.map(
-              ({ label, cells }) =>
-                html`<tr>
-                  <th scope="row">${label}</th>
-                  ${cells.map(cell)}
-                </tr>`,
-            )}
-          </tbody>
-        </table>
-      `,
+      ({ title, columns, rows }) =>
+        html`<div class=${isWide({ columns, rows }) ? 'wide' : ''}>
+          ${title === '' ? nothing : html`<h4>${title}</h4>`}
+          <table aria-label=${title || 'Rows'}>
+            ${
+              columns.length < 2
+                ? nothing
+                : html`<thead>
+                    <tr>
+                      <td></td>
+                      ${columns.map((column) => html`<th scope="col">${column}</th>`)}
+                    </tr>
+                  </thead>`
+            }
+            <tbody>
+              ${rows.map(
+                ({ label, cells }) =>
+                  html`<tr>
+                    <th scope="row">${label}</th>
+                    ${cells.map(cell)}
+                  </tr>`,
+              )}
+            </tbody>
+          </table>
+        </div>`,
     )}
   </div>`;
+
+/** More than half of the page has room for, as four drivers side by side. */
+const isWide = ({ columns, rows }: Pick<ReviewSection, 'columns' | 'rows'>): boolean =>
+  columns.length > 3 || rows.some(({ cells }) => cells.filter(({ text }) => text.length > LONG).length > 1);
 
 function cell({ text, origin }: ReviewCell): TemplateResult {
   const letter = origin && letters[origin];
   const mark = letter
     ? html`<sup aria-hidden="true">${letter}</sup><span class="heard">${originWords[origin]}</span>`
     : nothing;
-  return html`<td class=${text.length > 24 ? 'long' : ''}>${text}${mark}</td>`;
+  return html`<td class=${text.length > LONG ? 'long' : ''}>${text}${mark}</td>`;
 }
 
 declare global {

@@ -120,6 +120,9 @@ export const reviewStyles = css`
     columns: 2 300px;
     column-gap: 24px;
   }
+  .sections .wide {
+    column-span: all;
+  }
   table {
     width: 100%;
     margin-bottom: 12px;
@@ -147,6 +150,7 @@ export const reviewStyles = css`
     overflow-wrap: normal;
   }
   tr > :first-child {
+    min-width: 90px;
     padding-inline-start: 0;
     text-align: start;
   }
