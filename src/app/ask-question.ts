@@ -32,6 +32,7 @@ function typed(
   { label, quantity, unit }: { readonly label: string; readonly quantity?: QuantityName; readonly unit: string },
 ): number {
   const example = `as in 12${unit === '' ? '' : ` ${unit}`}`;
+  if (text.trim() === '') throw new QuestionError(`Type a value for ${label}, ${example}.`);
   const read = parseQuantity(text);
   if (!read) throw new QuestionError(`${label}: “${text}” is no quantity; type a number, ${example}.`);
   if (read.unit === '') {

@@ -95,6 +95,7 @@ describe('what stands in the form', () => {
 
   test.each([
     [{ target: '30 Hz', result: `${qtc.sheet}!C22` }, /Hz is the unit of/],
+    [{ target: '', result: `${qtc.sheet}!C22` }, /^Type a value for Damping Qtc/],
     [{ target: 'much', result: `${qtc.sheet}!C22` }, /“much” is no quantity/],
     [{ kind: 'sweep', steps: 'some' }, /“some” is no whole number/],
     [{ kind: 'sweep', input: { id: `${qtc.sheet}!B19`, from: '30 L', to: '3 L' } }, /must begin below its end/],
