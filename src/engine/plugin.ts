@@ -34,7 +34,6 @@ export interface EngineContext {
   nameOf(sheet: number): string;
 }
 
-type Node = Parameters<FunctionPlugin['evaluateAst' & keyof FunctionPlugin]>[0];
 interface CallNode {
   readonly args: readonly ArgumentNode[];
 }
@@ -110,7 +109,7 @@ export function pluginFor(definitions: readonly AnyFunction[]): typeof FunctionP
     /** An argument's value; an error anywhere in it is the value. */
     #value(argument: ArgumentNode, state: State): RawValue | CellError | undefined {
       if (argument.type === 'EMPTY') return undefined;
-      const value: unknown = this.evaluateAst(argument as unknown as Node, state as never);
+      const value: unknown = this.evaluateAst(argument as never, state as never);
       if (value instanceof SimpleRangeValue) {
         const rows = value.data;
         const error = rows.flat().find((each) => each instanceof CellError);
