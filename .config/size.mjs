@@ -4,7 +4,7 @@ import { join, resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
 
 const built = resolve(import.meta.dirname, '../dist');
-/** Of the whole, a third is the catalogue of functions, which grows with what the tool knows, and a third the engine. */
+/** Of the whole, half is the engine in its worker with the catalogue of functions, which grows with what the tool knows. */
 const budget = { 'before the first grid is painted': 60, 'in all': 500 };
 
 const manifest = JSON.parse(readFileSync(join(built, '.vite/manifest.json'), 'utf8'));
