@@ -9,6 +9,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**'],
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+    setupFiles: ['.config/same-samples.ts'],
     testTimeout: 20_000,
   },
 });

@@ -9,12 +9,17 @@ export interface Range {
   readonly step: number;
 }
 
+/** Below this a step would lose its digits. */
+const TINY = 1e-290;
+
 /** The range that holds all values, to whole steps; from 0 on where bars begin. */
 export function rangeOf(values: readonly number[], { lines = 4, fromZero = false } = {}): Range {
   const numbers = fromZero ? [0, ...values] : values;
   const [lowest, highest] = [Math.min(...numbers), Math.max(...numbers)];
   if (!Number.isFinite(lowest)) return { from: 0, to: 1, step: 0.25 };
-  const span = highest - lowest || Math.abs(highest) || 1;
+  const size = Math.max(Math.abs(lowest), Math.abs(highest));
+  // Numbers too much alike or too small to have steps between them stand in the middle of a field.
+  const span = highest - lowest > size * 1e-9 && size > TINY ? highest - lowest : size > TINY ? size : 1;
   const step = roundStep((span * 1.08) / lines);
   const room = span * 0.04;
   const from = fromZero && lowest === 0 ? 0 : Math.floor((lowest - room) / step) * step;

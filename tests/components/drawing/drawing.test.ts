@@ -160,6 +160,7 @@ test('an axis holds all its values and has even steps', () => {
       expect(Math.max(...values)).toBeLessThanOrEqual(to + step * 1e-6);
       expect((to - from) / step).toBeCloseTo(Math.round((to - from) / step), 6);
     }),
+    { examples: [[[5e-324, 0]], [[1e4, 1e4 - 2e-12]], [[0]]] },
   );
 });
 
