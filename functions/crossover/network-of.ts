@@ -4,19 +4,23 @@ import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import { capacitance, coilResistance, inductance, resistance } from './parameters.ts';
 
-const places: Readonly<Record<string, Leg['place']>> = {
-  series: 'series',
-  'in series': 'series',
-  shunt: 'shunt',
-  across: 'shunt',
-};
-const forms: Readonly<Record<string, Leg['form']>> = {
-  '': 'chain',
-  chain: 'chain',
-  'parts in series': 'chain',
-  tank: 'tank',
-  'parts in parallel': 'tank',
-};
+const places = new Map<string, Leg['place']>(
+  Object.entries({
+    series: 'series',
+    'in series': 'series',
+    shunt: 'shunt',
+    across: 'shunt',
+  } as const),
+);
+const forms = new Map<string, Leg['form']>(
+  Object.entries({
+    '': 'chain',
+    chain: 'chain',
+    'parts in series': 'chain',
+    tank: 'tank',
+    'parts in parallel': 'tank',
+  } as const),
+);
 
 /** The parts of a row after place and form, with what counts as a value of each. */
 const columns = [
@@ -47,10 +51,10 @@ function valuesOf(row: readonly CellDatum[], line: string): Values | Problem {
 }
 
 function legOf(row: readonly CellDatum[], line: string): Leg | Problem {
-  const place = places[word(row[0])];
+  const place = places.get(word(row[0]));
   if (place === undefined)
     return wrong(say`Row ${line} begins with “${word(row[0])}”; write “series” or “across” there.`);
-  const form = forms[word(row[1])];
+  const form = forms.get(word(row[1]));
   if (form === undefined)
     return wrong(
       say`The second cell of row ${line} is “${word(row[1])}”; write “chain” for parts in series, “tank” for parts side by side, or leave it empty.`,

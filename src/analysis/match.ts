@@ -3,31 +3,33 @@ import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import type { Input, Result } from './subject-types.ts';
 
 /** Unit names as they are spoken, in the singular. */
-const spoken: Readonly<Record<string, string>> = {
-  litre: 'L',
-  liter: 'L',
-  ohm: 'Ω',
-  hertz: 'Hz',
-  kilohertz: 'kHz',
-  watt: 'W',
-  volt: 'V',
-  millimetre: 'mm',
-  millimeter: 'mm',
-  centimetre: 'cm',
-  centimeter: 'cm',
-  metre: 'm',
-  meter: 'm',
-  decibel: 'dB',
-  gram: 'g',
-  octave: 'oct',
-  inch: 'in',
-  inche: 'in',
-};
+const spoken: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    litre: 'L',
+    liter: 'L',
+    ohm: 'Ω',
+    hertz: 'Hz',
+    kilohertz: 'kHz',
+    watt: 'W',
+    volt: 'V',
+    millimetre: 'mm',
+    millimeter: 'mm',
+    centimetre: 'cm',
+    centimeter: 'cm',
+    metre: 'm',
+    meter: 'm',
+    decibel: 'dB',
+    gram: 'g',
+    octave: 'oct',
+    inch: 'in',
+    inche: 'in',
+  }),
+);
 
 /** The quantity that a word stands for as a unit: `litres`, `mm`, `Hz`. */
 export function quantityMeant(word: string): QuantityName | undefined {
   const lower = word.toLowerCase();
-  const unit = unitNamed(word) ?? unitNamed(spoken[lower] ?? spoken[lower.replace(/s$/, '')] ?? '');
+  const unit = unitNamed(word) ?? unitNamed(spoken.get(lower) ?? spoken.get(lower.replace(/s$/, '')) ?? '');
   return unit && unit.symbol !== '' ? unit.quantity : undefined;
 }
 

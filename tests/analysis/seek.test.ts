@@ -166,6 +166,7 @@ describe('a question in words', () => {
   test.each([
     ['how much is it', 'Ask for the value'],
     ['which bananas give Qtc 0.707?', 'No input that fits'],
+    ['which constructor give Qtc 0.707?', 'No input that fits'],
     ['which litres give Qtc?', 'No value to reach'],
     ['which litres give loudness 3?', 'No result that fits'],
   ])('“%s” asks back', async (sentence, wrong) => {

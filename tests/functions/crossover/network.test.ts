@@ -161,6 +161,7 @@ describe('reading, changing, joining, from a table', () => {
   });
   test.each([
     [[['sideways', '', 1]], 'Row 1 begins with “sideways”'],
+    [[['constructor', '', 1]], 'Row 1 begins with “constructor”'],
     [[['series', 'loop', 1]], 'write “chain”'],
     [[['series', '', null, 1000]], 'The coil in row 1'],
     [[['series', '', null, null, 1]], 'without a coil'],
