@@ -285,7 +285,8 @@ describe('any sheet', () => {
         (text) => void readDatasheet(`Fs ${text}\nQts\t${text}\n${text} 38 Hz`),
       ),
     );
-    for (const word of ['__proto__', 'constructor', 'toString']) expect(() => readDatasheet(`Fs ${word}`)).not.toThrow();
+    for (const word of ['__proto__', 'constructor', 'toString'])
+      expect(() => readDatasheet(`Fs ${word}`)).not.toThrow();
     expect(read('').rows).toEqual([]);
     expect(read('x'.repeat(100_000)).unread[0]?.why).toContain('100000 characters');
   });
