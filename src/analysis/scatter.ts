@@ -30,7 +30,7 @@ export async function planScatter(model: SheetModel, question: ScatterQuestion):
     throw new QuestionError(`The runs must be a whole number from 10 to ${MOST_RUNS}, but are ${runs}.`);
   if (!Number.isInteger(seed)) throw new QuestionError(`The seed must be a whole number, but is ${seed}.`);
   if (spreads.length === 0) throw new QuestionError('Nothing spreads: give at least one driver or input a spread.');
-  const results = question.results.map((place) => resultAt(model, place));
+  const results = question.results.map((place) => spreadable(resultAt(model, place)));
   const numberAt = (place: Place): number | undefined => {
     const present = model.input(place)?.present;
     return typeof present === 'number' ? present : undefined;
@@ -38,6 +38,13 @@ export async function planScatter(model: SheetModel, question: ScatterQuestion):
   const { document, drawn } = spreadDocument(model.document, spreads, numberAt);
   const spread = await SheetModel.open(document);
   return { model: spread, runner: await spread.runner(drawn, results), drawn, results };
+}
+
+function spreadable(result: Result): Result {
+  if (result.kind !== 'other') return result;
+  throw new QuestionError(
+    `${result.label} is no number, curve or verdict, so it has no percentiles and no odds: name a cell that reads one from it.`,
+  );
 }
 
 /** Runs a sheet many times with its causes spread; the same seed gives the same runs. */

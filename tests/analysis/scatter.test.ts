@@ -19,7 +19,13 @@ function numbersOf({ results: [first] }: Scatter): Extract<Scattered, { kind: 'n
 }
 
 const amount = (cell: string, deviation: number): Spread => ({ kind: 'amount', at: at(cell), deviation });
-const product = documentOf({ A1: '2', A2: '3', B1: '=A1*A2', B2: '=CHECK.AT_LEAST(A1,2,1.9,"A","b")' });
+const product = documentOf({
+  A1: '2',
+  A2: '3',
+  B1: '=A1*A2',
+  B2: '=CHECK.AT_LEAST(A1,2,1.9,"A","b")',
+  B3: '=IF(A1>1,"large","small")',
+});
 
 describe('a scatter', () => {
   test('of small spreads is linear error propagation', async () => {
@@ -119,6 +125,7 @@ describe('a scatter', () => {
     [{ spreads: [amount('B1', 1)] }, 'no number that was typed'],
     [{ spreads: [amount('A1', -1)] }, 'at least 0'],
     [{ spreads: [{ kind: 'driver', at: at('A1'), causes: {} }] satisfies Spread[] }, 'no driver'],
+    [{ results: [at('B3')] }, 'no number, curve or verdict'],
   ])('refuses %o', async (part, message) => {
     const question = { document: product, spreads: [amount('A1', 1)], results: [at('B1')], runs: 10, seed: 1, ...part };
     await expect(scattered(question)).rejects.toThrow(message);

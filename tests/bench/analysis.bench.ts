@@ -63,7 +63,7 @@ async function timed(name: string, of: number, run: (first: () => void) => Promi
   const { user, system } = process.cpuUsage(busy);
   const heap = process.memoryUsage().rss / 1e6;
   console.log(
-    `${name}: ${took.toFixed(0)} ms (${((user + system) / 1000).toFixed(0)} ms of processor), ${((1000 * of) / took).toFixed(0)} a second, first rows after ${first.toFixed(0)} ms, ${heap.toFixed(0)} MB in all`,
+    `${name}: ${took.toFixed(0)} ms (${((user + system) / 1000).toFixed(0)} ms of processor), ${((1000 * of) / took).toFixed(0)} a second, ${Number.isNaN(first) ? '' : `first rows after ${first.toFixed(0)} ms, `}${heap.toFixed(0)} MB in all`,
   );
 }
 
