@@ -21,11 +21,12 @@ afterAll(async () => {
   await served?.close();
 });
 
-/** What stands in the page, as text, through every shadow root. */
+/** What stands in the page, as text, through every shadow root; rows of the sheet only where they can be seen. */
 function textOfPage(): Promise<string> {
   return session.page.evaluate(() => {
     const read = (node: Node): string => {
       if (node instanceof HTMLStyleElement) return '';
+      if (node instanceof Element && node.matches('.row') && node.getBoundingClientRect().top > innerHeight) return '';
       const inner = node instanceof Element && node.shadowRoot ? read(node.shadowRoot) : '';
       return inner + (node.nodeType === Node.TEXT_NODE ? node.textContent : [...node.childNodes].map(read).join(' '));
     };
