@@ -43,6 +43,7 @@ export class Autosave extends EventTarget {
   #timer: ReturnType<typeof setTimeout> | undefined;
   #shownTimer: ReturnType<typeof setTimeout> | undefined;
   #running: Promise<void> | undefined;
+  #saving: OctavoDocument | undefined;
   #lastDuration = 0;
   #failures = 0;
 
@@ -78,6 +79,12 @@ export class Autosave extends EventTarget {
     if (this.isDirty && this.#status.state !== 'conflict') await this.#start();
   }
 
+  /** The page goes: what is not saved is kept at once, and saved where there is time. */
+  leave(): void {
+    if (this.isDirty) this.#storage.leave(this.#source.document, this.#revision, this.#saving);
+    void this.flush();
+  }
+
   /** After a conflict: saves ours over theirs, for a reader who has seen both and wants this one. */
   async overwrite(): Promise<void> {
     if (this.#status.state !== 'conflict') return;
@@ -110,7 +117,7 @@ export class Autosave extends EventTarget {
   /** One save at a time. An edit made meanwhile is saved right after. */
   #start(): Promise<void> {
     this.#running ??= this.#save().finally(() => {
-      this.#running = undefined;
+      this.#running = this.#saving = undefined;
       if (this.#status.state === 'failed') this.#schedule(Math.max(0, this.#status.retry - Date.now()));
       else this.#changed();
     });
@@ -120,6 +127,7 @@ export class Autosave extends EventTarget {
   async #save(): Promise<void> {
     if (!this.isDirty) return;
     const { document } = this.#source;
+    this.#saving = document;
     const started = performance.now();
     if (this.#status.state !== 'failed') this.#report({ state: 'saving' });
     try {

@@ -6,12 +6,16 @@ import type { Codec, Conflict, Entry, SheetStorage, Shown, Stored } from './type
 const ENTRY = 'entry:';
 const CONTENT = 'content:';
 const SHOWN = 'shown:';
+/** In the local storage, which alone is written at once. */
+const LEFT = 'octavo-left:';
 
 /** Documents in IndexedDB. A document lies under three keys: its entry, its content, and the texts last shown. Listing
  *  reads entries only, and a save is one transaction, so that no half of it is ever seen. */
 export class BrowserStorage implements SheetStorage {
   readonly #codec: Codec;
   readonly #store: Store;
+  /** What this page has kept on leaving, and then stayed after all. */
+  readonly #left = new Set<string>();
 
   constructor(codec: Codec, database = 'octavo') {
     this.#codec = codec;
@@ -19,6 +23,9 @@ export class BrowserStorage implements SheetStorage {
   }
 
   async list(): Promise<readonly Entry[]> {
+    const left = Object.keys(localStorage).filter((key) => key.startsWith(LEFT));
+    // Fetched only where there is something: hardly ever.
+    if (left.length > 0) await (await import('./save-left.ts')).saveLeft(this, this.#codec, left);
     const range = IDBKeyRange.bound(ENTRY, `${ENTRY}\uFFFF`);
     const entries = await this.#store('readonly', (store) => settled<Entry[]>(store.getAll(range)));
     return entries.sort((a, b) => b.saved - a.saved);
@@ -38,9 +45,23 @@ export class BrowserStorage implements SheetStorage {
     return { document, revision: entry.revision, saved: entry.saved, shown: shown ?? new Map() };
   }
 
-  save(document: OctavoDocument, over: number): Promise<Entry | Conflict> {
+  async save(document: OctavoDocument, over: number): Promise<Entry | Conflict> {
     const content = this.#codec.encode(document);
-    return this.#store('readwrite', (store) => saveOver(store, document, content, over));
+    const outcome = await this.#store('readwrite', (store) => saveOver(store, document, content, over));
+    const key = LEFT + document.id;
+    if (!('conflict' in outcome) && this.#left.delete(key)) localStorage.removeItem(key);
+    return outcome;
+  }
+
+  leave(document: OctavoDocument, over: number, saving?: OctavoDocument): void {
+    const key = LEFT + document.id;
+    const left = { over, content: this.#codec.encode(document), saving: saving && this.#codec.encode(saving) };
+    try {
+      localStorage.setItem(key, JSON.stringify(left));
+      this.#left.add(key);
+    } catch {
+      // No room, or refused: what remains is the save itself, if the page has time for it.
+    }
   }
 
   async saveShown(id: string, shown: Shown): Promise<void> {

@@ -36,6 +36,10 @@ export class MemoryStorage implements SheetStorage {
     return entry;
   }
 
+  leave(): void {
+    // What lives with the page goes with it.
+  }
+
   async saveShown(id: string, shown: Shown): Promise<void> {
     if (this.#entries.has(id)) this.#shown.set(id, structuredClone(shown));
   }

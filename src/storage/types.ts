@@ -35,6 +35,9 @@ export interface SheetStorage {
   open(id: string): Promise<Stored | Refusal | undefined>;
   /** Saves over the given revision (0 for a document not yet stored), or not at all. */
   save(document: OctavoDocument, over: number): Promise<Entry | Conflict>;
+  /** Keeps at once what is not saved over that revision yet: a page that goes may be gone before a save has ended. It is saved
+   *  when documents are listed next. `saving` is what is being saved over the revision just now. */
+  leave(document: OctavoDocument, over: number, saving?: OctavoDocument): void;
   /** Keeps the shown texts beside the document, for as long as the document is stored. */
   saveShown(id: string, shown: Shown): Promise<void>;
   remove(id: string): Promise<void>;

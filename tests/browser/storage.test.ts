@@ -75,6 +75,57 @@ describe('documents in the browser', () => {
     expect(stored.document.sheets[0]?.cells.get('B4')?.text).to.equal('first');
   });
 
+  it('left before a save had ended are saved when documents are listed next, also over what was being saved', async () => {
+    const { storage, again } = newStorage();
+    const document = newDocument('Left');
+    const saving = typed(document, 'B4', 'being saved');
+    await storage.save(document, 0);
+    storage.leave(typed(saving, 'B5', 'typed last'), 1, saving);
+    expect((await again().list()).map(({ title }) => title)).to.deep.equal(['Left']);
+    const textsOf = async (): Promise<(string | undefined)[]> => {
+      const { document: kept } = (await storage.open(document.id)) as Stored;
+      return ['B4', 'B5'].map((cell) => kept.sheets[0]?.cells.get(cell)?.text);
+    };
+    expect(await textsOf()).to.deep.equal(['being saved', 'typed last']);
+    // Now the save that was under way did end.
+    const next = typed(document, 'B4', 'ended');
+    await storage.save(next, 2);
+    storage.leave(typed(next, 'B5', 'typed after it'), 2, next);
+    expect(await again().list()).to.have.length(1);
+    expect(await textsOf()).to.deep.equal(['ended', 'typed after it']);
+  });
+
+  it('left are saved once: not again where the save did end, and not where the page stayed and saved', async () => {
+    const { storage, again } = newStorage();
+    const document = newDocument('Ended');
+    const last = typed(document, 'B4', 'last');
+    await storage.save(document, 0);
+    storage.leave(last, 1);
+    await again().save(last, 1);
+    const revisions = async (): Promise<number[]> => (await again().list()).map(({ revision }) => revision);
+    expect(await revisions()).to.deep.equal([2]);
+    storage.leave(typed(last, 'B5', 'stayed'), 2);
+    await storage.save(typed(last, 'B5', 'stayed'), 2);
+    await again().save(typed(last, 'B5', 'later'), 3);
+    expect(await revisions()).to.deep.equal([4]);
+  });
+
+  it('left over a newer save of another tab become documents of their own', async () => {
+    const { storage, again } = newStorage();
+    const document = newDocument('Shared');
+    await storage.save(document, 0);
+    await again().save(typed(document, 'B4', 'theirs'), 1);
+    storage.leave(typed(document, 'B4', 'ours'), 1);
+    const listed = await again().list();
+    expect(listed.map(({ title }) => title)).to.have.members(['Shared', 'Shared (not saved)']);
+    expect(await again().list()).to.have.length(2);
+    const copy = listed.find(({ id }) => id !== document.id);
+    const { document: ours } = (await storage.open(copy?.id ?? '')) as Stored;
+    expect(ours.sheets[0]?.cells.get('B4')?.text).to.equal('ours');
+    const { document: theirs } = (await storage.open(document.id)) as Stored;
+    expect(theirs.sheets[0]?.cells.get('B4')?.text).to.equal('theirs');
+  });
+
   it('take the texts last shown with them, and leave nothing when removed', async () => {
     const { storage } = newStorage();
     const document = newDocument('Shown');

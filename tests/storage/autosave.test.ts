@@ -110,6 +110,31 @@ describe('saving', () => {
     expect(textIn(await storage.open(desk.document.id), 'C7')).toBe('1.05');
   });
 
+  test('leaving keeps at once what is not saved, with what is being saved, and nothing where all is', async () => {
+    const left: unknown[] = [];
+    class Leaving extends MemoryStorage {
+      override leave(...given: unknown[]): void {
+        left.push(given);
+      }
+    }
+    const desk = new Desk();
+    const autosave = new Autosave(new Leaving(codec), desk);
+    await autosave.flush();
+    autosave.leave();
+    expect(left).toEqual([]);
+    desk.type('B4', 'first');
+    const first = desk.document;
+    const saved = autosave.flush();
+    desk.type('B5', 'second');
+    autosave.leave();
+    expect(left).toEqual([[desk.document, 1, first]]);
+    await saved;
+    await autosave.flush();
+    desk.type('B6', 'third');
+    autosave.leave();
+    expect(left[1]).toEqual([desk.document, 3, undefined]);
+  });
+
   test('the texts shown are kept beside the document', async () => {
     const storage = new MemoryStorage(codec);
     const desk = new Desk();
