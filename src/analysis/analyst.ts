@@ -1,9 +1,8 @@
-import type { OctavoDocument } from '../document/types.ts';
 import { drives, follows } from './drives.ts';
 import { readQuestion } from './read-question.ts';
 import { scatter } from './scatter.ts';
 import { seek } from './seek.ts';
-import { SheetModel } from './sheet-model.ts';
+import { withModel } from './sheet-model.ts';
 import { shortlist } from './shortlist.ts';
 import { map, sweep } from './sweep.ts';
 import type { Analyst } from './types.ts';
@@ -21,12 +20,3 @@ export const createAnalyst = (): Analyst => ({
   shortlist,
   dispose: () => undefined,
 });
-
-async function withModel<T>(document: OctavoDocument, task: (model: SheetModel) => Promise<T>): Promise<T> {
-  const model = await SheetModel.open(document);
-  try {
-    return await task(model);
-  } finally {
-    model.dispose();
-  }
-}

@@ -215,3 +215,13 @@ export class Runner {
 /** How the verdict in a cell stands. */
 export const standingOf = (value: CellValue): Standing =>
   value.kind === 'record' && value.record.kind === 'verdict' ? value.record.status : 'problem';
+
+/** Does something with a model of a document, which is disposed of afterwards. */
+export async function withModel<T>(document: OctavoDocument, task: (model: SheetModel) => Promise<T>): Promise<T> {
+  const model = await SheetModel.open(document);
+  try {
+    return await task(model);
+  } finally {
+    model.dispose();
+  }
+}

@@ -5,7 +5,7 @@ import { optimise } from '../analysis/optimise.ts';
 import type { Objective } from '../analysis/optimise-types.ts';
 import { QuestionError } from '../analysis/place-error.ts';
 import { rolesOf, type Role } from '../analysis/roles.ts';
-import { SheetModel } from '../analysis/sheet-model.ts';
+import { withModel } from '../analysis/sheet-model.ts';
 import type { Candidate, Span } from '../analysis/types.ts';
 import { usualRules } from '../analysis/usual-rules.ts';
 import { driverOf } from '../document/shelf/driver-of.ts';
@@ -56,15 +56,6 @@ export async function askMany(
 }
 
 const SPAN = "NAME=FROM..TO, as in 'Volume=5 L..20 L'";
-
-async function withModel<T>(document: OctavoDocument, task: (model: SheetModel) => Promise<T>): Promise<T> {
-  const model = await SheetModel.open(document);
-  try {
-    return await task(model);
-  } finally {
-    model.dispose();
-  }
-}
 
 /** `Volume=5 L..20 L/30`. */
 function spanOf(document: OctavoDocument, text: string, flag: string): Span {

@@ -1,20 +1,5 @@
 import fc from 'fast-check';
-import type { Candidate, PairRules } from '../../src/analysis/types.ts';
-
-/** The rules of the two-driver sheet as it stands. */
-export const usualRules: PairRules = {
-  target: 100,
-  slope: 'LR4',
-  angle: Math.PI / 4,
-  gap: 0.004,
-  makeUp: 4.5,
-  comfortable: 0.5,
-  resonance: [2, 1.5],
-  travel: [0.7, 1],
-  narrowing: [3, 6],
-  breakup: [0.5, 0.6667],
-  spacing: [1, 1.4],
-};
+import type { Candidate } from '../../src/analysis/types.ts';
 
 const between = (min: number, max: number): fc.Arbitrary<number> =>
   fc.double({ min, max, noNaN: true }).map((value) => Number(value.toPrecision(4)));

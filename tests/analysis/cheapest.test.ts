@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { alternativesOf } from '../../src/analysis/cheapest-changes.ts';
 import { cheapest } from '../../src/analysis/cheapest.ts';
 import type { Change, Cheapest, CheapestQuestion } from '../../src/analysis/cheapest-types.ts';
-import { SheetModel, standingOf } from '../../src/analysis/sheet-model.ts';
+import { SheetModel, withModel, standingOf } from '../../src/analysis/sheet-model.ts';
 import type { Standing } from '../../src/analysis/subject-types.ts';
 import { apply } from '../../src/document/apply.ts';
 import { isRefusal } from '../../src/document/command.ts';
@@ -26,21 +26,11 @@ function written(document: OctavoDocument, texts: readonly Writing[]): OctavoDoc
 
 /** The standings of all verdicts of a document, opened anew. */
 async function judged(document: OctavoDocument): Promise<Standing[]> {
-  const model = await SheetModel.open(document);
-  try {
-    return model.verdicts.map(({ present }) => standingOf(present));
-  } finally {
-    model.dispose();
-  }
+  return withModel(document, async (model) => model.verdicts.map(({ present }) => standingOf(present)));
 }
 
 async function answered(question: CheapestQuestion, signal?: AbortSignal): Promise<Cheapest> {
-  const model = await SheetModel.open(question.document);
-  try {
-    return await cheapest(model, question, signal ? { signal } : {});
-  } finally {
-    model.dispose();
-  }
+  return withModel(question.document, (model) => cheapest(model, question, signal ? { signal } : {}));
 }
 
 const order: readonly Standing[] = ['good', 'caution', 'fail', 'problem'];

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { combine } from '../../src/analysis/combine.ts';
 import type { CombineQuestion } from '../../src/analysis/combine-types.ts';
-import { SheetModel } from '../../src/analysis/sheet-model.ts';
+import { withModel } from '../../src/analysis/sheet-model.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
 const sums = documentOf({
@@ -14,12 +14,7 @@ const sums = documentOf({
 });
 
 async function answered(question: CombineQuestion) {
-  const model = await SheetModel.open(question.document);
-  try {
-    return await combine(model, question);
-  } finally {
-    model.dispose();
-  }
+  return withModel(question.document, (model) => combine(model, question));
 }
 
 const values = fc.uniqueArray(fc.integer({ min: -5, max: 9 }), { minLength: 1, maxLength: 5 });

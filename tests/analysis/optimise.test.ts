@@ -3,16 +3,11 @@ import { expect, test } from 'vitest';
 import { combine } from '../../src/analysis/combine.ts';
 import { optimise } from '../../src/analysis/optimise.ts';
 import type { OptimiseQuestion, Optimum } from '../../src/analysis/optimise-types.ts';
-import { SheetModel } from '../../src/analysis/sheet-model.ts';
+import { SheetModel, withModel } from '../../src/analysis/sheet-model.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
 async function answered(question: OptimiseQuestion, signal?: AbortSignal): Promise<Optimum> {
-  const model = await SheetModel.open(question.document);
-  try {
-    return await optimise(model, question, signal ? { signal } : {});
-  } finally {
-    model.dispose();
-  }
+  return withModel(question.document, (model) => optimise(model, question, signal ? { signal } : {}));
 }
 
 const number = fc.integer({ min: -40, max: 40 }).map((value) => value / 10);

@@ -10,7 +10,8 @@ import { driverOfCandidate } from '../../src/analysis/candidate-driver.ts';
 import { heatLevelOf, reachOf } from '../../src/analysis/reach.ts';
 import { shortlist } from '../../src/analysis/shortlist.ts';
 import type { Candidate } from '../../src/analysis/types.ts';
-import { tweeterOf, usualRules, wooferOf } from './candidates.ts';
+import { usualRules } from '../../src/analysis/usual-rules.ts';
+import { tweeterOf, wooferOf } from './candidates.ts';
 
 const context = { quantity: 'ratio' } as const;
 const driverOf = (candidate: Candidate): Driver => {

@@ -1,16 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { scatter } from '../../src/analysis/scatter.ts';
-import { SheetModel } from '../../src/analysis/sheet-model.ts';
+import { SheetModel, withModel } from '../../src/analysis/sheet-model.ts';
 import type { Scatter, Scattered, ScatterQuestion, Spread } from '../../src/analysis/types.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
 async function scattered(question: ScatterQuestion): Promise<Scatter> {
-  const model = await SheetModel.open(question.document);
-  try {
-    return await scatter(model, question);
-  } finally {
-    model.dispose();
-  }
+  return withModel(question.document, (model) => scatter(model, question));
 }
 
 function numbersOf({ results: [first] }: Scatter): Extract<Scattered, { kind: 'number' }> {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readQuestion } from '../../src/analysis/read-question.ts';
 import { seek } from '../../src/analysis/seek.ts';
-import { SheetModel } from '../../src/analysis/sheet-model.ts';
+import { SheetModel, withModel } from '../../src/analysis/sheet-model.ts';
 import type { Seek, SeekQuestion } from '../../src/analysis/types.ts';
 import { standingOf } from '../../src/analysis/sheet-model.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
@@ -11,18 +11,15 @@ const formulaOver = (formula: string, range: readonly [string, string] = ['-5', 
   documentOf({ A1: { text: '1', range }, B1: `=${formula}` });
 
 async function sought(document: SeekQuestion['document'], question: Partial<SeekQuestion>): Promise<Seek> {
-  const model = await SheetModel.open(document);
-  try {
-    return await seek(model, {
+  return withModel(document, (model) =>
+    seek(model, {
       document,
       input: at('A1'),
       result: at('B1'),
       target: { kind: 'number', value: 0 },
       ...question,
-    });
-  } finally {
-    model.dispose();
-  }
+    }),
+  );
 }
 
 const values = ({ found }: Seek): number[] => found.map(({ set }) => Number(set.value));

@@ -4,7 +4,8 @@ import { createAnalyst } from '../../src/analysis/analyst.ts';
 import { sharedShortlist } from '../../src/analysis/pool.ts';
 import { shortlist } from '../../src/analysis/shortlist.ts';
 import type { Candidate, Row, ShortlistQuestion } from '../../src/analysis/types.ts';
-import { bare, tweeterOf, usualRules, wooferOf } from './candidates.ts';
+import { usualRules } from '../../src/analysis/usual-rules.ts';
+import { bare, tweeterOf, wooferOf } from './candidates.ts';
 
 const many = (of: fc.Arbitrary<Candidate>): fc.Arbitrary<Candidate[]> =>
   fc.array(fc.oneof({ arbitrary: of, weight: 9 }, { arbitrary: fc.constant(bare), weight: 1 }), { maxLength: 7 });

@@ -3,24 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { BestRows, Front } from '../../src/analysis/best-rows.ts';
 import { driverOfCandidate } from '../../src/analysis/candidate-driver.ts';
 import { shortlist } from '../../src/analysis/shortlist.ts';
-import type { Candidate, PairRules, ShortlistQuestion } from '../../src/analysis/types.ts';
+import type { Candidate, ShortlistQuestion } from '../../src/analysis/types.ts';
+import { usualRules as rules } from '../../src/analysis/usual-rules.ts';
 import { pairByRules } from '../../functions/pairing/by-rules.ts';
 import { pairVerdict } from '../../functions/pairing/verdict.ts';
 import { Problem } from '../../functions/values/problem.ts';
-
-const rules: PairRules = {
-  target: 100,
-  slope: 'LR4',
-  angle: Math.PI / 4,
-  gap: 0.004,
-  makeUp: 4.5,
-  comfortable: 0.5,
-  resonance: [2, 1.5],
-  travel: [0.7, 1],
-  narrowing: [3, 6],
-  breakup: [0.5, 0.6667],
-  spacing: [1, 1.4],
-};
 
 const driver = (
   name: string,

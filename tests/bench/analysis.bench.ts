@@ -2,24 +2,11 @@ import { bench, describe } from 'vitest';
 import { scatter } from '../../src/analysis/scatter.ts';
 import { SheetModel } from '../../src/analysis/sheet-model.ts';
 import { shortlist } from '../../src/analysis/shortlist.ts';
-import type { Candidate, PairRules } from '../../src/analysis/types.ts';
+import type { Candidate } from '../../src/analysis/types.ts';
+import { usualRules as rules } from '../../src/analysis/usual-rules.ts';
 import { named, templateNamed } from '../analysis/documents.ts';
 
 const once = { iterations: 1, time: 0, warmupIterations: 0, warmupTime: 0 } as const;
-
-const rules: PairRules = {
-  target: 100,
-  slope: 'LR4',
-  angle: Math.PI / 4,
-  gap: 0.004,
-  makeUp: 4.5,
-  comfortable: 0.5,
-  resonance: [2, 1.5],
-  travel: [0.7, 1],
-  narrowing: [3, 6],
-  breakup: [0.5, 0.6667],
-  spacing: [1, 1.4],
-};
 
 /** Invented drivers that differ by their number. */
 const drivers = (count: number, [fs, sd, xmax, flange, breakup]: readonly number[]): Candidate[] =>
