@@ -3,8 +3,8 @@ import { Breath } from './breathe.ts';
 import { alternativesOf, type Alternatives } from './cheapest-changes.ts';
 import type { Change, Cheapest, CheapestQuestion, CheapestStep } from './cheapest-types.ts';
 import { QuestionError } from './place-error.ts';
-import { standingOf, type SheetModel } from './sheet-model.ts';
-import { standings, type Result, type Standing, type Watch } from './subject-types.ts';
+import type { SheetModel } from './sheet-model.ts';
+import { standingOf, standings, type Result, type Standing, type Watch } from './subject-types.ts';
 import { listed, resultWords } from './words.ts';
 
 /** So many sets of changes are put in order, and so many of the cheapest are computed. */

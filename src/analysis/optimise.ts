@@ -8,8 +8,8 @@ import type { Objective, OptimiseQuestion, Optimum } from './optimise-types.ts';
 import { placeError, QuestionError } from './place-error.ts';
 import { polished } from './polish.ts';
 import { settingText } from './setting-text.ts';
-import { standingOf, type Runner, type SheetModel } from './sheet-model.ts';
-import { standings, type Input, type Result, type Watch } from './subject-types.ts';
+import type { Runner, SheetModel } from './sheet-model.ts';
+import { standingOf, standings, type Input, type Result, type Watch } from './subject-types.ts';
 import { inputAt, resultAt, worstOf } from './sweep.ts';
 
 /** More inputs than these leave too much unseen. */

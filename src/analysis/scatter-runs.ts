@@ -3,9 +3,9 @@ import { frequencies } from '../../functions/values/grid.ts';
 import type { Curve } from '../../functions/values/curve.ts';
 import type { CellValue } from '../engine/types.ts';
 import { Breath } from './breathe.ts';
-import { standingOf, type Runner } from './sheet-model.ts';
+import type { Runner } from './sheet-model.ts';
 import type { Drawn } from './spread-document.ts';
-import { standings, type Result, type Watch } from './subject-types.ts';
+import { standingOf, standings, type Result, type Watch } from './subject-types.ts';
 
 /** What some of the runs gave, by result; runs can be shared out, for each draws the same whoever does it. */
 export interface RunPart {

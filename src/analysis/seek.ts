@@ -4,9 +4,9 @@ import { gridOver } from './scan.ts';
 import type { Found, Seek, SeekQuestion, Target } from './seek-types.ts';
 import { seekSentence } from './seek-sentence.ts';
 import { settingText } from './setting-text.ts';
-import { standingOf, type Runner, type SheetModel } from './sheet-model.ts';
+import type { Runner, SheetModel } from './sheet-model.ts';
 import { NEAR, solutionsIn, type Point } from './solutions.ts';
-import type { Input, Result, Setting, Watch } from './subject-types.ts';
+import { standingOf, type Input, type Result, type Setting, type Watch } from './subject-types.ts';
 import { placeError } from './place-error.ts';
 import { stretchesIn } from './stretches.ts';
 

@@ -13,7 +13,7 @@ import type { Run } from './plain-calls.ts';
 import { execute, type Program, type Step } from './runner.ts';
 import { settingText } from './setting-text.ts';
 import { subjectOf } from './subject.ts';
-import type { Input, Result, Setting, Standing, Subject } from './subject-types.ts';
+import type { Input, Result, Setting, Subject } from './subject-types.ts';
 
 const NOTHING: CellValue = { kind: 'empty' };
 const functions = new Map(catalogue.map((each) => [each.name, each]));
@@ -211,10 +211,6 @@ export class Runner {
     return this.#model.read(texts, this.results);
   }
 }
-
-/** How the verdict in a cell stands. */
-export const standingOf = (value: CellValue): Standing =>
-  value.kind === 'record' && value.record.kind === 'verdict' ? value.record.status : 'problem';
 
 /** Does something with a model of a document, which is disposed of afterwards. */
 export async function withModel<T>(document: OctavoDocument, task: (model: SheetModel) => Promise<T>): Promise<T> {

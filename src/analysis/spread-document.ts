@@ -2,7 +2,7 @@ import { causeNames } from '../../functions/spread/causes.ts';
 import { freeSheetName, newSheet } from '../document/create.ts';
 import { labelOf } from '../document/labels.ts';
 import { formatSheet } from '../document/formula-words.ts';
-import { sheetOf, withSheet } from '../document/sheets.ts';
+import { sheetOf, withText } from '../document/sheets.ts';
 import type { Cell, OctavoDocument } from '../document/types.ts';
 import type { Place } from '../engine/types.ts';
 import { placeError, QuestionError } from './place-error.ts';
@@ -69,9 +69,7 @@ function deviationOf(deviation: number, label: string): number {
 
 /** Wraps the formula that makes a driver, so that its causes move it. */
 function withDriver(document: OctavoDocument, at: Place, factors: readonly string[]): OctavoDocument {
-  const sheet = sheetOf(document, at.sheet);
-  const cell = sheet.cells.get(at.cell);
+  const cell = sheetOf(document, at.sheet).cells.get(at.cell);
   if (!cell?.text.startsWith('=')) throw placeError(document, at, 'no driver: name the cell whose formula makes one');
-  const text = `=SPREAD.DRIVER(${cell.text.slice(1)},${factors.join(',')})`;
-  return withSheet(document, { ...sheet, cells: new Map(sheet.cells).set(at.cell, { ...cell, text }) });
+  return withText(document, at, `=SPREAD.DRIVER(${cell.text.slice(1)},${factors.join(',')})`);
 }

@@ -71,3 +71,7 @@ export interface Span extends Place {
 export type Standing = 'good' | 'caution' | 'fail' | 'problem';
 
 export const standings = ['good', 'caution', 'fail', 'problem'] as const satisfies readonly Standing[];
+
+/** How the verdict in a cell stands. */
+export const standingOf = (value: CellValue): Standing =>
+  value.kind === 'record' && value.record.kind === 'verdict' ? value.record.status : 'problem';

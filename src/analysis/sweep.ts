@@ -2,8 +2,16 @@ import type { CellValue, Place } from '../engine/types.ts';
 import { Breath } from './breathe.ts';
 import { contourLines, roundLevels } from './contours.ts';
 import { placeError, QuestionError } from './place-error.ts';
-import { standingOf, type SheetModel } from './sheet-model.ts';
-import { standings, type Input, type Result, type Span, type Standing, type Watch } from './subject-types.ts';
+import type { SheetModel } from './sheet-model.ts';
+import {
+  standingOf,
+  standings,
+  type Input,
+  type Result,
+  type Span,
+  type Standing,
+  type Watch,
+} from './subject-types.ts';
 import type { MapQuestion, ResultMap, Sweep, SweepQuestion } from './sweep-types.ts';
 
 /** So many points a map has at most. */

@@ -2,5 +2,6 @@
 import '../components/formula-editor/formula-editor.ts';
 import '../components/ruler/value-ruler.ts';
 import './plot-dock.ts';
+export { runGridMenu } from './grid-menu-acts.ts';
 export { openPage } from './open-pages.ts';
 export { offersTour } from './tour-offer.ts';

@@ -1,6 +1,6 @@
 import type { QuantityName } from '../../functions/quantities.ts';
 import { settingText } from '../analysis/setting-text.ts';
-import type { Input } from '../analysis/subject-types.ts';
+import { standings, type Input, type Standing } from '../analysis/subject-types.ts';
 import type { Axis, Setting } from '../components/ask/data.ts';
 import type { CellValue } from '../engine/types.ts';
 
@@ -16,19 +16,17 @@ export const settingOf = (input: Input, value: number): Setting => ({
 
 export const numberOf = (value: CellValue | undefined): number => (value?.kind === 'number' ? value.value : Number.NaN);
 
-export const standingOf = (value: CellValue): keyof typeof places =>
-  value.kind === 'record' && value.record.kind === 'verdict' ? value.record.status : 'problem';
-
-export const standingWords = [
-  'every verdict good',
-  'a verdict at caution',
-  'a verdict fails',
-  'a verdict has no answer',
-] as const;
-export const places = { good: 0, caution: 1, fail: 2, problem: 3 } as const;
+/** How all verdicts together stand. */
+export const standingWords = {
+  good: 'every verdict good',
+  caution: 'a verdict at caution',
+  fail: 'a verdict fails',
+  problem: 'a verdict has no answer',
+} as const satisfies Record<Standing, string>;
 
 /** Better upwards. */
-export const levels = Object.entries(places).map(([text, place]) => ({ value: -place, text }));
+export const heightOf = (standing: Standing): number => -standings.indexOf(standing);
+export const levels = standings.map((text) => ({ value: heightOf(text), text }));
 
 export function axisOf(label: string, quantity: QuantityName, values: readonly number[]): Axis {
   const finite = values.filter(Number.isFinite);

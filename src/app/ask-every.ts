@@ -1,14 +1,13 @@
 import { QuestionError } from '../analysis/place-error.ts';
 import { settingText } from '../analysis/setting-text.ts';
-import type { SetInput, Span, Watch } from '../analysis/subject-types.ts';
+import { standingOf, type SetInput, type Span, type Watch } from '../analysis/subject-types.ts';
 import type { Sweep } from '../analysis/sweep-types.ts';
 import type { Analyst } from '../analysis/types.ts';
 import type { Answer, Setting } from '../components/ask/data.ts';
-import type { OctavoDocument } from '../document/types.ts';
-import type { CellValue } from '../engine/types.ts';
+import { withText } from '../document/sheets.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { standingSaid } from './ask-sweep.ts';
-import { emptyAnswer, givenSaid, rangeWords, setWords } from './ask-found.ts';
+import { emptyAnswer, givenSaid, rangeWords, setWords, textTable } from './ask-found.ts';
 import { spanOf, type Asking } from './ask-question.ts';
 
 /** So many values are tried over the range. */
@@ -28,7 +27,7 @@ export async function everyVerdict(
   const verdicts = subject.results.filter(({ kind }) => kind === 'verdict');
   const [first] = verdicts;
   if (!first) throw new QuestionError('No cell of this document holds a verdict: ask for a number instead.');
-  const document = withTexts(asking.document, given);
+  const document = given.reduce((made, each) => withText(made, each, each.text), asking.document);
   const span: Span = { ...spanOf(asking, asking.wish.input), steps: TRIED };
   const swept = await analyst.sweep({ document, input: span, results: verdicts }, watch);
   const isGood = asking.wish.target === 'clear' ? ['good', 'caution'] : ['good'];
@@ -70,12 +69,11 @@ export async function everyVerdict(
     })),
     tables: [
       {
-        table: {
-          kind: 'table',
-          title: 'Each verdict where it stands now',
-          columns: [{ name: 'Verdict', quantity: 'text' }],
-          rows: verdicts.map(({ label }) => [label]),
-        },
+        table: textTable(
+          'Each verdict where it stands now',
+          ['Verdict'],
+          verdicts.map(({ label }) => [label]),
+        ),
         live: verdicts,
         isForSheet: true,
       },
@@ -104,28 +102,16 @@ function fewestShort({ columns, values, input }: Sweep): { readonly at: number; 
   const short = values.map((value, at) => ({
     at,
     away: Math.abs(value - present),
-    labels: columns.filter(({ cells }) => !isGoodVerdict(cells[at])).map(({ result }) => result.label),
+    labels: columns
+      .filter(({ cells }) => standingOf(cells[at] ?? { kind: 'empty' }) !== 'good')
+      .map(({ result }) => result.label),
   }));
   const [best] = short.toSorted((a, b) => a.labels.length - b.labels.length || a.away - b.away);
   return best ?? { at: 0, labels: [] };
 }
-
-const isGoodVerdict = (cell: CellValue | undefined): boolean =>
-  cell?.kind === 'record' && cell.record.kind === 'verdict' && cell.record.status === 'good';
 
 const named = (labels: readonly string[]): string =>
   `${labels.length} not good: ${labels
     .slice(0, 4)
     .map((label) => `“${label}”`)
     .join(', ')}${labels.length > 4 ? ', …' : ''}`;
-
-const withTexts = (document: OctavoDocument, given: readonly SetInput[]): OctavoDocument => ({
-  ...document,
-  sheets: document.sheets.map((sheet) => {
-    const here = given.filter((each) => each.sheet === sheet.id);
-    if (here.length === 0) return sheet;
-    const cells = new Map(sheet.cells);
-    for (const { cell, text } of here) cells.set(cell, { ...cells.get(cell), text });
-    return { ...sheet, cells };
-  }),
-});

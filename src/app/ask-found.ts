@@ -1,3 +1,4 @@
+import type { TableRecord } from '../../functions/values/table.ts';
 import type { Branch as Drive, Drives, Follows } from '../analysis/drives-types.ts';
 import type { Found, Seek } from '../analysis/seek-types.ts';
 import type { Input, Result, SetInput } from '../analysis/subject-types.ts';
@@ -8,6 +9,14 @@ import type { CellValue } from '../engine/types.ts';
 import { show } from '../units/show.ts';
 
 export const emptyAnswer = { found: [], bars: [], tables: [] } as const;
+
+/** A table of words. */
+export const textTable = (title: string, names: readonly string[], rows: TableRecord['rows']): TableRecord => ({
+  kind: 'table',
+  title,
+  columns: names.map((name) => ({ name, quantity: 'text' })),
+  rows,
+});
 
 /** What was set first, and is set with what is found. */
 export const givenSaid = (given: readonly SetInput[]): string => (given.length > 0 ? `With ${setWords(given)}:` : '');
@@ -30,15 +39,7 @@ export function seekAnswer(seek: Seek, given: readonly SetInput[], system: UnitS
     })),
     tables: [
       {
-        table: {
-          kind: 'table',
-          title: 'Values found',
-          columns: [
-            { name: input.label, quantity: 'text' },
-            { name: result.label, quantity: 'text' },
-          ],
-          rows,
-        },
+        table: textTable('Values found', [input.label, result.label], rows),
         live: listed.map(() => result),
         isForSheet: true,
       },
@@ -91,20 +92,15 @@ export function drivesAnswer({ result, tree, inputs }: Drives, system: UnitSyste
         ? []
         : [
             {
-              table: {
-                kind: 'table',
-                title: `What drives ${result.label}`,
-                columns: [
-                  { name: 'Input', quantity: 'text' },
-                  { name: 'When it was asked', quantity: 'text' },
-                  { name: 'One per cent more does', quantity: 'text' },
-                ],
-                rows: moving.map(({ input, perPercent }) => [
+              table: textTable(
+                `What drives ${result.label}`,
+                ['Input', 'When it was asked', 'One per cent more does'],
+                moving.map(({ input, perPercent }) => [
                   input.label,
                   inputWords(input, input.present, system),
                   effectWords(result, perPercent, system),
                 ]),
-              },
+              ),
               live: moving.map(({ input }) => input),
               isForSheet: true,
             },
@@ -158,18 +154,14 @@ export function followsAnswer({ input, results }: Follows, system: UnitSystem, n
           ],
     tables: [
       {
-        table: {
-          kind: 'table',
-          title: `What follows from ${input.label}`,
-          columns: [
-            { name: 'Result', quantity: 'text' },
-            { name: 'One per cent more does', quantity: 'text' },
-          ],
-          rows: results.map(({ result, perPercent }) => [
+        table: textTable(
+          `What follows from ${input.label}`,
+          ['Result', 'One per cent more does'],
+          results.map(({ result, perPercent }) => [
             result.label,
             perPercent === undefined ? null : effectWords(result, perPercent, system),
           ]),
-        },
+        ),
         live: results.map(({ result }) => result),
         isForSheet: true,
       },

@@ -1,5 +1,5 @@
 import { settingText } from '../analysis/setting-text.ts';
-import type { Input } from '../analysis/subject-types.ts';
+import { standings, type Input, type Standing } from '../analysis/subject-types.ts';
 import type { ResultMap } from '../analysis/sweep-types.ts';
 import { resultWords } from '../analysis/words.ts';
 import type { Answer, AnswerTable } from '../components/ask/data.ts';
@@ -32,7 +32,7 @@ export function mapAnswer(map: ResultMap, system: UnitSystem, note: string): Ans
       `${across.label} ${settingText(across, acrossValues[column] ?? 0, DIGITS)}`,
       `${up.label} ${settingText(up, upValues[row] ?? 0, DIGITS)}`,
       `${result.label} ${words(values[at] ?? Number.NaN)}`,
-      ...(hasVerdicts ? [standingWords[worst[at] ?? 3] ?? ''] : []),
+      ...(hasVerdicts ? [standingWords[standingAt(worst, at)]] : []),
     ].join(', ');
   };
   const share = hasVerdicts ? worst.reduce((sum, each) => sum + (each === 0 ? 1 : 0), 0) : 0;
@@ -60,6 +60,8 @@ export function mapAnswer(map: ResultMap, system: UnitSystem, note: string): Ans
   };
 }
 
+const standingAt = (worst: ResultMap['worst'], at: number): Standing => standings[worst[at] ?? 3] ?? 'problem';
+
 /** Every point is too much for a table: some eight each way. */
 function mapTable(
   { across, up, acrossValues, upValues, result, values, worst }: ResultMap,
@@ -69,7 +71,6 @@ function mapTable(
     const shown = Math.min(count, 9);
     return Array.from({ length: shown }, (_, index) => Math.round((index * (count - 1)) / Math.max(shown - 1, 1)));
   };
-  const standing = (at: number): string => ['good', 'caution', 'fail', 'problem'][worst[at] ?? 3] ?? 'problem';
   return {
     table: {
       kind: 'table',
@@ -88,7 +89,7 @@ function mapTable(
             settingText(across, acrossValues[column] ?? 0, DIGITS),
             settingText(up, upValues[row] ?? 0, DIGITS),
             Number.isNaN(value) ? null : value,
-            ...(hasVerdicts ? [standing(at)] : []),
+            ...(hasVerdicts ? [standingAt(worst, at)] : []),
           ];
         }),
       ),

@@ -2,11 +2,12 @@ import type { Curve } from '../../functions/values/curve.ts';
 import { frequencies } from '../../functions/values/grid.ts';
 import type { TableRecord } from '../../functions/values/table.ts';
 import type { Scatter, Scattered } from '../analysis/scatter-types.ts';
+import { standings } from '../analysis/subject-types.ts';
 import { resultWords } from '../analysis/words.ts';
 import type { Answer, Bar } from '../components/ask/data.ts';
 import type { PlotData } from '../components/plot/data.ts';
 import type { UnitSystem } from '../document/types.ts';
-import { emptyAnswer } from './ask-found.ts';
+import { emptyAnswer, textTable } from './ask-found.ts';
 
 type Of<Kind extends Scattered['kind']> = Extract<Scattered, { kind: Kind }>;
 
@@ -71,21 +72,12 @@ function numberTable({ result, percentiles, mean, deviation }: Of<'number'>): Ta
   };
 }
 
-const oddsTable = (verdicts: readonly Of<'verdict'>[]): TableRecord => ({
-  kind: 'table',
-  title: 'Odds of each verdict',
-  columns: [
-    { name: 'Verdict', quantity: 'text' },
-    ...(['good', 'caution', 'fail', 'problem'] as const).map((name) => ({ name, quantity: 'text' as const })),
-  ],
-  rows: verdicts.map(({ result, odds }) => [
-    result.label,
-    percent(odds.good),
-    percent(odds.caution),
-    percent(odds.fail),
-    percent(odds.problem),
-  ]),
-});
+const oddsTable = (verdicts: readonly Of<'verdict'>[]): TableRecord =>
+  textTable(
+    'Odds of each verdict',
+    ['Verdict', ...standings],
+    verdicts.map(({ result, odds }) => [result.label, ...standings.map((each) => percent(odds[each]))]),
+  );
 
 /** So many frequencies stand in the kept table, at most. */
 const MOST_ROWS = 40;

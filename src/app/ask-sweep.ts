@@ -1,6 +1,6 @@
 import type { Curve } from '../../functions/values/curve.ts';
 import { settingText } from '../analysis/setting-text.ts';
-import type { Result } from '../analysis/subject-types.ts';
+import { standingOf, type Result } from '../analysis/subject-types.ts';
 import type { Sweep } from '../analysis/sweep-types.ts';
 import { inputWords, resultWords } from '../analysis/words.ts';
 import type { Answer, Axis, FieldData, Point } from '../components/ask/data.ts';
@@ -12,12 +12,11 @@ import {
   cellEnds,
   DIGITS,
   goodStretches,
+  heightOf,
   inputAxis,
   levels,
   numberOf,
-  places,
   settingOf,
-  standingOf,
   standingWords,
   withRoom,
 } from './ask-axes.ts';
@@ -72,7 +71,7 @@ const inTable = (result: Result, value: CellValue | undefined, system: UnitSyste
       : null;
 
 /** How all verdicts together stand at one of the values. */
-export const standingSaid = ({ worst }: Sweep, at: number): string => standingWords[places[worst[at] ?? 'problem']];
+export const standingSaid = ({ worst }: Sweep, at: number): string => standingWords[worst[at] ?? 'problem'];
 
 function goodSaid({ input, values, worst }: Sweep, system: UnitSystem): string {
   const stretches = goodStretches((index) => worst[index] === 'good', values.length);
@@ -90,7 +89,7 @@ function sweepField(
   system: UnitSystem,
 ): FieldData {
   const isNumber = result.kind === 'number';
-  const heights = cells.map((value) => (isNumber ? numberOf(value) : -places[standingOf(value)]));
+  const heights = cells.map((value) => (isNumber ? numberOf(value) : heightOf(standingOf(value))));
   const up: Axis = isNumber
     ? withRoom(axisOf(result.label, result.quantity ?? 'ratio', heights))
     : { label: 'better', quantity: 'ratio', from: -3.2, to: 0.2, words: levels };
@@ -119,7 +118,7 @@ function sweepField(
       [
         `${input.label} ${settingText(input, values[column] ?? 0, DIGITS)}`,
         `${result.label} ${resultWords(result, cells[column] ?? { kind: 'empty' }, system)}`,
-        ...(hasVerdicts ? [standingWords[places[worst[column] ?? 'problem']]] : []),
+        ...(hasVerdicts ? [standingWords[worst[column] ?? 'problem']] : []),
       ].join(', '),
     settings: (column) => [settingOf(input, values[column] ?? 0)],
   };

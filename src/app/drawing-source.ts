@@ -1,14 +1,9 @@
 import type { DrawingData, Mark, Point } from '../components/drawing/data.ts';
 import type { Plot, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
-import { parseQuantity } from '../units/parse.ts';
 import { axisOf, CellReader } from './cell-reader.ts';
+import { ends } from './plot-source.ts';
 import { shapesOf } from './shapes-source.ts';
-
-function ends(typed: readonly [string, string] | undefined): readonly [number, number] | undefined {
-  const [from, to] = typed?.map((text) => parseQuantity(text)?.value) ?? [];
-  return from === undefined || to === undefined ? undefined : [from, to];
-}
 
 /** What a plot of cells draws now; nothing for a plot of another kind. */
 export function drawingData(workbook: Workbook, sheet: Sheet, plot: Plot): DrawingData | undefined {

@@ -5,7 +5,7 @@ import '../components/menu/pop-menu.ts';
 import type { PopMenu } from '../components/menu/pop-menu.ts';
 import type { Sheet } from '../document/types.ts';
 import type { AppHost } from './app-host.ts';
-import { gridMenu, runGridMenu } from './grid-menu.ts';
+import { gridMenu } from './grid-menu.ts';
 
 /** The grid of a sheet and the menu of its cells, with what each of their events does. */
 export const gridView = (app: AppHost, sheet: Sheet, model: GridModel): TemplateResult => html`
@@ -33,7 +33,8 @@ export const gridView = (app: AppHost, sheet: Sheet, model: GridModel): Template
     class="floating"
     label="Cells"
     .items=${gridMenu}
-    @choose=${(event: CustomEvent<{ name: string }>) => void runGridMenu(event.detail.name, app)}
+    @choose=${async ({ detail }: CustomEvent<{ name: string }>) =>
+      (await import('./after-first-paint.ts')).runGridMenu(detail.name, app)}
   ></pop-menu>
 `;
 

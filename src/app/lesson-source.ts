@@ -5,7 +5,7 @@ import type { ShownCell } from '../document/shown.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { parseQuantity } from '../units/parse.ts';
-import { plotData, windowData } from './plot-source.ts';
+import { plotPicture } from './plot-picture.ts';
 
 const EMPTY: ShownCell = { kind: 'empty' };
 
@@ -30,7 +30,7 @@ export function lessonOf(workbook: Workbook, sheet: Sheet): readonly LessonStep[
   const isAsked = (cell: string): boolean => sheet.cells.get(addressOf(cell))?.choices !== undefined;
   return (sheet.lesson ?? []).map((step) => {
     const plot = sheet.plots.find(({ id }) => id === step.plot);
-    const window = plot?.kind === 'window' ? windowData(workbook, sheet, plot) : undefined;
+    const picture = plot && plotPicture(workbook, sheet, plot);
     return {
       title: step.title,
       text: filledIn(step.text),
@@ -42,8 +42,8 @@ export function lessonOf(workbook: Workbook, sheet: Sheet): readonly LessonStep[
         .filter((each) => each.shown.kind !== 'empty' && shownText(each.shown) !== ''),
       why: filledIn(step.why),
       next: filledIn(step.next),
-      ...(plot?.kind === 'curves' && { curves: plotData(workbook, sheet, plot) }),
-      ...(window && { window }),
+      ...(picture?.kind === 'curves' && { curves: picture.data }),
+      ...(picture?.kind === 'window' && { window: picture.data }),
     };
   });
 }

@@ -8,9 +8,8 @@ import '../components/drawing/cell-plot.ts';
 import type { Plot, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { cellCard } from './cell-card.ts';
-import { drawingData } from './drawing-source.ts';
 import { plotMenu } from './plot-menu.ts';
-import { plotData, windowData } from './plot-source.ts';
+import { plotPicture } from './plot-picture.ts';
 import { clock } from './clock.ts';
 
 type Tab = 'plots' | 'changes' | 'cell';
@@ -183,23 +182,23 @@ export class PlotDock extends LitElement {
   };
 
   #plot(plot: Plot): TemplateResult | typeof nothing {
-    if (plot.kind === 'window') {
-      const data = windowData(this.workbook, this.sheet, plot);
-      return data
-        ? html`<window-plot .data=${data}>${plotMenu(this.workbook, this.sheet, plot)}</window-plot>`
-        : nothing;
+    const picture = plotPicture(this.workbook, this.sheet, plot);
+    if (!picture) return nothing;
+    const menu = plotMenu(this.workbook, this.sheet, plot);
+    switch (picture.kind) {
+      case 'window':
+        return html`<window-plot .data=${picture.data}>${menu}</window-plot>`;
+      case 'drawing':
+        return html`<cell-plot .data=${picture.data}>${menu}</cell-plot>`;
+      case 'curves':
+        return html`<curve-plot
+          .data=${picture.data}
+          .crosshair=${this.crosshair}
+          ?dragged=${this.workbook.previewed !== undefined}
+          @crosshair-move=${(event: CustomEvent<{ frequency: number | undefined }>) => (this.crosshair = event.detail.frequency)}
+          >${menu}</curve-plot
+        >`;
     }
-    if (plot.kind !== 'curves') {
-      const data = drawingData(this.workbook, this.sheet, plot);
-      return data ? html`<cell-plot .data=${data}>${plotMenu(this.workbook, this.sheet, plot)}</cell-plot>` : nothing;
-    }
-    return html`<curve-plot
-      .data=${plotData(this.workbook, this.sheet, plot)}
-      .crosshair=${this.crosshair}
-      ?dragged=${this.workbook.previewed !== undefined}
-      @crosshair-move=${(event: CustomEvent<{ frequency: number | undefined }>) => (this.crosshair = event.detail.frequency)}
-      >${plotMenu(this.workbook, this.sheet, plot)}</curve-plot
-    >`;
   }
 }
 

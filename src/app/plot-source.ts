@@ -41,7 +41,8 @@ const windowIn = (state: CellState | undefined): Window | undefined =>
 
 const FULL_BAND = [20, 20_000] as const;
 
-function ends(typed: readonly [string, string] | undefined): readonly [number, number] | undefined {
+/** The ends of an axis as typed, SI. */
+export function ends(typed: readonly [string, string] | undefined): readonly [number, number] | undefined {
   const [from, to] = typed?.map((text) => parseQuantity(text)?.value) ?? [];
   return from === undefined || to === undefined ? undefined : [from, to];
 }

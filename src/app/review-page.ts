@@ -2,15 +2,13 @@ import { LitElement, css, html, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import '../components/dialog/page-dialog.ts';
 import '../components/review/review-sheet.ts';
-import type { ReviewPlot } from '../components/review/review-sheet.ts';
 import { reviewOf } from '../document/review/review.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { reviewText } from '../exchange/review-text.ts';
 import { FollowWorkbook } from './follow-workbook.ts';
 import './copy-button.ts';
-import { drawingData } from './drawing-source.ts';
-import { plotData, windowData } from './plot-source.ts';
+import { plotPicture } from './plot-picture.ts';
 
 /** The review of a sheet over the sheet, to print or to copy.
  *  @fires close - It was closed. */
@@ -44,13 +42,7 @@ export class ReviewPage extends LitElement {
   protected override render(): TemplateResult {
     const { workbook, sheet } = this;
     const review = reviewOf(workbook, sheet, new Date());
-    const plots = sheet.plots.flatMap((plot): ReviewPlot[] => {
-      if (plot.kind === 'curves') return [{ kind: 'curves', data: plotData(workbook, sheet, plot) }];
-      const window = windowData(workbook, sheet, plot);
-      if (window) return [{ kind: 'window', data: window }];
-      const drawing = drawingData(workbook, sheet, plot);
-      return drawing ? [{ kind: 'drawing', data: drawing }] : [];
-    });
+    const plots = sheet.plots.flatMap((plot) => plotPicture(workbook, sheet, plot) ?? []);
     const sheetOf = (kind: string): TemplateResult =>
       html`<review-sheet class=${kind} .review=${review} .plots=${plots}></review-sheet>`;
     // What lies over the page is printed on one sheet of paper only: what is printed stands in the page itself.

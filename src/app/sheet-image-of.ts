@@ -4,22 +4,19 @@ import { shownText } from '../document/show-cell.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { parseAddress } from '../formula/address.ts';
-import { drawingData } from './drawing-source.ts';
-import { plotData, windowData } from './plot-source.ts';
+import { plotPicture } from './plot-picture.ts';
 
 const FIGURES = 6;
 
 /** What a sheet looks like, small, from what the engine made of it; before that, without verdicts and plot. */
 export function sheetImageOf(workbook: Workbook, sheet: Sheet): SheetImage {
   const [plot] = sheet.plots;
-  const curves = plot?.kind === 'curves' ? plotData(workbook, sheet, plot) : undefined;
-  const window = plot && windowData(workbook, sheet, plot);
-  const drawing = plot && drawingData(workbook, sheet, plot);
+  const picture = plot && plotPicture(workbook, sheet, plot);
   return {
     sections: sectionsOf(workbook, sheet),
-    ...(curves && curves.series.length > 0 && { curves }),
-    ...(window && { window }),
-    ...(drawing && { drawing }),
+    ...(picture?.kind === 'curves' && picture.data.series.length > 0 && { curves: picture.data }),
+    ...(picture?.kind === 'window' && { window: picture.data }),
+    ...(picture?.kind === 'drawing' && { drawing: picture.data }),
     ...(!plot && { figures: figuresOf(workbook, sheet) }),
   };
 }

@@ -1,3 +1,4 @@
+import type { Place } from '../engine/types.ts';
 import type { Refusal } from './command.ts';
 import type { OctavoDocument, Sheet } from './types.ts';
 
@@ -17,6 +18,12 @@ export const withSheet = (document: OctavoDocument, sheet: Sheet): OctavoDocumen
   ...document,
   sheets: document.sheets.map((each) => (each.id === sheet.id ? sheet : each)),
 });
+
+/** The document with another text in a cell, which stays otherwise what it is. */
+export function withText(document: OctavoDocument, { sheet: id, cell }: Place, text: string): OctavoDocument {
+  const sheet = sheetOf(document, id);
+  return withSheet(document, { ...sheet, cells: new Map(sheet.cells).set(cell, { ...sheet.cells.get(cell), text }) });
+}
 
 /** Why a sheet cannot be called that; nothing where it can. `except` is the sheet itself when renaming. */
 export function checkSheetName(document: OctavoDocument, name: string, except?: string): Refusal | undefined {

@@ -7,6 +7,7 @@ import { pictureStyles } from '../plot/picture-styles.ts';
 import { hatch } from '../plot/picture.ts';
 import { whenDiffering } from '../plot/same-data.ts';
 import { plotStyles } from '../plot/styles.ts';
+import { valuesButton } from '../plot/values-button.ts';
 import { Width } from '../plot/width.ts';
 import type { DrawingData } from './data.ts';
 import { placeAt, type Laid } from './laid.ts';
@@ -56,14 +57,7 @@ export class CellPlot extends LitElement {
         <span class="detail">${unitsOf(data)}</span>
         <span class="end">
           <slot name="verdict"></slot>
-          <button
-            class="values"
-            type="button"
-            aria-expanded=${this.tableOpen ? 'true' : 'false'}
-            @click=${() => (this.tableOpen = !this.tableOpen)}
-          >
-            Values
-          </button>
+          ${valuesButton(this.tableOpen, () => (this.tableOpen = !this.tableOpen))}
         </span>
       </div>
       ${readings.length === 0 ? html`<p class="empty">Nothing to draw yet.</p>` : this.#laid && this.#stage(data, this.#laid, readings)}

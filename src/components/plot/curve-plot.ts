@@ -12,6 +12,7 @@ import { pictureStyles } from './picture-styles.ts';
 import { picture } from './picture.ts';
 import { readingAt, readingText, stepFrequency, thirdOctaves } from './readings.ts';
 import { plotStyles } from './styles.ts';
+import { valuesButton } from './values-button.ts';
 import { Width } from './width.ts';
 import { spellFrequency } from './unit.ts';
 
@@ -66,14 +67,7 @@ export class CurvePlot extends LitElement {
         <span class="end">
           ${this.#compared(data)}
           <slot name="verdict"></slot>
-          <button
-            class="values"
-            type="button"
-            aria-expanded=${this.tableOpen ? 'true' : 'false'}
-            @click=${() => (this.tableOpen = !this.tableOpen)}
-          >
-            Values
-          </button>
+          ${valuesButton(this.tableOpen, () => (this.tableOpen = !this.tableOpen))}
         </span>
       </div>
       ${data.series.length === 0 ? html`<p class="empty">No curve yet.</p>` : drawing && this.#stage(data, drawing)}

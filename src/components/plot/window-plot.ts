@@ -8,6 +8,7 @@ import { whenDiffering } from './same-data.ts';
 import { pictureStyles } from './picture-styles.ts';
 import { hatch, paper } from './picture.ts';
 import { plotStyles } from './styles.ts';
+import { valuesButton } from './values-button.ts';
 import { Width } from './width.ts';
 import { frequencyTicks } from './ticks.ts';
 import { spellFrequency } from './unit.ts';
@@ -53,14 +54,7 @@ export class WindowPlot extends LitElement {
         <span class="end">
           ${this.#compared(data)}
           <slot name="verdict"></slot>
-          <button
-            class="values"
-            type="button"
-            aria-expanded=${this.tableOpen ? 'true' : 'false'}
-            @click=${() => (this.tableOpen = !this.tableOpen)}
-          >
-            Values
-          </button>
+          ${valuesButton(this.tableOpen, () => (this.tableOpen = !this.tableOpen))}
         </span>
         <span class="outcome ${outcome.status}">${outcome.text}</span>
       </div>

@@ -13,7 +13,7 @@ import type { WindowPlotData } from '../plot/window-data.ts';
 import { reviewStyles } from './styles.ts';
 
 /** A plot of the sheet with what it draws. */
-export type ReviewPlot =
+export type PlotPicture =
   | { readonly kind: 'curves'; readonly data: PlotData }
   | { readonly kind: 'window'; readonly data: WindowPlotData }
   | { readonly kind: 'drawing'; readonly data: DrawingData };
@@ -37,7 +37,7 @@ export class ReviewSheet extends LitElement {
   static override styles = reviewStyles;
 
   @property({ attribute: false }) review: Review | undefined;
-  @property({ attribute: false }) plots: readonly ReviewPlot[] = [];
+  @property({ attribute: false }) plots: readonly PlotPicture[] = [];
 
   protected override render(): TemplateResult | typeof nothing {
     const { review } = this;
@@ -115,7 +115,7 @@ const verdict = ({ label, status, word, reason, note, limits }: ReviewVerdict): 
   </li>
 `;
 
-function plot(each: ReviewPlot): TemplateResult {
+function plot(each: PlotPicture): TemplateResult {
   if (each.kind === 'window') return html`<window-plot .data=${each.data}></window-plot>`;
   if (each.kind === 'drawing') return html`<cell-plot .data=${each.data}></cell-plot>`;
   return html`<curve-plot .data=${each.data}></curve-plot>`;

@@ -9,6 +9,7 @@ import type { UnitSystem } from '../../document/types.ts';
 import { show } from '../../units/show.ts';
 import '../verdict-chip/verdict-chip.ts';
 import { shelved } from './shelved.ts';
+import { listStyles } from './list-styles.ts';
 import { shelfStyles } from './styles.ts';
 
 /** The numbers by which one driver is told from another; the first three are all that a narrow page has room for. */
@@ -22,6 +23,7 @@ const BRIEF = 3;
 export class DriverList extends LitElement {
   static override styles = [
     shelfStyles,
+    listStyles,
     css`
       label.search {
         display: block;
@@ -34,21 +36,14 @@ export class DriverList extends LitElement {
         margin-inline-start: auto;
       }
       table {
-        width: 100%;
-        border-collapse: collapse;
         margin-top: 8px;
       }
       th,
       td {
-        padding: 4px 8px;
-        border-bottom: 1px solid var(--line);
         text-align: end;
-        font-weight: 400;
         white-space: nowrap;
       }
       thead th {
-        color: var(--ink2);
-        font-size: 12.5px;
         vertical-align: bottom;
       }
       th:first-child {
@@ -59,35 +54,11 @@ export class DriverList extends LitElement {
       thead th.chip {
         text-align: start;
       }
-      th button.link {
-        font-weight: 500;
-      }
       .unit {
         color: var(--ink2);
         font-size: 12.5px;
       }
-      .brief {
-        display: none;
-      }
-      tbody tr:focus-within {
-        background: var(--accent-soft);
-      }
-      @media (max-width: 1023px) {
-        .rest {
-          display: none;
-        }
-      }
       @media (max-width: 640px) {
-        .figure {
-          display: none;
-        }
-        .brief {
-          display: block;
-        }
-        th,
-        td {
-          padding: 6px 4px;
-        }
         .check {
           margin-inline-start: 0;
         }

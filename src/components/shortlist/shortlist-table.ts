@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { UnitSystem } from '../../document/types.ts';
+import { listStyles } from '../shelf/list-styles.ts';
 import { shelfStyles } from '../shelf/styles.ts';
 import '../verdict-chip/verdict-chip.ts';
 import type { ListedRow } from './data.ts';
@@ -15,57 +16,23 @@ const PAGE = 25;
 export class ShortlistTable extends LitElement {
   static override styles = [
     shelfStyles,
+    listStyles,
     css`
-      table {
-        width: 100%;
-        border-collapse: collapse;
-      }
       th,
       td {
-        padding: 4px 8px;
-        border-bottom: 1px solid var(--line);
         text-align: start;
-        font-weight: 400;
         vertical-align: baseline;
       }
       thead th {
-        color: var(--ink2);
-        font-size: 12.5px;
         white-space: nowrap;
       }
       .number {
         text-align: end;
         white-space: nowrap;
       }
-      tbody tr:focus-within {
-        background: var(--accent-soft);
-      }
-      th button.link {
-        font-weight: 500;
-      }
       @media (pointer: fine) and (min-width: 1024px) {
         th button.link {
           min-height: 0;
-        }
-      }
-      .brief {
-        display: none;
-      }
-      @media (max-width: 1023px) {
-        .rest {
-          display: none;
-        }
-      }
-      @media (max-width: 640px) {
-        .figure {
-          display: none;
-        }
-        .brief {
-          display: block;
-        }
-        th,
-        td {
-          padding: 6px 4px;
         }
       }
     `,
