@@ -5,23 +5,14 @@ import '../../src/components/drawing/cell-plot.ts';
 import type { CellPlot } from '../../src/components/drawing/cell-plot.ts';
 import type { BarsData, DrawingData, PointsData, ShapesData } from '../../src/components/drawing/data.ts';
 import { paint } from './paint.ts';
+import { asChosen, pairs, price, priceCap } from '../components/drawing/samples.ts';
 
-const price = { quantity: 'price', symbol: '¤' } as const;
 const bars: BarsData = {
   form: 'bars',
   title: 'Cost',
   axis: price,
-  bars: [
-    {
-      name: 'As chosen',
-      parts: [
-        { label: 'Drivers', line: 'woofer', value: 192 },
-        { label: 'Wood', line: 'system', value: 70 },
-      ],
-    },
-    { name: 'With the other woofer', parts: [{ label: 'Drivers', line: 'woofer', value: 144 }] },
-  ],
-  limits: [{ label: 'price cap', value: 250, forbidden: 'above' }],
+  bars: [asChosen, { name: 'With the other woofer', parts: [{ label: 'Drivers', line: 'woofer', value: 144 }] }],
+  limits: [priceCap],
   system: 'metric',
 };
 const points: PointsData = {
@@ -29,17 +20,7 @@ const points: PointsData = {
   title: 'Window over price',
   across: price,
   up: { quantity: 'octaves', symbol: 'oct' },
-  groups: [
-    {
-      label: 'Pairs',
-      line: 'system',
-      points: [
-        { name: 'cheap', x: 50, y: 0.1 },
-        { name: 'good', x: 100, y: 0.8 },
-        { name: 'beaten', x: 110, y: 0.7 },
-      ],
-    },
-  ],
+  groups: [pairs],
   limits: [{ label: 'comfortable from', value: 0.5, forbidden: 'below' }],
   marks: [],
   best: ['low', 'high'],

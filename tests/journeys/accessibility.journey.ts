@@ -1,28 +1,14 @@
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
-import type { AxeResults, RunOptions } from 'axe-core';
+import type { RunOptions } from 'axe-core';
 import { describe, expect, test } from 'vitest';
 import { openSession } from '../../.config/browser-session.mjs';
 import { templates } from '../../templates/index.ts';
 import { Person } from './person.ts';
-
-const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+import { violations } from './violations.ts';
 
 const options: RunOptions = {
   runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
   resultTypes: ['violations'],
 };
-
-/** Every violation on the page as a line: the rule, where, and what is wrong. */
-async function violations({ page }: Person): Promise<string[]> {
-  const found = await page.evaluate(
-    (given) => (globalThis as unknown as { axe: { run(options: RunOptions): Promise<AxeResults> } }).axe.run(given),
-    options,
-  );
-  return found.violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ target, failureSummary }) => `${id} at ${target.flat().join(' > ')}: ${failureSummary ?? ''}`),
-  );
-}
 
 describe.each([
   ['wide and light', 1440, false],
@@ -35,12 +21,11 @@ describe.each([
     try {
       const person = new Person(session.page);
       await person.settled();
-      await session.page.evaluate(axe);
       for (const { content } of templates) {
         if (width < 1024) await person.openDrawer();
         await person.openTemplate(content.title);
         await new Promise((resolve) => setTimeout(resolve, 600));
-        expect(await violations(person)).toEqual([]);
+        expect(await violations(person.page, options)).toEqual([]);
       }
     } finally {
       await session.close();
@@ -54,10 +39,9 @@ async function violationsAfter(act: (person: Person) => Promise<void>, dark = fa
   try {
     const person = new Person(session.page);
     await person.settled();
-    await session.page.evaluate(axe);
     await act(person);
     await new Promise((resolve) => setTimeout(resolve, 300));
-    return await violations(person);
+    return await violations(person.page, options);
   } finally {
     await session.close();
   }

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openSession } from '../../.config/browser-session.mjs';
+import { comeBack } from './come-back.ts';
 import { Person } from './person.ts';
 
 let session: Awaited<ReturnType<typeof openSession>>;
@@ -85,12 +86,6 @@ test('the list of changes begins with the cause, then the verdicts that turned; 
 test('a tab that is closed in the middle of a drag opens again with what was kept before it', async () => {
   await drag(0.4, 0.75);
   await expect.poll(hertz).toBeGreaterThan(2500);
-  const second = await session.browser.newPage();
-  await session.page.close();
-  await second.bringToFront();
-  await second.setViewport({ width: 1440, height: 900 });
-  await second.goto(session.address, { waitUntil: 'load' });
-  const later = new Person(second);
-  await later.atRest();
+  const later = await comeBack(session);
   expect(await later.textOf('D24')).toMatch(/^1.?808 Hz$/);
 });

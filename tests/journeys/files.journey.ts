@@ -1,8 +1,8 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openSession } from '../../.config/browser-session.mjs';
+import { downloadFolder } from './downloads.ts';
 import { Person } from './person.ts';
 
 let session: Awaited<ReturnType<typeof openSession>>;
@@ -10,12 +10,10 @@ let person: Person;
 let folder: string;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'octavo-files-'));
   session = await openSession();
   person = new Person(session.page);
   await person.atRest();
-  const client = await session.page.createCDPSession();
-  await client.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: folder });
+  folder = await downloadFolder(session.page);
 });
 
 afterAll(async () => {

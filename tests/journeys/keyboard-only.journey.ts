@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openSession } from '../../.config/browser-session.mjs';
 import { typedDriver } from '../references/demo-drivers.ts';
+import { comeBack } from './come-back.ts';
 import { octaves, Person } from './person.ts';
 
 let session: Awaited<ReturnType<typeof openSession>>;
@@ -80,13 +81,7 @@ test('the sheet is duplicated for another tweeter, and both are there after clos
   await person.type('C4', ...typedDriver('T-19 C'));
   await person.expectNumber('D43', -0.46, octaves);
   await person.atRest();
-  const second = await session.browser.newPage();
-  await session.page.close();
-  await second.bringToFront();
-  await second.setViewport({ width: 1440, height: 900 });
-  await second.goto(session.address, { waitUntil: 'load' });
-  const later = new Person(second);
-  await later.atRest();
+  const later = await comeBack(session);
   await later.expectText('C4', /^T-28 B$/);
   await later.expectNumber('D43', 1.15, octaves);
   await later.seen('>>> .name[title="Two drivers 2"]');

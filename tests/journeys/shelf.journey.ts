@@ -1,23 +1,20 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
+import { readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { AxeResults } from 'axe-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openSession } from '../../.config/browser-session.mjs';
+import { downloadFolder } from './downloads.ts';
 import { Person } from './person.ts';
+import { violations } from './violations.ts';
 
 let session: Awaited<ReturnType<typeof openSession>>;
 let person: Person;
 let folder: string;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'octavo-shelf-'));
   session = await openSession();
   person = new Person(session.page);
   await person.atRest();
-  const client = await session.page.createCDPSession();
-  await client.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: folder });
+  folder = await downloadFolder(session.page);
 });
 
 afterAll(async () => {
@@ -138,9 +135,5 @@ test('the shelf goes to a file and comes back without a second copy; a foreign f
 });
 
 test('the checker has no objection to the shelf over the sheet', async () => {
-  await session.page.evaluate(await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'));
-  const { violations } = await session.page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
-  );
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+  expect(await violations(session.page)).toEqual([]);
 });

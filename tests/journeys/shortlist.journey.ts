@@ -1,9 +1,7 @@
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openSession } from '../../.config/browser-session.mjs';
 import { Person } from './person.ts';
+import { violations } from './violations.ts';
 
 let session: Awaited<ReturnType<typeof openSession>>;
 let person: Person;
@@ -48,11 +46,7 @@ test('the limits are set by the keyboard, and what keeps them is ranked', async 
 });
 
 test('the checker has no objection to the shortlist over the sheet', async () => {
-  await session.page.evaluate(await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'));
-  const { violations } = await session.page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
-  );
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+  expect(await violations(session.page)).toEqual([]);
 });
 
 test('the first opens as a sheet with both drivers, its level and its verdicts; one step takes it back', async () => {

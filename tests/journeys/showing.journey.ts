@@ -1,27 +1,23 @@
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
-import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
+import { readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openSession } from '../../.config/browser-session.mjs';
+import { downloadFolder } from './downloads.ts';
 import { Person } from './person.ts';
-
-const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+import { violations } from './violations.ts';
 
 let session: Awaited<ReturnType<typeof openSession>>;
 let person: Person;
 let folder: string;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'octavo-show-'));
   session = await openSession();
   await session.browser
     .defaultBrowserContext()
     .overridePermissions(session.address, ['clipboard-read', 'clipboard-sanitized-write']);
   person = new Person(session.page);
   await person.settled();
-  const client = await session.page.createCDPSession();
-  await client.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: folder });
+  folder = await downloadFolder(session.page);
 });
 
 afterAll(async () => {
@@ -42,22 +38,11 @@ async function saved(name: string): Promise<Buffer> {
   return readFile(join(folder, name));
 }
 
-async function objections(): Promise<string[]> {
-  await session.page.evaluate(axe);
-  const found = await session.page.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as {
-      axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown }[] }[] }> };
-    };
-    return (await checker.run()).violations;
-  });
-  return found.map(({ id, nodes }) => `${id} at ${JSON.stringify(nodes.map(({ target }) => target))}`);
-}
-
 test('the review opens by key, is copied as text and prints without the sheet behind it', async () => {
   await person.press('Control+p');
   await person.seen('>>> review-sheet >>> article');
   await person.seen('>>> review-sheet >>> curve-plot >>> svg.drawing');
-  expect(await objections()).toEqual([]);
+  expect(await violations(session.page)).toEqual([]);
   await press('Copy as text');
   await expect.poll(copied).toMatch(/^Two-driver check, Two drivers\n[^]*\n- Hand-over frequency: 1\u2009808 Hz\n/);
   await session.page.emulateMediaType('print');
@@ -114,7 +99,7 @@ test('a baseline and the sheet stand side by side, and a copy beside its origina
   await person.type('D24', '4000');
   await person.press('Control+Shift+b');
   await person.seen('>>> comparison-table >>> ::-p-text(Verdicts that turn)');
-  expect(await objections()).toEqual([]);
+  expect(await violations(session.page)).toEqual([]);
   await press('Copy as text');
   await expect.poll(copied).toMatch(/^Baseline .+ → Now\n\nVERDICTS THAT TURN\n- .+GOOD → FAIL/);
   await person.press('Escape');

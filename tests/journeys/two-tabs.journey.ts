@@ -68,7 +68,8 @@ test('the reader stays where he was when the other tab saves', async () => {
   expect(await there.page.$('>>> [aria-activedescendant="cell-D27"]')).not.toBeNull();
 });
 
-test('an edit over one that was not heard of is not saved; the reader is asked, and both can be kept', async () => {
+/** An edit here of which the other tab does not hear, and one there of the same cell. */
+async function editUnheard(): Promise<void> {
   await deafen(here);
   await here.page.bringToFront();
   await here.type('D22', '104');
@@ -76,6 +77,10 @@ test('an edit over one that was not heard of is not saved; the reader is asked, 
   await here.atRest();
   await there.page.bringToFront();
   await there.type('D22', '99');
+}
+
+test('an edit over one that was not heard of is not saved; the reader is asked, and both can be kept', async () => {
+  await editUnheard();
   await expect.poll(() => noticesIn(there.page)).toEqual([expect.stringMatching(/^Another tab saved this document/)]);
   await (await there.seen('>>> ::-p-aria([name="Keep mine as a copy"][role="button"])'))?.click();
   await expect.poll(() => noticesIn(there.page)).toEqual([]);
@@ -94,13 +99,7 @@ test('an edit over one that was not heard of is not saved; the reader is asked, 
 });
 
 test('an edit over one that was not heard of can replace it', async () => {
-  await deafen(here);
-  await here.page.bringToFront();
-  await here.type('D22', '104');
-  await expect.poll(() => savingIn(here)).toMatch(/Saved/);
-  await here.atRest();
-  await there.page.bringToFront();
-  await there.type('D22', '99');
+  await editUnheard();
   await (await there.seen('>>> ::-p-aria([name="Replace theirs"][role="button"])'))?.click();
   await expect.poll(() => noticesIn(there.page)).toEqual([]);
   await expect.poll(() => savingIn(there)).toMatch(/Saved/);

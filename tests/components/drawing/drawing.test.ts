@@ -8,9 +8,9 @@ import { rangeOf } from '../../../src/components/drawing/plane.ts';
 import { drawingFinding, readingsOf, spoken } from '../../../src/components/drawing/readings.ts';
 import { isOnGround } from '../../../src/components/drawing/shapes.ts';
 import { shortened } from '../../../src/components/drawing/words.ts';
+import { asChosen, pairs, price, priceCap } from './samples.ts';
 
 const room: Room = { width: 400, isSmall: false, measure: (text) => text.length * 7 };
-const price = { quantity: 'price', symbol: '¤' } as const;
 const millimetres = { quantity: 'length', symbol: 'mm' } as const;
 
 const bars: BarsData = {
@@ -18,13 +18,7 @@ const bars: BarsData = {
   title: 'Cost',
   axis: price,
   bars: [
-    {
-      name: 'As chosen',
-      parts: [
-        { label: 'Drivers', line: 'woofer', value: 192 },
-        { label: 'Wood', line: 'system', value: 70 },
-      ],
-    },
+    asChosen,
     {
       name: 'Other',
       parts: [
@@ -33,7 +27,7 @@ const bars: BarsData = {
       ],
     },
   ],
-  limits: [{ label: 'price cap', value: 250, forbidden: 'above' }],
+  limits: [priceCap],
   system: 'metric',
 };
 
@@ -42,17 +36,7 @@ const points: PointsData = {
   title: 'Trade-offs',
   across: price,
   up: { quantity: 'octaves', symbol: 'oct' },
-  groups: [
-    {
-      label: 'Pairs',
-      line: 'system',
-      points: [
-        { name: 'cheap', x: 50, y: 0.1 },
-        { name: 'good', x: 100, y: 0.8 },
-        { name: 'beaten', x: 110, y: 0.7 },
-      ],
-    },
-  ],
+  groups: [pairs],
   limits: [],
   marks: [],
   best: ['low', 'high'],
