@@ -1,7 +1,11 @@
 /** Everything that the page needs only once it stands: fetched in one go after the first paint. */
 import '../components/formula-editor/formula-editor.ts';
 import '../components/ruler/value-ruler.ts';
+import { actions } from './actions.ts';
 import './plot-dock.ts';
+import { learnActions } from './run-action.ts';
 export { runGridMenu } from './grid-menu-acts.ts';
 export { openPage } from './open-pages.ts';
 export { offersTour } from './tour-offer.ts';
+
+learnActions(actions);

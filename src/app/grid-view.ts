@@ -4,11 +4,17 @@ import type { CellAt, GridModel, Selection } from '../components/grid/model.ts';
 import '../components/menu/pop-menu.ts';
 import type { PopMenu } from '../components/menu/pop-menu.ts';
 import type { Sheet } from '../document/types.ts';
+import type * as Rest from './after-first-paint.ts';
 import type { AppHost } from './app-host.ts';
 import { gridMenu } from './grid-menu.ts';
 
 /** The grid of a sheet and the menu of its cells, with what each of their events does. */
-export const gridView = (app: AppHost, sheet: Sheet, model: GridModel): TemplateResult => html`
+export const gridView = (
+  app: AppHost,
+  sheet: Sheet,
+  model: GridModel,
+  rest: typeof Rest | undefined,
+): TemplateResult => html`
   <sheet-grid
     .model=${model}
     .selection=${app.selection}
@@ -33,11 +39,16 @@ export const gridView = (app: AppHost, sheet: Sheet, model: GridModel): Template
     class="floating"
     label="Cells"
     .items=${gridMenu}
-    @choose=${async ({ detail }: CustomEvent<{ name: string }>) =>
-      (await import('./after-first-paint.ts')).runGridMenu(detail.name, app)}
+    @choose=${(event: CustomEvent<{ name: string }>) => void runMenu(event.detail.name, app, rest)}
   ></pop-menu>
 `;
 
 function openMenu(event: CustomEvent<{ x: number; y: number }>): void {
   (event.currentTarget as Element).parentElement?.querySelector<PopMenu>('#grid-menu')?.open(event.detail);
+}
+
+/** At once where it has come, so that what is typed next finds what was done. */
+async function runMenu(name: string, app: AppHost, rest: typeof Rest | undefined): Promise<void> {
+  const { runGridMenu } = rest ?? (await import('./after-first-paint.ts'));
+  await runGridMenu(name, app);
 }

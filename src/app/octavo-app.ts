@@ -183,7 +183,7 @@ export class OctavoApp extends LitElement implements AppHost {
           @pointed=${(event: CustomEvent<CellAt>) => this.grid.reveal(event.detail)}
           @references=${(event: CustomEvent<SheetGrid['references']>) => (this.grid.references = event.detail)}
         ></sheet-head>
-        ${gridView(this, sheet, this.#modelOf(workbook, sheet))}
+        ${gridView(this, sheet, this.#modelOf(workbook, sheet), this.rest)}
         ${
           this.tourOffered && this.notice === ''
             ? noticeBar('New here? A short tour shows where things are.', {
