@@ -49,5 +49,7 @@ export interface AppHost {
   nudge(direction: 1 | -1, coarse: boolean): void;
   /** Shows a sheet from where one begins on it. */
   show(sheet: string): void;
+  /** The sheet takes what is typed, and is seen from its beginning. */
+  begin(): void;
   requestUpdate(): void;
 }

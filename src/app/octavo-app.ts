@@ -114,6 +114,10 @@ export class OctavoApp extends LitElement implements AppHost {
     this.drawer = false;
   }
 
+  begin(): void {
+    void this.updateComplete.then(() => this.grid.focus({ preventScroll: true }));
+  }
+
   select(selection: Selection): void {
     if (!this.#head?.point(selection)) this.selection = selection;
   }

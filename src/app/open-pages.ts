@@ -98,7 +98,7 @@ function gallery(app: AppHost, close: () => void): TemplateResult {
     close();
     // As soon as it is open, not when it is kept: by then the reader may be elsewhere.
     const ready = (): void => {
-      if (app.sheet) app.go({ sheet: app.sheet.id, cell: app.cell });
+      app.begin();
       if (app.sheet?.lesson) app.open('lesson');
     };
     app.session?.addEventListener('opened', ready, { once: true });

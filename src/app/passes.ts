@@ -56,8 +56,8 @@ export async function passesOf(
     }
     return passing;
   };
-  const label =
-    all.size === able.length ? `${checks(able.length)} pass` : `${checks(able.length)} of ${String(all.size)} pass`;
+  const of = all.size === able.length ? '' : ` of ${String(all.size)}`;
+  const label = `${checks(able.length)}${of} ${able.length === 1 ? 'passes' : 'pass'}`;
   const bands: RulerPass[] = [];
   for (const [first, last] of runs(seen.map(passes))) {
     const from = first === 0 ? 0 : await edge(first / SAMPLES, (first - 1) / SAMPLES);

@@ -218,6 +218,16 @@ describe('the pool of rows', () => {
     expect(page.scroller.scrollTop).to.equal(0);
   });
 
+  it('takes the focus with the active cell in view, or stands still where told to', async () => {
+    await page.select('B60');
+    page.scroller.scrollTop = 0;
+    page.grid.focus({ preventScroll: true });
+    expect(page.scroller.scrollTop).to.equal(0);
+    page.grid.focus();
+    expect(page.scroller.scrollTop).to.be.above(0);
+    expect(page.grid.shadowRoot?.activeElement).to.equal(page.scroller);
+  });
+
   it('leaves nothing of a larger sheet behind when a smaller one is shown', async () => {
     page.scroller.scrollTop = 50_000;
     await page.drawn();

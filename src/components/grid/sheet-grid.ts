@@ -59,9 +59,10 @@ export class SheetGrid extends LitElement {
     this.#size.disconnect();
   }
 
-  override focus(): void {
+  /** Unless told to stand still, the active cell comes into view. */
+  override focus({ preventScroll = false }: FocusOptions = {}): void {
     this.scroller.focus({ preventScroll: true });
-    this.reveal(this.selection.focus);
+    if (!preventScroll) this.reveal(this.selection.focus);
   }
 
   /** Draws what changed; the pool leaves alone what looks the same. */
