@@ -1,4 +1,3 @@
-import { standardAround } from '../../functions/electrical/preferred.ts';
 import { driverOf } from '../document/shelf/driver-of.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import { putDriver, rowsInBlock } from '../document/shelf/put.ts';
@@ -20,20 +19,21 @@ export type Alternatives = readonly Change[];
 /** What may be changed, a list for each driver, part and setting.
  *  @throws An error in words for the reader where a cell is no input or a name no driver. */
 export function alternativesOf(model: SheetModel, question: CheapestQuestion): Alternatives[] {
-  const { document, shelf, drivers, parts, settings, series } = question;
-  const system = document.system;
+  const { document, shelf, drivers, settings, cost } = question;
   return [
-    ...drivers.map((name) => driverChanges(document.sheets, name, shelf)),
-    ...parts.map((place) => {
-      const input = inputAt(model, place);
-      return settingChanges(input, shopValues(input, series), system);
-    }),
-    ...settings.map(({ values, ...place }) => settingChanges(inputAt(model, place), values, system)),
+    ...drivers.map((name) => driverChanges(document.sheets, name, shelf, cost === 'money')),
+    ...settings.map(({ values, ...place }) => settingChanges(inputAt(model, place), values, document.system)),
   ];
 }
 
-/** Each driver of the shelf that could stand there by its role and is not the one that does. */
-function driverChanges(sheets: readonly Sheet[], name: string, shelf: readonly DriverEntry[]): Alternatives {
+/** Each driver of the shelf that could stand there by its role and is not the one that does.
+ *  @param isPriced - One without a price cannot be counted, and is left out. */
+function driverChanges(
+  sheets: readonly Sheet[],
+  name: string,
+  shelf: readonly DriverEntry[],
+  isPriced: boolean,
+): Alternatives {
   for (const sheet of sheets) {
     const found = namedDrivers(sheet).find(([each]) => each.toLowerCase() === name.toLowerCase());
     if (!found) continue;
@@ -42,7 +42,8 @@ function driverChanges(sheets: readonly Sheet[], name: string, shelf: readonly D
     const role = rolesIn(called, present);
     return shelf.flatMap((entry): Change[] => {
       const driver = driverOf(entry);
-      if (entry.name === present.name || driver instanceof Problem || driver.price === undefined) return [];
+      if (entry.name === present.name || driver instanceof Problem) return [];
+      if (isPriced && driver.price === undefined) return [];
       if (role.length > 0 && !rolesOf(driver).some((each) => role.includes(each))) return [];
       const { command } = putDriver(sheet, block, entry);
       if (command.kind !== 'write') return [];
@@ -50,7 +51,7 @@ function driverChanges(sheets: readonly Sheet[], name: string, shelf: readonly D
         {
           words: `${called}: ${entry.name} in place of ${present.name}`,
           texts: [...command.texts].map(([cell, text]) => ({ sheet: sheet.id, cell, text })),
-          money: 2 * driver.price,
+          money: 2 * (driver.price ?? 0),
         },
       ];
     });
@@ -64,12 +65,6 @@ function rolesIn(name: string, present: Pick<DriverEntry, 'name' | 'rows'>): rea
   if (named.length > 0) return named;
   const driver = driverOf(present);
   return driver instanceof Problem ? [] : rolesOf(driver);
-}
-
-function shopValues({ present, range: [from, to] }: Input, series: CheapestQuestion['series']): readonly number[] {
-  if (typeof present !== 'number' || present <= 0) return [];
-  const decades = Math.max(1, Math.ceil(Math.log10(to / Math.max(from, present / 100))));
-  return standardAround(present, series, decades).filter((each) => each >= from && each <= to);
 }
 
 function settingChanges(input: Input, values: readonly Setting[], system: 'metric' | 'imperial'): Alternatives {

@@ -1,8 +1,8 @@
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import type { Place, Writing } from '../engine/types.ts';
-import type { Series } from '../../functions/electrical/preferred.ts';
-import type { Result, Setting, Standing } from './subject-types.ts';
+import type { Varied } from './combine-types.ts';
+import type { Result, Standing } from './subject-types.ts';
 
 export interface CheapestQuestion {
   readonly document: OctavoDocument;
@@ -10,14 +10,11 @@ export interface CheapestQuestion {
   readonly shelf: readonly DriverEntry[];
   /** The names of the drivers of the sheet that may be changed for one of the shelf. */
   readonly drivers: readonly string[];
-  /** Inputs that take values of a shop series, within their plausible ranges. */
-  readonly parts: readonly Place[];
-  readonly series: Series;
-  /** Inputs that may be set to these values. */
-  readonly settings: readonly (Place & { readonly values: readonly Setting[] })[];
-  /** What is least: the price of the drivers to be bought for a pair of cabinets, or the number of changes. The other one decides
-   *  between equals. Parts and settings have no price. */
-  readonly cost: 'money' | 'changes';
+  /** Inputs that may be set to these values; for a part those of a shop. */
+  readonly settings: readonly Varied[];
+  /** What is least: the price of the drivers to be bought for a pair of cabinets, the number of changes, or a number of the sheet
+   *  itself, such as the total of its basket. Fewer changes decide between equals, and money between equal numbers of them. */
+  readonly cost: 'money' | 'changes' | Place;
   /** Most changes at once. */
   readonly changes: number;
   /** Whether a caution is enough for what fails now. */
@@ -29,6 +26,7 @@ export interface Change {
   /** `Woofer: W-165 A in place of W-130 A`, `Gap: 10 mm in place of 4 mm`. */
   readonly words: string;
   readonly texts: readonly Writing[];
+  /** What must be bought for it: two of a driver, nothing for a setting. */
   readonly money: number;
 }
 
@@ -51,7 +49,15 @@ export interface Cheapest {
   /** The verdicts that fail as the sheet stands. */
   readonly failing: readonly Result[];
   /** The least that turns them all and makes no other verdict worse. */
-  readonly found?: { readonly steps: readonly CheapestStep[]; readonly money: number; readonly changes: number };
+  readonly found?: {
+    readonly steps: readonly CheapestStep[];
+    readonly money: number;
+    readonly changes: number;
+    /** The number of the sheet that was to be least, where one was. */
+    readonly counted?: number;
+  };
+  /** The number of the sheet that is to be least, as it stands. */
+  readonly counting?: Result;
   /** Of all looked at, the one that leaves the fewest failures, where none turns all. */
   readonly nearest?: { readonly changes: readonly Change[]; readonly left: readonly Result[] };
   /** Single changes that could be made, sets of them within the limit, and how many sets were computed. */

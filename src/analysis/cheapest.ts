@@ -2,9 +2,10 @@ import type { CellValue, Writing } from '../engine/types.ts';
 import { Breath } from './breathe.ts';
 import { alternativesOf, type Alternatives } from './cheapest-changes.ts';
 import type { Change, Cheapest, CheapestQuestion, CheapestStep } from './cheapest-types.ts';
-import { QuestionError } from './place-error.ts';
+import { placeError, QuestionError } from './place-error.ts';
 import type { SheetModel } from './sheet-model.ts';
 import { standingOf, standings, type Result, type Standing, type Watch } from './subject-types.ts';
+import { resultAt } from './sweep.ts';
 import { listed, resultWords } from './words.ts';
 
 /** So many sets of changes are put in order, and so many of the cheapest are computed. */
@@ -14,60 +15,68 @@ const MOST_LOOKS = 20_000;
 type Standings = readonly Standing[];
 
 /** Finds the least that turns every failing verdict and makes none worse: all sets of changes within the limit, the cheapest
- *  first, each computed by the sheet itself, so that the first that serves is the least.
+ *  first, each computed by the sheet itself, so that the first that serves is the least; where a number of the sheet is to be
+ *  least, the least of all that serve.
  *  @throws An error in words for the reader where something named is not in the sheet, or there are too many sets. */
 export async function cheapest(model: SheetModel, question: CheapestQuestion, watch?: Watch): Promise<Cheapest> {
-  if (!Number.isInteger(question.changes) || question.changes < 1 || question.changes > 4)
-    throw new QuestionError(`From one to four changes at once can be looked for, but ${question.changes} are asked.`);
-  const verdicts = model.verdicts;
+  const { changes, cost } = question;
+  if (!Number.isInteger(changes) || changes < 1 || changes > 4)
+    throw new QuestionError(`From one to four changes at once can be looked for, but ${changes} are asked.`);
+  const { verdicts, document } = model;
+  const counting = typeof cost === 'string' ? undefined : resultAt(model, cost);
+  if (counting && counting.kind !== 'number')
+    throw placeError(document, counting, 'no number: name a result that is one, such as a price');
   const before = verdicts.map(({ present }) => standingOf(present));
   const failing = verdicts.filter((_, index) => isBroken(before[index]));
   const alternatives = alternativesOf(model, question);
   const choices = alternatives.reduce((sum, { length }) => sum + length, 0);
   if (failing.length === 0)
     return { failing, choices, of: 0, looked: 0, isWhole: true, said: 'Nothing fails as the sheet stands.' };
-  const sets = setsOf(alternatives, question.changes);
+  const sets = setsOf(alternatives, changes);
   if (sets.length > MOST_SETS)
     throw new QuestionError(`There are more than ${MOST_SETS} sets of changes: allow fewer at once, or fewer values.`);
-  const inOrder = sets.map((set) => ({ set, money: moneyOf(set) })).sort(cheaperBy(question.cost));
+  const inOrder = sets.map((set) => ({ set, money: moneyOf(set) })).sort(cheaperBy(cost === 'money'));
+  const isWhole = inOrder.length <= MOST_LOOKS;
 
   const breath = new Breath(watch);
   const serves = (after: Standings): boolean =>
     after.every((standing, index) => isTurned(before[index], standing, question.orCaution === true));
-  let nearest: { readonly set: readonly Change[]; readonly left: readonly Result[] } | undefined;
+  let nearest: { readonly changes: readonly Change[]; readonly left: readonly Result[] } | undefined;
+  let best: (Priced & { readonly counted: number }) | undefined;
   let looked = 0;
-  for (const { set, money } of inOrder.slice(0, MOST_LOOKS)) {
+  for (const each of inOrder.slice(0, MOST_LOOKS)) {
     await breath.take({ done: looked, of: Math.min(MOST_LOOKS, inOrder.length) });
-    const after = await standingsAfter(model, set, verdicts);
+    const values = await model.read(textsOf(each.set), counting ? [...verdicts, counting] : verdicts);
+    const after = values.slice(0, verdicts.length).map(standingOf);
     looked++;
     if (serves(after)) {
-      const steps = await stepsOf(model, set, verdicts, before);
-      const said = `Found: ${listed(set.map(({ words }) => words))}. ${searched(choices, looked, inOrder.length, question, true)}`;
-      return {
-        failing,
-        found: { steps, money, changes: set.length },
-        choices,
-        of: inOrder.length,
-        looked,
-        isWhole: true,
-        said,
-      };
+      const counted = countedIn(counting ? values.at(-1) : undefined);
+      if (!best || counted < best.counted) best = { ...each, counted };
+      if (!counting) break;
     }
     const left = verdicts.filter((_, index) => isBroken(after[index]));
     const isWorse = after.some((standing, index) => rankOf(standing) > rankOf(before[index]));
-    if (!isWorse && (!nearest || left.length < nearest.left.length)) nearest = { set, left };
+    if (!isWorse && (!nearest || left.length < nearest.left.length)) nearest = { changes: each.set, left };
   }
-  const isWhole = inOrder.length <= MOST_LOOKS;
+  const shared = { failing, ...(counting && { counting }), choices, of: inOrder.length, looked };
+  const searched = searchedWords(shared, question, best !== undefined);
+  if (!best) return { ...shared, ...(nearest && { nearest }), isWhole, said: `Not found. ${searched}` };
+  const { set, money, counted } = best;
   return {
-    failing,
-    ...(nearest && { nearest: { changes: nearest.set, left: nearest.left } }),
-    choices,
-    of: inOrder.length,
-    looked,
-    isWhole,
-    said: `Not found. ${searched(choices, looked, inOrder.length, question, false)}`,
+    ...shared,
+    found: {
+      steps: await stepsOf(model, set, before),
+      money,
+      changes: set.length,
+      ...(Number.isFinite(counted) && { counted }),
+    },
+    isWhole: isWhole || !counting,
+    said: `Found: ${listed(set.map(({ words }) => words))}. ${searched}`,
   };
 }
+
+/** Beyond all numbers where there is none. */
+const countedIn = (value: CellValue | undefined): number => (value?.kind === 'number' ? value.value : Infinity);
 
 const isBroken = (standing: Standing | undefined): boolean => standing === 'fail' || standing === 'problem';
 const rankOf = (standing: Standing | undefined): number => standings.indexOf(standing ?? 'problem');
@@ -86,11 +95,9 @@ interface Priced {
 }
 
 const cheaperBy =
-  (cost: CheapestQuestion['cost']) =>
+  (isMoney: boolean) =>
   (a: Priced, b: Priced): number =>
-    cost === 'money'
-      ? a.money - b.money || a.set.length - b.set.length
-      : a.set.length - b.set.length || a.money - b.money;
+    isMoney ? a.money - b.money || a.set.length - b.set.length : a.set.length - b.set.length || a.money - b.money;
 
 /** Every set of up to so many changes, none to the same thing twice. */
 function setsOf(alternatives: readonly Alternatives[], most: number): (readonly Change[])[] {
@@ -107,33 +114,13 @@ function setsOf(alternatives: readonly Alternatives[], most: number): (readonly 
 
 const textsOf = (set: readonly Change[]): Writing[] => set.flatMap(({ texts }) => texts);
 
-async function valuesAfter(
-  model: SheetModel,
-  set: readonly Change[],
-  verdicts: readonly Result[],
-): Promise<CellValue[]> {
-  return model.read(textsOf(set), verdicts);
-}
-
-async function standingsAfter(
-  model: SheetModel,
-  set: readonly Change[],
-  verdicts: readonly Result[],
-): Promise<Standing[]> {
-  return (await valuesAfter(model, set, verdicts)).map(standingOf);
-}
-
 /** One change after the other, with the verdicts that each turns. */
-async function stepsOf(
-  model: SheetModel,
-  set: readonly Change[],
-  verdicts: readonly Result[],
-  before: Standings,
-): Promise<CheapestStep[]> {
+async function stepsOf(model: SheetModel, set: readonly Change[], before: Standings): Promise<CheapestStep[]> {
+  const { verdicts } = model;
   const steps: CheapestStep[] = [];
   let present = before;
   for (const [index, change] of set.entries()) {
-    const values = await valuesAfter(model, set.slice(0, index + 1), verdicts);
+    const values = await model.read(textsOf(set.slice(0, index + 1)), verdicts);
     const after = values.map(standingOf);
     const was = present;
     const flips = verdicts.flatMap((verdict, at) => {
@@ -148,18 +135,18 @@ async function stepsOf(
 }
 
 /** What was looked at, so that nobody takes it for more. */
-function searched(
-  choices: number,
-  looked: number,
-  of: number,
+function searchedWords(
+  { choices, looked, of, counting }: Pick<Cheapest, 'choices' | 'looked' | 'of' | 'counting'>,
   { cost, changes }: CheapestQuestion,
   isFound: boolean,
 ): string {
-  const by = cost === 'money' ? 'money' : 'number of changes';
+  const by = counting?.label ?? (cost === 'money' ? 'money' : 'number of changes');
   const space = `${of} sets of up to ${changes} ${changes === 1 ? 'change' : 'changes'} out of ${choices}`;
-  if (isFound)
-    return `${looked} of ${space} were computed, the least ${by} first: within these nothing costs less. Drivers are counted for a pair of cabinets; parts and settings are not priced.`;
-  return looked < of
-    ? `The ${looked} of least ${by} among ${space} were computed; the dearer ones were not.`
-    : `All ${space} were computed.`;
+  if (!isFound)
+    return looked < of
+      ? `The ${looked} of least ${counting ? 'changes' : by} among ${space} were computed; the dearer ones were not.`
+      : `All ${space} were computed.`;
+  if (counting)
+    return `${looked < of ? `${looked} of` : 'All'} ${space} were computed: of those that serve, this has the least ${by}.`;
+  return `${looked} of ${space} were computed, the least ${by} first: within these nothing costs less. Drivers are counted for a pair of cabinets; settings cost nothing.`;
 }

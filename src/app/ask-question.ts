@@ -1,5 +1,6 @@
 import { QuestionError } from '../analysis/place-error.ts';
 import type { Span, Subject } from '../analysis/subject-types.ts';
+import { typedValue } from '../analysis/typed-value.ts';
 import type {
   CauseName,
   MapQuestion,
@@ -12,10 +13,6 @@ import type { Moved, SpreadWish, Wish } from '../components/ask/data.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { placeOf } from '../engine/cell-index.ts';
 import type { Place } from '../engine/types.ts';
-import { sameDimension } from '../units/dimension.ts';
-import { parseQuantity } from '../units/parse.ts';
-import { unitNamed } from '../units/table.ts';
-import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import { inputOf, resultOf, unitOf } from './ask-wish.ts';
 
 /** Everything a question is made of. */
@@ -23,27 +20,6 @@ export interface Asking {
   readonly document: OctavoDocument;
   readonly subject: Subject;
   readonly wish: Wish;
-}
-
-/** A typed quantity, SI; a number alone is in the unit of its cell.
- *  @throws A {@link QuestionError} where it is none, or one of another kind. */
-function typed(
-  text: string,
-  { label, quantity, unit }: { readonly label: string; readonly quantity?: QuantityName; readonly unit: string },
-): number {
-  const example = `as in 12${unit === '' ? '' : ` ${unit}`}`;
-  if (text.trim() === '') throw new QuestionError(`Type a value for ${label}, ${example}.`);
-  const read = parseQuantity(text);
-  if (!read) throw new QuestionError(`${label}: “${text}” is no quantity; type a number, ${example}.`);
-  if (read.unit === '') {
-    const known = unitNamed(unit);
-    return known ? read.value * known.si + (known.offset ?? 0) : read.value;
-  }
-  if (quantity && !sameDimension(quantities[read.quantity].dimension, quantities[quantity].dimension))
-    throw new QuestionError(
-      `${label}: ${read.unit} is the unit of ${quantities[read.quantity].noun}, but ${quantities[quantity].noun} is wanted, ${example}.`,
-    );
-  return read.value;
 }
 
 const whole = (label: string, text: string): number => {
@@ -56,7 +32,7 @@ const rangeOf = ({ subject }: Asking, { id, from, to }: Moved): readonly [number
   const input = inputOf(subject, id);
   if (!input) throw new QuestionError('Choose an input: a cell with a typed number.');
   if (typeof input.present !== 'number') return undefined;
-  const [low, high] = [typed(from, input), typed(to, input)];
+  const [low, high] = [typedValue(from, input), typedValue(to, input)];
   if (low < high) return [low, high];
   throw new QuestionError(`${input.label}: the range must begin below its end, but goes from ${from} to ${to}.`);
 };
@@ -91,7 +67,7 @@ export function seekQuestion(asking: Asking, given: SeekQuestion['given'] = []):
         ? { kind: 'good', ...(wish.target === 'clear' && { orCaution: true }) }
         : {
             kind: 'number',
-            value: typed(wish.target, {
+            value: typedValue(wish.target, {
               label: result.label,
               unit: unitOf(result, document),
               ...(result.quantity && { quantity: result.quantity }),
@@ -139,7 +115,7 @@ function spreadIn({ subject }: Asking, { id, label, texts }: SpreadWish): Spread
   if (input) {
     const text = texts[0]?.text ?? '';
     if (isShare(text)) return { kind: 'share', at, deviation: shareOf(label, text) };
-    return { kind: 'amount', at, deviation: typed(text, input) };
+    return { kind: 'amount', at, deviation: typedValue(text, input) };
   }
   const causes = texts.map((each) => [each.name, shareOf(`${label}, ${each.label}`, each.text)] as const);
   return { kind: 'driver', at, causes: Object.fromEntries(causes) as Partial<Record<CauseName, number>> };

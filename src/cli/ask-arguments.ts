@@ -26,7 +26,7 @@ export const questionUsage = `Questions over a whole sheet; cells as NAME, B4 or
   calc FILE best    --vary 'Volume=5 L..20 L' ... --least NAME or --most NAME or --flat CURVE --band '50 Hz..200 Hz'
                     [--good or --clear (of failure)]   the best within bounds
   calc FILE cheapest  [--driver NAME ...] [--part NAME ...] [--series E12] [--vary 'NAME=VALUES' ...]
-                    [--cost money|changes] [--changes 2] [--clear] [--shelf FILE]   what turns every failure
+                    [--cost money|changes|NAME] [--changes 2] [--clear] [--shelf FILE]   what turns every failure
   calc FILE shortlist [--ways 2|3] [--price Q] [--reach Q] [--box vented|closed] [--plays Q] [--works]
                     [--ranking 'window*10-price/100'] [--rows 20] [--shelf FILE]   the drivers of a shelf that go
                     together; FILE is any sheet, the shelf the invented drivers where none is given`;

@@ -1,5 +1,4 @@
 import { QuestionError } from '../analysis/place-error.ts';
-import type { Setting } from '../analysis/subject-types.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import type { Place } from '../engine/types.ts';
 import { parseQuantity } from '../units/parse.ts';
@@ -31,17 +30,6 @@ export function endsOf(text: string, flag: string): readonly [number, number] {
   if (from === undefined || to === undefined || parts.length !== 2)
     throw new QuestionError(`--${flag}: “${text}” are no two ends, as in '5 L..20 L'.`);
   return [from, to];
-}
-
-/** `5 L..20 L/4` as evenly spaced values, `8 L, 10 L` or `LR2, LR4` as they stand. A comma between digits is a decimal one. */
-export function valuesOf(text: string, flag: string): readonly Setting[] {
-  const [, range, count] = /^(.+\.\..+)\/\s*(\d+)$/.exec(text) ?? [];
-  if (range === undefined)
-    return text.split(/(?<!\d),|,(?!\d)|;/).map((part) => parseQuantity(part.trim())?.value ?? part.trim());
-  const [from, to] = endsOf(range, flag);
-  const steps = Number(count);
-  if (steps < 2) throw new QuestionError(`--${flag}: at least two values are wanted after the stroke in “${text}”.`);
-  return Array.from({ length: steps }, (_, index) => from + ((to - from) * index) / (steps - 1));
 }
 
 /** The flags of a question, read as cells, numbers and words. */

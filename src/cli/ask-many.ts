@@ -1,21 +1,26 @@
 import { createAnalyst } from '../analysis/analyst.ts';
 import { cheapest } from '../analysis/cheapest.ts';
+import type { CheapestQuestion } from '../analysis/cheapest-types.ts';
 import { combine } from '../analysis/combine.ts';
+import type { Varied } from '../analysis/combine-types.ts';
 import { optimise } from '../analysis/optimise.ts';
 import type { Objective } from '../analysis/optimise-types.ts';
-import { QuestionError } from '../analysis/place-error.ts';
+import { placeError, QuestionError } from '../analysis/place-error.ts';
 import { rolesOf, type Role } from '../analysis/roles.ts';
 import { withModel } from '../analysis/sheet-model.ts';
+import { subjectOf } from '../analysis/subject.ts';
+import { typedValues } from '../analysis/typed-value.ts';
 import type { Candidate, Span } from '../analysis/types.ts';
 import { usualRules } from '../analysis/usual-rules.ts';
 import { driverOf } from '../document/shelf/driver-of.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import { namedDrivers } from '../document/take-over/drivers.ts';
 import type { OctavoDocument } from '../document/types.ts';
+import { keyOf } from '../engine/cell-index.ts';
 import { seriesNames } from '../../functions/electrical/preferred.ts';
 import { Problem } from '../../functions/values/problem.ts';
 import type { QuestionWord } from './ask-arguments.ts';
-import { cellAt, endsOf, namedPart, valuesOf, type Flags } from './ask-flags.ts';
+import { cellAt, endsOf, namedPart, type Flags } from './ask-flags.ts';
 
 /** Answers the questions that choose among many.
  *  @throws A {@link QuestionError} in words for the reader. */
@@ -65,16 +70,25 @@ function spanOf(document: OctavoDocument, text: string, flag: string): Span {
   return { ...cellAt(document, name), from, to, steps: Number(steps), spacing: 'linear' };
 }
 
-function variedOf(document: OctavoDocument, text: string, flag: string) {
-  const [name, values] = namedPart(text, flag, "NAME=VALUES, as in 'Volume=8 L,10 L' or 'Volume=5 L..20 L/4'");
-  return { ...cellAt(document, name), values: valuesOf(values, flag) };
+/** `Volume=8 L,10 L`. */
+function variedOf(document: OctavoDocument, text: string): Varied {
+  const [name, values] = namedPart(text, 'vary', "NAME=VALUES, as in 'Volume=8 L,10 L' or 'Volume=5 L..20 L/4'");
+  return valuesFor(document, name, values);
+}
+
+function valuesFor(document: OctavoDocument, name: string, values: string): Varied {
+  const place = cellAt(document, name);
+  const { inputs } = subjectOf(document, () => undefined);
+  const input = inputs.find((each) => keyOf(each) === keyOf(place));
+  if (!input) throw placeError(document, place, 'no input: name a cell with a typed number');
+  return { ...place, values: typedValues(values, input) };
 }
 
 function combineQuestion(document: OctavoDocument, flags: Flags) {
   const by = flags.has('most') ? ('most' as const) : ('least' as const);
   return {
     document,
-    inputs: flags.all('vary').map((text) => variedOf(document, text, 'vary')),
+    inputs: flags.all('vary').map((text) => variedOf(document, text)),
     results: flags.cells('result'),
     ...((flags.has('least') || flags.has('most')) && { order: { result: flags.cell(by), by } }),
     ...(flags.has('works') && { works: true as const }),
@@ -92,16 +106,19 @@ function objectiveOf(flags: Flags): Objective {
     : { kind: 'least', result: flags.cell('least') };
 }
 
-function cheapestQuestion(document: OctavoDocument, flags: Flags, shelf: readonly DriverEntry[]) {
+function cheapestQuestion(document: OctavoDocument, flags: Flags, shelf: readonly DriverEntry[]): CheapestQuestion {
   const all = document.sheets.flatMap((sheet) => namedDrivers(sheet).map(([name]) => name));
+  const series = flags.choice('series', ['E12', ...seriesNames]);
+  const cost = flags.text('cost', 'money');
   return {
     document,
     shelf,
     drivers: flags.has('driver') ? flags.all('driver') : all,
-    parts: flags.all('part').map((name) => cellAt(document, name)),
-    series: flags.choice('series', ['E12', ...seriesNames]),
-    settings: flags.all('vary').map((text) => variedOf(document, text, 'vary')),
-    cost: flags.choice('cost', ['money', 'changes']),
+    settings: [
+      ...flags.all('part').map((name) => valuesFor(document, name, series)),
+      ...flags.all('vary').map((text) => variedOf(document, text)),
+    ],
+    cost: cost === 'money' || cost === 'changes' ? cost : cellAt(document, cost),
     changes: flags.number('changes', 2),
     ...(flags.has('clear') && { orCaution: true as const }),
   };
@@ -118,9 +135,7 @@ function shortlistQuestion(flags: Flags, shelf: readonly DriverEntry[]) {
   const limit = (flag: 'price' | 'reach' | 'plays') => flags.has(flag) && { [flag]: flags.quantity(flag) };
   if (shelf.length === 0) throw new QuestionError('There is no driver on this shelf.');
   return {
-    woofers: taken('woofer'),
-    ...(ways === '3' && { mids: taken('mid') }),
-    tweeters: taken('tweeter'),
+    lists: ways === '3' ? [taken('woofer'), taken('mid'), taken('tweeter')] : [taken('woofer'), taken('tweeter')],
     rules: { ...usualRules, ...(flags.has('plays') && { target: flags.quantity('plays') }) },
     limits: {
       ...limit('price'),

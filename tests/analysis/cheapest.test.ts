@@ -4,6 +4,8 @@ import { cheapest } from '../../src/analysis/cheapest.ts';
 import type { Change, Cheapest, CheapestQuestion } from '../../src/analysis/cheapest-types.ts';
 import { SheetModel, withModel } from '../../src/analysis/sheet-model.ts';
 import { standingOf, type Standing } from '../../src/analysis/subject-types.ts';
+import { subjectOf } from '../../src/analysis/subject.ts';
+import { typedValues } from '../../src/analysis/typed-value.ts';
 import { apply } from '../../src/document/apply.ts';
 import { isRefusal } from '../../src/document/command.ts';
 import type { DriverEntry } from '../../src/document/shelf/entry.ts';
@@ -75,8 +77,6 @@ describe('the cheapest change', () => {
     document: failing,
     shelf: of('W-130 A', 'W-165 A', 'T-25 A', 'T-28 B'),
     drivers: ['Woofer', 'Tweeter'],
-    parts: [],
-    series: 'E12',
     settings: [{ ...named(failing, 'HandOver'), values: [1500, 2500] }],
     cost: 'money',
     changes: 2,
@@ -111,14 +111,40 @@ describe('the cheapest change', () => {
       B1: '=CHECK.AT_MOST(A1,5.5 Ω,5.5 Ω,"It","Less.")',
       B2: '=CHECK.AT_LEAST(A1,4.8 Ω,4.8 Ω,"It","More.")',
     });
-    const parts: CheapestQuestion = { ...question, document, drivers: [], settings: [], parts: [at('A1')] };
-    const { found, isWhole } = await answered({ ...parts, series: 'E24' });
+    const { inputs } = subjectOf(document, () => undefined);
+    const inSeries = (series: string): CheapestQuestion => ({
+      ...question,
+      document,
+      drivers: [],
+      settings: inputs.map((input) => ({ sheet: input.sheet, cell: input.cell, values: typedValues(series, input) })),
+    });
+    const { found, isWhole } = await answered(inSeries('E24'));
     expect(found?.steps[0]?.change.texts).toEqual([{ ...at('A1'), text: '5.1 Ω' }]);
     expect(isWhole).toBe(true);
-    const none = await answered(parts);
+    const none = await answered(inSeries('E12'));
     expect(none.found).toBeUndefined();
     expect(none.said).toContain('All');
     expect(none.nearest?.left).toHaveLength(1);
+  });
+
+  test('a price of the sheet is made least, whatever it counts', async () => {
+    // Larger settings cost more by the sheet; together they must reach 10.
+    const document = documentOf({
+      A1: { text: '1', range: ['1', '9'] },
+      A2: { text: '1', range: ['1', '9'] },
+      B1: '=CHECK.AT_LEAST(A1+A2,10,10,"Together","More.")',
+      B2: '=A1^2+2*A2+A2^2',
+    });
+    const values = [1, 2, 3, 4, 5, 6, 7, 8, 9];
+    const settings = ['A1', 'A2'].map((cell) => ({ ...at(cell), values }));
+    const { found, counting, said } = await answered({ ...question, document, drivers: [], settings, cost: at('B2') });
+    const all = values.flatMap((x) => values.flatMap((y) => (x + y >= 10 ? [x ** 2 + 2 * y + y ** 2] : [])));
+    expect(found?.counted).toBe(Math.min(...all));
+    expect(counting?.present).toEqual({ kind: 'number', value: 4 });
+    expect(said).toMatch(/^Found: .* All 80 sets .* the least 1 \(B2\)\.$/);
+    await expect(answered({ ...question, document, drivers: [], settings, cost: at('B1') })).rejects.toThrow(
+      'no number',
+    );
   });
 
   test('nothing is done to a sheet where nothing fails; what is not there is refused; one given up ends', async () => {
