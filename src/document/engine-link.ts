@@ -76,16 +76,13 @@ export class EngineLink {
     return { cells: this.states.take(changes), isReload: false, timing: changes.timing };
   }
 
-  /** The cells that another text would change. The engine then holds again what it held, which may be less than the document
-   *  has by now: what was typed meanwhile is still to be told, and would otherwise be taken for known. To be called in order. */
+  /** The verdicts that another text would change; one being tried out stays. To be called in order. */
   async probe(place: Place, text: string): Promise<readonly CellState[]> {
     const told = this.#told;
-    const tried = this.#tried && samePlace(this.#tried.place, place) ? this.#tried : undefined;
     this.#told = undefined;
-    const { cells } = await this.#engine.write([{ ...place, text }]);
-    await this.#engine.write([tried ? { ...place, text: tried.text } : this.#putBack({ place }, told)]);
+    const verdicts = await this.#engine.probe({ ...place, text });
     this.#told = told;
-    return cells;
+    return verdicts;
   }
 
   /** What a cell was in the baseline; nothing where none is pinned or it is not known yet. */

@@ -142,7 +142,7 @@ export class Workbook extends EventTarget {
     return this.do({ kind: 'unpin' });
   }
 
-  /** What another text in a cell would change; nothing is changed, and nothing shown moves. */
+  /** The verdicts that another text in a cell would change; nothing is changed, and nothing shown moves. */
   probe(place: Place, text: string): Promise<readonly CellState[]> {
     return this.#link.inOrder(() => this.#link.probe(place, withUnit(text, this.#unitShown(place))));
   }

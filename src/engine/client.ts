@@ -32,6 +32,10 @@ class WorkerEngine implements SheetEngine {
     return this.#ask('write', [writings]) as Promise<Changes>;
   }
 
+  probe(writing: Writing): Promise<readonly CellState[]> {
+    return this.#ask('probe', [writing]) as Promise<readonly CellState[]>;
+  }
+
   evaluate(sheet: string, text: string): Promise<CellState> {
     return this.#ask('evaluate', [sheet, text]) as Promise<CellState>;
   }

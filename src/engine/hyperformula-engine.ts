@@ -92,6 +92,16 @@ export class HyperFormulaEngine implements SheetEngine {
     return this.#calculate(writings, false, performance.now());
   }
 
+  async probe(writing: Writing): Promise<readonly CellState[]> {
+    const held = this.#index.get(keyOf(writing))?.text ?? '';
+    try {
+      const { cells } = this.#calculate([writing], false, performance.now());
+      return cells.filter(({ value }) => value.kind === 'record' && value.record.kind === 'verdict');
+    } finally {
+      this.#calculate([{ ...writing, text: held }], false, performance.now());
+    }
+  }
+
   async evaluate(sheet: string, text: string): Promise<CellState> {
     const place = { sheet, cell: '' };
     const typed = text.startsWith('=') ? text : `=${text}`;

@@ -59,6 +59,8 @@ export interface SheetEngine {
   load(sheets: readonly SheetContent[]): Promise<Changes>;
   /** Writes texts into cells; the fast path for typing and dragging. An empty text clears. */
   write(writings: readonly Writing[]): Promise<Changes>;
+  /** The verdicts that another text in a cell would change. Afterwards the engine holds what it held. */
+  probe(writing: Writing): Promise<readonly CellState[]>;
   /** The state of a formula that stands nowhere, computed as if typed into the sheet. */
   evaluate(sheet: string, text: string): Promise<CellState>;
   /** Every function of the catalogue that formulas can call, as it is declared. */

@@ -57,6 +57,10 @@ export class SlowEngine implements SheetEngine {
     return { sheet, cell: '', ...this.#evaluated(sheet, text, 0) };
   }
 
+  async probe(): Promise<[]> {
+    return [];
+  }
+
   async functions(): Promise<[]> {
     return [];
   }

@@ -230,6 +230,27 @@ describe('changes', () => {
     const dependents = await engine.dependents({ sheet: 's', cell: 'A1' });
     expect(dependents.map(({ cell }) => cell).toSorted()).toEqual(['B1', 'B2']);
   });
+
+  test('are as they were after another text was probed, which tells of the verdicts it would change', async () => {
+    const engine = createEngine();
+    const check = '=CHECK.AT_MOST(A1,5,6,"Low","Turn it down.")';
+    const all = await told(engine, sheetWith({ A1: '5', B1: check, B2: '=A1*2' }));
+    for (const [text, expected] of [
+      ['9', [['B1', 'fail']]],
+      ['5.5', [['B1', 'caution']]],
+      ['5', []],
+    ] as const) {
+      const cells = await engine.probe({ sheet: 's', cell: 'A1', text });
+      const statuses = cells.map(({ cell, value }) => [
+        cell,
+        value.kind === 'record' && value.record.kind === 'verdict' && value.record.status,
+      ]);
+      expect(statuses).toEqual(expected);
+    }
+    expect(await engine.write([{ sheet: 's', cell: 'A1', text: '5' }])).toMatchObject({ cells: [] });
+    all.take(await engine.write([{ sheet: 's', cell: 'A1', text: '6' }]));
+    expect(all.number('B2')).toBe(12);
+  });
 });
 
 describe('when the engine fails inside', () => {
