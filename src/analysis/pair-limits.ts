@@ -4,7 +4,8 @@ import { pistonNarrowing } from '../../functions/radiation/narrowing.ts';
 import type { Driver } from '../../functions/values/driver.ts';
 import { Problem } from '../../functions/values/problem.ts';
 import { speak } from '../units/show.ts';
-import type { PairRules } from './shortlist-types.ts';
+import { reachOf } from './reach.ts';
+import type { PairRules, SubRules } from './shortlist-types.ts';
 
 /** The ends of one side that a driver brings along by the rule and stretched, in hertz, with the name of each that binds. */
 export interface Side {
@@ -18,15 +19,7 @@ export function floorOf(driver: Driver, rules: PairRules): Side | { readonly why
   const { fs, sd, xmax } = driver;
   if (fs === undefined || sd === undefined || xmax === undefined || driver.flange === undefined)
     return { why: lacks(driver, ['fs', 'sd', 'xmax', 'flange']) };
-  const travel = (share: number): number | Problem =>
-    trebleFloor.compute({ sd, xmax, level: rules.target, slope: rules.slope, share }, context);
-  return bindingOf(
-    [
-      ['resonance', rules.resonance[0] * fs, rules.resonance[1] * fs],
-      ['travel', travel(rules.travel[0]), travel(rules.travel[1])],
-    ],
-    1,
-  );
+  return bindingOf([['resonance', rules.resonance[0] * fs, rules.resonance[1] * fs], travelLimit(sd, xmax, rules)], 1);
 }
 
 /** The limits of a driver below the hand-over, spacing apart: its ceilings. */
@@ -45,11 +38,39 @@ export function ceilingOf(driver: Driver, rules: PairRules): Side | { readonly w
   );
 }
 
+/** The limits of mains above the subs: where their closed box sags, and how far they move. */
+export function mainsFloor(driver: Driver, rules: PairRules, { sag }: SubRules): Side | { readonly why: string } {
+  const { sd, xmax } = driver;
+  if (sd === undefined || xmax === undefined) return { why: lacks(driver, ['sd', 'xmax']) };
+  const cutoff = reachOf(driver, 'closed');
+  if (typeof cutoff !== 'number') return cutoff;
+  return bindingOf([['F3', cutoff / sag[0], cutoff / sag[1]], travelLimit(sd, xmax, rules)], 1);
+}
+
+/** The limits of subs below the mains: where the ear finds them, and their first break-up. */
+export function subCeiling(driver: Driver, rules: PairRules, { location }: SubRules): Side | { readonly why: string } {
+  const { breakup } = driver;
+  if (breakup === undefined) return { why: lacks(driver, ['breakup']) };
+  return bindingOf(
+    [
+      ['location', ...location],
+      ['break-up', rules.breakup[0] * breakup, rules.breakup[1] * breakup],
+    ],
+    -1,
+  );
+}
+
 /** The ceiling that the distance between two flanges sets. */
 export const spacingCeiling = (flanges: number, gap: number, wavelengths: number): number =>
   (wavelengths * soundSpeed) / (flanges / 2 + gap);
 
 const context = { quantity: 'ratio' } as const;
+
+const travelLimit = (sd: number, xmax: number, { target, slope, travel: [rule, stretched] }: PairRules): Limit => {
+  const at = (share: number): number | Problem =>
+    trebleFloor.compute({ sd, xmax, level: target, slope, share }, context);
+  return ['travel', at(rule), at(stretched)];
+};
 
 type Limit = readonly [name: string, at: number | Problem, stretched: number | Problem];
 
@@ -69,9 +90,19 @@ function bindingOf(limits: readonly Limit[], sense: 1 | -1): Side | { readonly w
   return side;
 }
 
-const words = { fs: 'Fs', sd: 'Sd', xmax: 'Xmax', flange: 'flange diameter', breakup: 'first break-up' } as const;
+const words = {
+  fs: 'Fs',
+  sd: 'Sd',
+  xmax: 'Xmax',
+  flange: 'flange diameter',
+  breakup: 'first break-up',
+  level: 'level',
+  re: 'Re',
+  price: 'price',
+} as const;
 
-function lacks(driver: Driver, fields: readonly (keyof typeof words)[]): string {
+/** Says which numbers a driver does not have. */
+export function lacks(driver: Driver, fields: readonly (keyof typeof words)[]): string {
   const missing = fields.filter((field) => driver[field] === undefined).map((field) => words[field]);
   return `${driver.name} has no ${missing.join(', no ')}: add it to its rows.`;
 }

@@ -12,7 +12,7 @@ export async function sharedShortlist(
   first?: (rows: readonly Row[]) => void,
 ): Promise<Shortlist> {
   const parts = partsOf(question, analysts.length);
-  const offsets = parts.map((_, index) => index * (parts[0]?.woofers.length ?? 0));
+  const offsets = parts.map((_, index) => index * (parts[0]?.lists[0]?.length ?? 0));
   const control = new AbortController();
   const stop = (): void => control.abort();
   if (watch.signal?.aborted) stop();

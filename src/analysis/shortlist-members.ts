@@ -1,9 +1,10 @@
 import type { Driver } from '../../functions/values/driver.ts';
 import { show } from '../units/show.ts';
 import { driverOfCandidate } from './candidate-driver.ts';
-import { ceilingOf, floorOf, type Side } from './pair-limits.ts';
+import { ceilingOf, floorOf, lacks, mainsFloor, subCeiling, type Side } from './pair-limits.ts';
 import { heatLevelOf, reachOf } from './reach.ts';
 import type { Candidate, ShortlistQuestion } from './shortlist-types.ts';
+import { subFigures } from './sub-figures.ts';
 
 /** A candidate with all that the rules need of it, found out once. */
 export interface Member {
@@ -15,10 +16,15 @@ export interface Member {
   readonly re: number;
   /** NaN without one. */
   readonly price: number;
+  /** So many are bought. */
+  readonly count: number;
   readonly resonance: number;
   /** Of a first member only; NaN where there is none. */
   readonly reach: number;
+  /** Of one that does not count, infinity. */
   readonly plays: number;
+  /** For 2.83 V, of all that play together in one place. */
+  readonly together: number;
   /** Without meaning for one that is never the upper, or never the lower, of a pair. */
   readonly floor: Side;
   readonly ceiling: Side;
@@ -44,9 +50,8 @@ interface Refusal {
 
 /** The candidates of each list that can take part, and why the others cannot. */
 export function listsOf(question: ShortlistQuestion): List[] {
-  const { woofers, mids, tweeters } = question;
-  const given = mids ? [woofers, mids, tweeters] : [woofers, tweeters];
-  return given.map((list, index) => listOf(list, question, index > 0, index < given.length - 1));
+  const last = question.lists.length - 1;
+  return question.lists.map((list, index) => listOf(list, question, index > 0, index < last));
 }
 
 function listOf(candidates: readonly Candidate[], question: ShortlistQuestion, isUpper: boolean, isLower: boolean) {
@@ -73,51 +78,90 @@ function memberOf(
   isUpper: boolean,
   isLower: boolean,
 ): Member | Refusal {
-  const { rules, limits = {} } = question;
-  const { name, level, re, fs, flange, price } = driver;
-  const floor = isUpper ? floorOf(driver, rules) : NO_SIDE;
-  const ceiling = isLower ? ceilingOf(driver, rules) : NO_SIDE;
+  const { rules, subs, limits = {} } = question;
+  const { name, level, re, fs, price } = driver;
+  const floor = isUpper ? (subs ? mainsFloor(driver, rules, subs) : floorOf(driver, rules)) : NO_SIDE;
+  const ceiling = isLower ? (subs ? subCeiling(driver, rules, subs) : ceilingOf(driver, rules)) : NO_SIDE;
   if ('why' in floor) return floor;
   if ('why' in ceiling) return ceiling;
-  if (level === undefined || re === undefined || fs === undefined || flange === undefined)
-    return lacking(name, level === undefined ? 'level' : re === undefined ? 'Re' : 'Fs');
-  if (price === undefined && limits.price !== undefined) return lacking(name, 'price');
-  const first = isUpper ? NO_FIRST : firstFigures(driver, question);
-  if ('why' in first) return first;
-  // Without a price a ranking by price has no number, and the row comes last.
-  return { place, id, name, flange, level, re, price: price ?? Number.NaN, resonance: fs, ...first, floor, ceiling };
+  if (level === undefined || re === undefined || fs === undefined) return { why: lacks(driver, ['level', 're', 'fs']) };
+  if (price === undefined && limits.price !== undefined) return { why: lacks(driver, ['price']) };
+  const figures = (subs ? figuresBesideSubs : isUpper ? noFigures : firstFigures)(driver, question, isLower);
+  if ('why' in figures) return figures;
+  return {
+    place,
+    id,
+    name,
+    // Only the spacing asks for it, whose limits do not judge one without.
+    flange: driver.flange ?? 0,
+    level,
+    re,
+    // Without a price a ranking by price has no number, and the row comes last.
+    price: price ?? Number.NaN,
+    resonance: fs,
+    floor,
+    ceiling,
+    ...figures,
+  };
 }
 
-const lacking = (name: string, what: string): Refusal => ({ why: `${name} has no ${what}: add it to its rows.` });
+interface Figures {
+  readonly count: number;
+  readonly reach: number;
+  readonly plays: number;
+  readonly together: number;
+}
 
-const NO_FIRST = { reach: Number.NaN, plays: Number.NaN };
+const noFigures = ({ level = Number.NaN }: Driver): Figures => ({
+  count: 2,
+  reach: Number.NaN,
+  plays: Infinity,
+  together: level,
+});
 
 /** How low and how loud the lowest of a row goes, or which limit it does not keep. */
-function firstFigures(
-  driver: Driver,
-  { rules, limits = {}, box = 'vented' }: ShortlistQuestion,
-): { readonly reach: number; readonly plays: number } | Refusal {
+function firstFigures(driver: Driver, { rules, limits = {}, box = 'vented' }: ShortlistQuestion): Figures | Refusal {
   const reach = reachOf(driver, box);
   const heat = heatLevelOf(driver);
   const plays = typeof heat === 'number' ? heat - rules.makeUp : heat;
-  const { name } = driver;
   if (limits.reach !== undefined) {
     if (typeof reach !== 'number') return { ...reach, isAside: true };
     if (reach > limits.reach)
       return {
-        why: `${name} reaches ${hertz(reach)} in a ${box} box, not ${hertz(limits.reach)}.`,
+        why: `${driver.name} reaches ${hertz(reach)} in a ${box} box, not ${hertz(limits.reach)}.`,
         isAside: true,
       };
   }
-  if (limits.plays !== undefined) {
-    if (typeof plays !== 'number') return plays;
-    if (plays < limits.plays)
-      return {
-        why: `${name} plays ${decibels(plays)} before it is too hot, not ${decibels(limits.plays)}.`,
-        isAside: true,
-      };
+  return (
+    tooHot(driver, plays, limits.plays) ?? { ...noFigures(driver), reach: numberOr(reach), plays: numberOr(plays) }
+  );
+}
+
+function tooHot({ name }: Driver, plays: number | Refusal, least: number | undefined): Refusal | undefined {
+  if (least === undefined) return undefined;
+  if (typeof plays !== 'number') return plays;
+  if (plays >= least) return undefined;
+  return { why: `${name} plays ${decibels(plays)} before it is too hot, not ${decibels(least)}.`, isAside: true };
+}
+
+/** Those of subs, as many as are needed, or of mains. */
+function figuresBesideSubs(driver: Driver, question: ShortlistQuestion, isSub: boolean): Figures | Refusal {
+  const { rules, subs, limits = {} } = question;
+  if (!isSub || !subs) {
+    const plays = heatLevelOf(driver);
+    return tooHot(driver, plays, limits.plays) ?? { ...noFigures(driver), plays: numberOr(plays) };
   }
-  return { reach: numberOr(reach), plays: numberOr(plays) };
+  const note = limits.reach ?? subs.lowest;
+  const wanted = rules.target + subs.above;
+  const found = subFigures(driver, wanted, note);
+  if ('why' in found) return found;
+  const { count, reach, most, level: together } = found;
+  if (count > subs.most)
+    return {
+      why: `It takes ${count} of ${driver.name} to play ${decibels(wanted)} at ${hertz(note)}, not ${subs.most}.`,
+      isAside: true,
+    };
+  return { count, reach, plays: most - subs.above, together };
 }
 
 const numberOr = (value: number | Refusal): number => (typeof value === 'number' ? value : Number.NaN);

@@ -4,12 +4,12 @@ import type { Row, Shortlist, ShortlistQuestion } from './shortlist-types.ts';
 
 /** A question about some of the first members, so that several threads can share a long one. */
 export function partsOf(question: ShortlistQuestion, most: number): ShortlistQuestion[] {
-  const { woofers } = question;
-  const size = Math.max(1, Math.ceil(woofers.length / most));
-  const parts = Math.max(1, Math.ceil(woofers.length / size));
+  const [first = [], ...others] = question.lists;
+  const size = Math.max(1, Math.ceil(first.length / most));
+  const parts = Math.max(1, Math.ceil(first.length / size));
   return Array.from({ length: parts }, (_, index) => ({
     ...question,
-    woofers: woofers.slice(index * size, (index + 1) * size),
+    lists: [first.slice(index * size, (index + 1) * size), ...others],
   }));
 }
 

@@ -24,6 +24,21 @@ export interface PairRules {
   readonly spacing: readonly [number, number];
 }
 
+/** What mains with subs keep besides; SI. The travel, break-up, slope and width that the two-driver rules ask hold for them too. */
+export interface SubRules {
+  /** 3 dB point of the mains in their closed box over the hand-over, by the rule and stretched. */
+  readonly sag: readonly [number, number];
+  /** Highest hand-over at which the ear does not tell where the subs stand, by the rule and stretched. */
+  readonly location: readonly [number, number];
+  /** How much louder than one of the mains the subs must be able to play. */
+  readonly above: number;
+  /** Where they must still play so, unless the limits say it. */
+  readonly lowest: number;
+  readonly most: number;
+  /** Largest difference of levels for the same volts. */
+  readonly match: number;
+}
+
 /** The box in which the reach of a first member is counted: closed with a Qtc of 0.707, or vented as flat as its Qts allows. */
 export type BassBox = 'closed' | 'vented';
 
@@ -33,11 +48,13 @@ export interface RowLimits {
   readonly price?: number;
   /** Highest 3 dB point of the first member in its box. */
   readonly reach?: number;
-  /** Least level at 1 m, after make-up, that the heat limit of the first member allows. */
+  /** Least level at 1 m, after make-up, that the heat limit of the first member allows; for mains with subs that of both. */
   readonly plays?: number;
   /** Failures are counted, but not listed. */
   readonly works?: true;
 }
+
+export type RowWord = 'Comfortable' | 'Tight' | 'Stretch' | 'Levels apart' | 'No shared band';
 
 /** A pair or a team, judged. */
 export interface Row {
@@ -45,8 +62,10 @@ export interface Row {
   readonly members: readonly number[];
   readonly names: readonly string[];
   readonly status: Standing;
-  /** `Comfortable`, `Tight`, `Stretch`, `No shared band`; of the narrower window in a team. */
-  readonly word: string;
+  /** Of the narrower window in a team. */
+  readonly word: RowWord;
+  /** How many subs it takes; absent for a pair or a team. */
+  readonly subs?: number;
   /** From low to high; a team has two. */
   readonly windows: readonly {
     readonly low: number;
@@ -56,18 +75,18 @@ export interface Row {
     readonly floor: string;
     readonly ceiling: string;
   }[];
-  /** dB for the second, and third, member. */
+  /** dB for the second, and third, member; for the subs together over one of the mains. */
   readonly pads: readonly number[];
-  /** After make-up. */
+  /** After make-up; of one of the mains without it. */
   readonly level: number;
   /** Of the members in parallel at worst: a bound from below by their coils. */
   readonly lowestOhms: number;
   /** Of the drivers for a pair of cabinets; NaN where one has no price. */
   readonly price: number;
   readonly resonance: number;
-  /** 3 dB point of the first member in its box; NaN where there is no such box. */
+  /** 3 dB point of the first member in its box, NaN where there is no such box; the lowest note of the subs at their level. */
   readonly reach: number;
-  /** At 1 m, after make-up, by the heat limit of the first member; NaN where that is not known. */
+  /** At 1 m, after make-up, by the heat limit of the first member, NaN where that is not known; also by travel for subs. */
   readonly plays: number;
   /** What the ranking gave. */
   readonly score: number;
@@ -79,11 +98,11 @@ export interface Row {
 }
 
 export interface ShortlistQuestion {
-  readonly woofers: readonly Candidate[];
-  /** Present for teams of three. */
-  readonly mids?: readonly Candidate[];
-  readonly tweeters: readonly Candidate[];
+  /** The candidates for each place, the lowest first: two lists for pairs, three for teams. */
+  readonly lists: readonly (readonly Candidate[])[];
   readonly rules: PairRules;
+  /** Present where the lists are subs and mains. */
+  readonly subs?: SubRules;
   readonly limits?: RowLimits;
   /** Vented where left out. */
   readonly box?: BassBox;

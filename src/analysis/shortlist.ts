@@ -3,8 +3,9 @@ import { Breath } from './breathe.ts';
 import { spacingCeiling } from './pair-limits.ts';
 import { QuestionError } from './place-error.ts';
 import { rankingNames, rankingOf } from './ranking.ts';
+import { standingOf, wordApart, wordOf } from './row-word.ts';
 import { listsOf, NO_LIST, type List, type Member } from './shortlist-members.ts';
-import type { PairRules, Row, Shortlist, ShortlistQuestion } from './shortlist-types.ts';
+import type { PairRules, Row, RowWord, Shortlist, ShortlistQuestion, SubRules } from './shortlist-types.ts';
 import type { Standing, Watch } from './subject-types.ts';
 
 /** A team is asked for by a number below the count of teams, so its members are there. */
@@ -42,20 +43,18 @@ export async function shortlist(
 }
 
 /** The best rows of the first few candidates of each list, to be seen while all are looked at. */
-function taste({ woofers, mids, tweeters, ...rest }: ShortlistQuestion): Row[] {
-  const few = mids ? FEW / 2 : FEW;
-  const judge = new Judge({
-    ...rest,
-    woofers: woofers.slice(0, few),
-    ...(mids && { mids: mids.slice(0, few) }),
-    tweeters: tweeters.slice(0, few),
-  });
+function taste(question: ShortlistQuestion): Row[] {
+  const few = question.lists.length > 2 ? FEW / 2 : FEW;
+  const judge = new Judge({ ...question, lists: question.lists.map((list) => list.slice(0, few)) });
   judge.go(judge.teams);
   return judge.best();
 }
 
 class Judge {
   readonly #rules: PairRules;
+  readonly #subs: SubRules | undefined;
+  /** Subs stand apart from the mains. */
+  readonly #spacing: readonly [number, number];
   readonly #lists: readonly List[];
   readonly #rank: (figures: Float64Array) => number;
   readonly #figures = new Float64Array(rankingNames.length);
@@ -77,6 +76,8 @@ class Judge {
     const { rules, most, limits } = question;
     if (!Number.isInteger(most) || most < 1) throw new QuestionError('At least one row must be asked for.');
     this.#rules = rules;
+    this.#subs = question.subs;
+    this.#spacing = question.subs ? [Infinity, Infinity] : rules.spacing;
     this.#rank = rankingOf(question.ranking);
     this.#best = new BestRows(most);
     this.#dearest = limits?.price ?? Infinity;
@@ -113,7 +114,7 @@ class Judge {
         continue;
       }
       const octaves = figures[0] ?? Number.NaN;
-      const standing = standingOf(octaves, figures[6] ?? Number.NaN, this.#rules.comfortable);
+      const standing = standingOf[this.#word(octaves, figures[6] ?? Number.NaN, figures[2] ?? Number.NaN)];
       this.#counts[standing]++;
       if (standing !== 'fail' || !this.#worksOnly) this.#best.offer(score, id);
       if (standing === 'fail') continue;
@@ -132,17 +133,23 @@ class Judge {
       octaves = Math.min(octaves, this.#octaves(high, third, false));
       stretched = Math.min(stretched, this.#octaves(high, third, true));
     }
-    const level = low.level - this.#rules.makeUp;
+    const level = this.#subs ? high.level : low.level - this.#rules.makeUp;
     figures[0] = octaves;
     figures[1] = level;
-    figures[2] = Math.max(high.level, third?.level ?? -Infinity) - level;
-    figures[3] = 2 * (low.price + high.price + (third?.price ?? 0));
-    figures[4] = 1 / (1 / low.re + 1 / high.re + (third ? 1 / third.re : 0));
+    figures[2] = this.#subs ? low.together - level : Math.max(high.level, third?.level ?? -Infinity) - level;
+    figures[3] = low.count * low.price + high.count * high.price + (third ? third.count * third.price : 0);
+    // Subs have amplifiers of their own.
+    figures[4] = this.#subs ? Math.min(low.re, high.re) : 1 / (1 / low.re + 1 / high.re + (third ? 1 / third.re : 0));
     figures[5] = low.resonance;
     figures[6] = stretched;
     figures[7] = low.reach;
-    figures[8] = low.plays;
+    figures[8] = Math.min(low.plays, high.plays);
     return this.#rank(figures);
+  }
+
+  #word(octaves: number, stretched: number, pad: number): RowWord {
+    const word = wordOf(octaves, stretched, this.#rules.comfortable);
+    return this.#subs && Math.abs(pad) > this.#subs.match ? wordApart(word) : word;
   }
 
   #noteAffordable(id: number): void {
@@ -173,8 +180,7 @@ class Judge {
   }
 
   #octaves(lower: Member, upper: Member, isStretched: boolean): number {
-    const { gap, spacing } = this.#rules;
-    const apart = spacingCeiling(lower.flange + upper.flange, gap, spacing[isStretched ? 1 : 0]);
+    const apart = spacingCeiling(lower.flange + upper.flange, this.#rules.gap, this.#spacing[isStretched ? 1 : 0]);
     const ceiling = isStretched ? lower.ceiling.stretched : lower.ceiling.at;
     const floor = isStretched ? upper.floor.stretched : upper.floor.at;
     return Math.log2(Math.min(ceiling, apart)) - Math.log2(floor);
@@ -183,7 +189,7 @@ class Judge {
   #windows(team: readonly Member[]): Windows {
     return team.slice(1).map((upper, index) => {
       const lower = team[index] ?? upper;
-      const apart = spacingCeiling(lower.flange + upper.flange, this.#rules.gap, this.#rules.spacing[0]);
+      const apart = spacingCeiling(lower.flange + upper.flange, this.#rules.gap, this.#spacing[0]);
       const isApart = apart < lower.ceiling.at;
       return {
         low: upper.floor.at,
@@ -199,16 +205,27 @@ class Judge {
   #row(id: number, rank: number, front: ReadonlySet<number>): Row {
     const [first, second, third] = this.#team(id);
     const score = this.#measure(first, second, third);
-    const [octaves = 0, level = 0, , price = 0, lowestOhms = 0, resonance = 0, stretched = 0, reach = 0, plays = 0] =
-      this.#figures;
+    const [
+      octaves = 0,
+      level = 0,
+      pad = 0,
+      price = 0,
+      lowestOhms = 0,
+      resonance = 0,
+      stretched = 0,
+      reach = 0,
+      plays = 0,
+    ] = this.#figures;
     const team = third ? [first, second, third] : [first, second];
+    const word = this.#word(octaves, stretched, pad);
     return {
       members: team.map(({ place }) => place),
       names: team.map(({ name }) => name),
-      status: standingOf(octaves, stretched, this.#rules.comfortable),
-      word: wordOf(octaves, stretched, this.#rules.comfortable),
+      status: standingOf[word],
+      word,
+      ...(this.#subs && { subs: first.count }),
       windows: this.#windows(team),
-      pads: team.slice(1).map((member) => member.level - level),
+      pads: this.#subs ? [pad] : team.slice(1).map((member) => member.level - level),
       level,
       lowestOhms,
       price,
@@ -266,15 +283,3 @@ export const TOO_DEAR = 'Every choice with it costs more than the limit.';
 
 /** What is not known is beaten by whatever is. */
 export const orLast = (value: number): number => (Number.isNaN(value) ? -Infinity : value);
-
-const standingOf = (octaves: number, stretched: number, comfortable: number): Standing =>
-  octaves >= comfortable && octaves >= 0 ? 'good' : octaves >= 0 || stretched >= 0 ? 'caution' : 'fail';
-
-const wordOf = (octaves: number, stretched: number, comfortable: number): string =>
-  octaves >= comfortable && octaves >= 0
-    ? 'Comfortable'
-    : octaves >= 0
-      ? 'Tight'
-      : stretched >= 0
-        ? 'Stretch'
-        : 'No shared band';

@@ -27,4 +27,4 @@ export type { SweepQuestion, Sweep, MapQuestion, ResultMap } from './sweep-types
 export type { SeekQuestion, Seek, ReadQuestion } from './seek-types.ts';
 export type { CauseName, Spread, ScatterQuestion, Scattered, Scatter } from './scatter-types.ts';
 export type { DrivesQuestion, Drives, FollowsQuestion, Follows } from './drives-types.ts';
-export type { Candidate, Row, ShortlistQuestion, Shortlist } from './shortlist-types.ts';
+export type { Candidate, PairRules, Row, SubRules, ShortlistQuestion, Shortlist } from './shortlist-types.ts';

@@ -1,4 +1,4 @@
-import type { PairRules } from './shortlist-types.ts';
+import type { PairRules, SubRules } from './shortlist-types.ts';
 
 /** The rules of the two-driver sheet as it stands; common practice, no source. */
 export const usualRules: PairRules = {
@@ -13,4 +13,14 @@ export const usualRules: PairRules = {
   narrowing: [3, 6],
   breakup: [0.5, 0.6667],
   spacing: [1, 1.4],
+};
+
+/** Those of the sheet for mains and subs; where the ear finds a sub, and how far the levels may be apart, common practice. */
+export const usualSubRules: SubRules = {
+  sag: [1.1, 1.5],
+  location: [100, 150],
+  above: 6,
+  lowest: 30,
+  most: 4,
+  match: 10,
 };

@@ -164,8 +164,8 @@ function findingOf(
   question: ShortlistQuestion,
   { rows, front, partners, judged, outside, counts }: Shortlist,
 ): Finding {
-  const lists = [question.woofers, ...(question.mids ? [question.mids] : []), question.tweeters];
-  const names = question.mids ? (['woofer', 'mid', 'tweeter'] as const) : (['woofer', 'tweeter'] as const);
+  const { lists } = question;
+  const names = lists.length > 2 ? (['woofer', 'mid', 'tweeter'] as const) : (['woofer', 'tweeter'] as const);
   return {
     rows,
     front: front.toSorted((a: Row, b: Row) => b.score - a.score),

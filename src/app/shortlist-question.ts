@@ -51,9 +51,7 @@ export function shortlistQuestion(
       return isTaken && entry ? [candidateOf(entry)] : [];
     });
   return {
-    woofers: taken('woofer'),
-    ...(wanted.ways === 3 && { mids: taken('mid') }),
-    tweeters: taken('tweeter'),
+    lists: wanted.ways === 3 ? [taken('woofer'), taken('mid'), taken('tweeter')] : [taken('woofer'), taken('tweeter')],
     rules: { ...usualRules, ...(typeof plays === 'number' && { target: plays }) },
     limits: {
       works: true,

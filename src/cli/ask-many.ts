@@ -135,9 +135,7 @@ function shortlistQuestion(flags: Flags, shelf: readonly DriverEntry[]) {
   const limit = (flag: 'price' | 'reach' | 'plays') => flags.has(flag) && { [flag]: flags.quantity(flag) };
   if (shelf.length === 0) throw new QuestionError('There is no driver on this shelf.');
   return {
-    woofers: taken('woofer'),
-    ...(ways === '3' && { mids: taken('mid') }),
-    tweeters: taken('tweeter'),
+    lists: ways === '3' ? [taken('woofer'), taken('mid'), taken('tweeter')] : [taken('woofer'), taken('tweeter')],
     rules: { ...usualRules, ...(flags.has('plays') && { target: flags.quantity('plays') }) },
     limits: {
       ...limit('price'),

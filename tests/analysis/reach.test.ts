@@ -82,7 +82,7 @@ test('what is listed keeps the limits, and nothing that keeps them is left out',
         { requiredKeys: [] },
       ),
       async (woofers, tweeters, limits) => {
-        const question = { woofers, tweeters, rules: usualRules, ranking: 'window', most: 1000 };
+        const question = { lists: [woofers, tweeters], rules: usualRules, ranking: 'window', most: 1000 };
         const all = await shortlist(question);
         const kept = await shortlist({ ...question, limits });
         const keeps = all.rows.filter(

@@ -12,9 +12,10 @@ const many = (of: fc.Arbitrary<Candidate>): fc.Arbitrary<Candidate[]> =>
 
 const asked: fc.Arbitrary<ShortlistQuestion> = fc.record(
   {
-    woofers: many(wooferOf),
-    mids: many(wooferOf),
-    tweeters: many(tweeterOf),
+    lists: fc.oneof(
+      fc.tuple(many(wooferOf), many(tweeterOf)),
+      fc.tuple(many(wooferOf), many(wooferOf), many(tweeterOf)),
+    ),
     rules: fc.constant(usualRules),
     limits: fc.record(
       { price: fc.integer({ min: 50, max: 600 }), reach: fc.integer({ min: 20, max: 90 }) },
@@ -24,7 +25,7 @@ const asked: fc.Arbitrary<ShortlistQuestion> = fc.record(
     ranking: fc.constantFrom('window*10-price/100', '-price', '-reach', 'level', '1'),
     most: fc.integer({ min: 1, max: 30 }),
   },
-  { requiredKeys: ['woofers', 'tweeters', 'rules', 'ranking', 'most'] },
+  { requiredKeys: ['lists', 'rules', 'ranking', 'most'] },
 );
 
 test('several threads give together what one gives', async () => {
@@ -69,7 +70,7 @@ test('one question given up is given up in every thread', async () => {
       );
     },
   };
-  const question = { woofers: [bare, bare], tweeters: [bare], rules: usualRules, ranking: '1', most: 1 };
+  const question = { lists: [[bare, bare], [bare]], rules: usualRules, ranking: '1', most: 1 };
   const answer = sharedShortlist([waiting, waiting], question, { signal: control.signal });
   control.abort();
   await expect(answer).rejects.toThrow('given up');
@@ -83,7 +84,7 @@ test('one thread that breaks off stops the other', async () => {
     shortlist: (_: ShortlistQuestion, watch?: { signal?: AbortSignal }) =>
       new Promise<never>(() => watch?.signal?.addEventListener('abort', () => (stopped = true))),
   };
-  const question = { woofers: [bare, bare], tweeters: [bare], rules: usualRules, ranking: '1', most: 1 };
+  const question = { lists: [[bare, bare], [bare]], rules: usualRules, ranking: '1', most: 1 };
   await expect(sharedShortlist([breaking, waiting], question)).rejects.toThrow('broke');
   expect(stopped).toBe(true);
 });

@@ -62,8 +62,7 @@ const tweeter = fc.tuple(
   between(15, 120),
 );
 const question = (part: Partial<ShortlistQuestion>): ShortlistQuestion => ({
-  woofers: [],
-  tweeters: [],
+  lists: [],
   rules,
   ranking: 'window*10-price/100',
   most: 1000,
@@ -79,7 +78,7 @@ describe('the shortlist of pairs', () => {
         async (low, high) => {
           const woofers = low.map((each, index) => driver(`W${index}`, each));
           const tweeters = high.map((each, index) => driver(`T${index}`, each));
-          const { rows, judged } = await shortlist(question({ woofers, tweeters }));
+          const { rows, judged } = await shortlist(question({ lists: [woofers, tweeters] }));
           expect(judged).toBe(low.length * high.length);
           for (const {
             members: [w = -1, t = -1],
@@ -122,7 +121,7 @@ describe('the shortlist of pairs', () => {
       driver('Dear', [850, 7, 0.35, 104, 22000, 90, 5.6, 340]),
     ];
     const { rows, partners, counts } = await shortlist(
-      question({ woofers: [...woofers, { id: 'b', name: 'Bare', rows: bare }], tweeters, ranking: '-price' }),
+      question({ lists: [[...woofers, { id: 'b', name: 'Bare', rows: bare }], tweeters], ranking: '-price' }),
     );
     expect(rows.map(({ names }) => names.join(' '))).toEqual(['W T', 'Deep T', 'W Dear', 'Deep Dear']);
     expect(partners[0]?.[0]?.best?.names).toEqual(['W', 'T']);
@@ -135,9 +134,9 @@ describe('the shortlist of pairs', () => {
     const woofers = [driver('W', [30, 330, 8, 260, 2500, 90, 5.8, 90])];
     const mids = [driver('M', [90, 80, 3, 130, 8000, 90, 5.8, 60])];
     const tweeters = [driver('T', [850, 7, 0.35, 104, 22000, 90, 5.6, 34])];
-    const [team] = (await shortlist(question({ woofers, mids, tweeters }))).rows;
-    const [low] = (await shortlist(question({ woofers, tweeters: mids }))).rows;
-    const [high] = (await shortlist(question({ woofers: mids, tweeters }))).rows;
+    const [team] = (await shortlist(question({ lists: [woofers, mids, tweeters] }))).rows;
+    const [low] = (await shortlist(question({ lists: [woofers, mids] }))).rows;
+    const [high] = (await shortlist(question({ lists: [mids, tweeters] }))).rows;
     expect(team?.windows).toEqual([...(low?.windows ?? []), ...(high?.windows ?? [])]);
     expect(team?.price).toBe(2 * 184);
   });
@@ -148,7 +147,7 @@ describe('the shortlist of pairs', () => {
       driver('B', [60, 85, 4.5, 132, 6500, 88.6, 5.9, 38]),
     ];
     const tweeters = [driver('T', [850, 7, 0.35, 104, 22000, 90, 5.6, 34])];
-    const { rows, outside, judged } = await shortlist(question({ woofers: [a, b], mids: [a, b], tweeters }));
+    const { rows, outside, judged } = await shortlist(question({ lists: [[a, b], [a, b], tweeters] }));
     expect(rows.map(({ names }) => names.join(' ')).sort()).toEqual(['A B T', 'B A T']);
     expect([outside, judged]).toEqual([2, 2]);
   });
@@ -161,7 +160,7 @@ describe('the shortlist of pairs', () => {
     );
     const control = new AbortController();
     const watch = { signal: control.signal, progress: () => control.abort() };
-    await expect(shortlist(question({ woofers: many, tweeters: many }), watch)).rejects.toThrow('given up');
+    await expect(shortlist(question({ lists: [many, many] }), watch)).rejects.toThrow('given up');
   });
 });
 

@@ -60,10 +60,10 @@ describe('shortlists', () => {
     async () => {
       const ranking = 'window*10-price/100';
       for (const count of [100, 316, 1000, 3162]) {
-        const question = { woofers: woofers(count), tweeters: tweeters(count), rules, ranking, most: 100 };
+        const question = { lists: [woofers(count), tweeters(count)], rules, ranking, most: 100 };
         await timed(`${count ** 2} pairs`, count ** 2, (first) => shortlist(question, {}, first));
       }
-      const team = { woofers: woofers(100), mids: mids(100), tweeters: tweeters(100), rules, ranking, most: 100 };
+      const team = { lists: [woofers(100), mids(100), tweeters(100)], rules, ranking, most: 100 };
       await timed('1000000 teams of three', 1e6, (first) => shortlist(team, {}, first));
     },
     once,
