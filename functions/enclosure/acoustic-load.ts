@@ -1,5 +1,5 @@
 import { zeros } from '../numeric/blocks.ts';
-import { solveChamber, type Chamber } from './chamber.ts';
+import { solveChamber, type Chamber, type LoadArrays } from './chamber.ts';
 import type { LumpedModel } from './lumped-model.ts';
 
 /** What the cone works against and what becomes of the air it moves, over a list of frequencies. Complex ratios. */
@@ -15,9 +15,9 @@ export interface AcousticLoad {
   readonly flowIm?: Float64Array;
 }
 
-/** A cone in front of plain air springs: all of its volume reaches the room. */
-function plain({ fs, qms, ratio = 0 }: LumpedModel, at: Float64Array): AcousticLoad {
-  const [mechanicalRe, mechanicalIm] = zeros(2, at.length);
+/** A cone in front of plain air springs. */
+function plain({ fs, qms }: LumpedModel, ratio: number, at: Float64Array, arrays: LoadArrays): void {
+  const { mechanicalRe, mechanicalIm } = arrays;
   const stiffness = 1 + ratio;
   const perFs = 1 / fs;
   const perQms = 1 / qms;
@@ -26,7 +26,6 @@ function plain({ fs, qms, ratio = 0 }: LumpedModel, at: Float64Array): AcousticL
     mechanicalRe[index] = stiffness - s * s;
     mechanicalIm[index] = s * perQms;
   }
-  return { mechanicalRe, mechanicalIm };
 }
 
 function behind(model: LumpedModel): Chamber | undefined {
@@ -53,20 +52,31 @@ function behind(model: LumpedModel): Chamber | undefined {
   }
 }
 
-/** The load of a box on its driver. The volume of a leak reaches the room as that of the cone and the port does. */
-export function solveLoad(model: LumpedModel, at: Float64Array): AcousticLoad {
+/** Room for a load over so many frequencies. */
+export function roomFor(count: number): LoadArrays {
+  const [mechanicalRe, mechanicalIm, airRe, airIm, flowRe, flowIm] = zeros(6, count);
+  return { mechanicalRe, mechanicalIm, airRe, airIm, flowRe, flowIm };
+}
+
+/** The load of a box on its driver, in the arrays given. The volume of a leak reaches the room as that of the cone and
+ *  the port does. */
+export function solveLoad(model: LumpedModel, at: Float64Array, arrays = roomFor(at.length)): AcousticLoad {
   const { fs, lossFrequency = fs, ratio = 0, frontRatio = 0, leakageQ = Infinity, portQ = Infinity } = model;
+  const { mechanicalRe, mechanicalIm, airRe, airIm, flowRe, flowIm } = arrays;
   const rear = behind(model);
-  const load = plain(rear === undefined ? model : { ...model, ratio: 0 }, at);
-  const back = rear === undefined ? undefined : solveChamber(rear, at, ratio, load);
+  plain(model, rear === undefined ? ratio : 0, at, arrays);
+  if (rear !== undefined) solveChamber(rear, at, ratio, arrays);
   if (model.style !== 'bandpass') {
-    if (back === undefined) return load;
-    const opened = rear?.opening === undefined ? {} : { flowRe: back.flowRe, flowIm: back.flowIm };
-    return { ...load, outRe: back.airRe, outIm: back.airIm, ...opened };
+    if (rear === undefined) return { mechanicalRe, mechanicalIm };
+    const opened = rear.opening === undefined ? {} : { flowRe, flowIm };
+    return { mechanicalRe, mechanicalIm, outRe: airRe, outIm: airIm, ...opened };
   }
   const opening = { kind: 'port', portQ } as const;
-  const front = solveChamber({ lossFrequency, leakageQ, absorptionQ: Infinity, opening }, at, frontRatio, load);
+  solveChamber({ lossFrequency, leakageQ, absorptionQ: Infinity, opening }, at, frontRatio, arrays);
   // What the cone does not compress before it, it drives out of the port and the leak.
-  const { airRe, airIm, flowRe, flowIm } = front;
-  return { ...load, outRe: airRe.map((re) => 1 - re), outIm: airIm.map((im) => -im), flowRe, flowIm };
+  for (let index = 0; index < at.length; index += 1) {
+    airRe[index] = 1 - airRe[index]!;
+    airIm[index] = -airIm[index]!;
+  }
+  return { mechanicalRe, mechanicalIm, outRe: airRe, outIm: airIm, flowRe, flowIm };
 }

@@ -1,13 +1,11 @@
 import { define } from '../define.ts';
-import type { Box } from '../values/box.ts';
 import type { Curve } from '../values/curve.ts';
-import { zeros } from '../numeric/blocks.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import { solveImpedance } from './impedance-curve.ts';
 import { solveLumped } from './lumped.ts';
 import { modelOf } from './circuit-of.ts';
-import { flatLevel, loadOf, pressureOf } from './model.ts';
+import { flatLevel, loadOf, responseOf } from './model.ts';
 import { box, demoClosed, demoVented, volts } from './parameters.ts';
 import { travelCurve } from './travel-curve.ts';
 
@@ -15,19 +13,6 @@ export const whole = { from: frequencies[0]!, to: frequencies.at(-1)! } as const
 
 const coilRemark =
   'Small-signal theory: the coil inductance and the cone shape are left out, so the curve holds while the driver moves as a piston and its Le matters little, below some hundred hertz.';
-
-/** Level in dB above a flat one, with phase. */
-export function responseCurve(of: Box, title: string, flat: number): Curve {
-  const { pressureRe, pressureIm } = pressureOf(of);
-  const [y, phase] = zeros(2, frequencies.length);
-  for (let index = 0; index < y.length; index += 1) {
-    const re = pressureRe[index]!;
-    const im = pressureIm[index]!;
-    y[index] = flat + 10 * Math.log10(re * re + im * im);
-    phase[index] = Math.atan2(im, re);
-  }
-  return { kind: 'curve', title, quantity: 'level', y, phase, ...whole };
-}
 
 export const boxResponse = define({
   name: 'BOX.RESPONSE',
@@ -37,7 +22,13 @@ export const boxResponse = define({
   source: { source: 'small1973vented', at: 'response function with leakage, absorption and port losses' },
   example: { formula: `=BOX.RESPONSE(${demoClosed})`, gives: { title: 'Response', maximum: 0.0 } },
   remarks: coilRemark,
-  compute: (given) => responseCurve(given.box, 'Response', 0),
+  compute: (given): Curve => ({
+    kind: 'curve',
+    title: 'Response',
+    quantity: 'level',
+    ...responseOf(given.box),
+    ...whole,
+  }),
 });
 
 export const boxLevel = define({
@@ -48,7 +39,18 @@ export const boxLevel = define({
   source: { source: 'small1972direct', at: 'reference efficiency and response function' },
   example: { formula: `=BOX.LEVEL(${demoClosed})`, gives: { maximum: 89.2 } },
   remarks: coilRemark,
-  compute: (given) => responseCurve(given.box, 'Level at 1 m', flatLevel(given.box) + 20 * Math.log10(given.volts)),
+  compute(given): Curve {
+    const flat = flatLevel(given.box) + 20 * Math.log10(given.volts);
+    const { y, phase } = responseOf(given.box);
+    return {
+      kind: 'curve',
+      title: 'Level at 1 m',
+      quantity: 'level',
+      y: y.map((level) => flat + level),
+      phase,
+      ...whole,
+    };
+  },
 });
 
 export const boxTravel = define({

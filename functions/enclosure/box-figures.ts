@@ -7,20 +7,14 @@ import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { solveLumped } from './lumped.ts';
 import { modelOf } from './circuit-of.ts';
-import { pressureOf } from './model.ts';
+import { responseOf } from './model.ts';
 import { box, demoBandpass, demoDriver } from './parameters.ts';
 import { styleNames } from './style-names.ts';
 import { usual } from '../usual.ts';
 
 const decibels = (re: number, im: number): number => 10 * Math.log10(re * re + im * im);
 
-/** Response over the grid in dB above the flat level. */
-export function responseOf(of: Box): Float64Array {
-  const { pressureRe, pressureIm } = pressureOf(of);
-  return pressureRe.map((re, index) => decibels(re, pressureIm[index]!));
-}
-
-/** The same at any one frequency. */
+/** Response in dB above the flat level at any one frequency. */
 export function responseFunction(of: Box): (frequency: number) => number {
   const model = modelOf(of);
   const at = new Float64Array(1);
@@ -38,7 +32,7 @@ interface Peak {
 
 /** The highest place of the response; `undefined` where it only rises towards its flat level. */
 export function peakOf(of: Box): Peak | undefined {
-  const y = responseOf(of);
+  const { y } = responseOf(of);
   const place = y.reduce((best, level, index) => (level > y[best]! ? index : best), 0);
   const last = y.length - 1;
   if (place === last || (of.style !== 'bandpass' && y[place]! <= 0)) return undefined;
@@ -61,7 +55,7 @@ const drop = {
 
 /** The last place of the grid, up to `upTo`, at which the response lies below a level, and where it crosses that. */
 function cutoff(of: Box, level: number, upTo: number): number | Problem {
-  const y = responseOf(of);
+  const { y } = responseOf(of);
   const place = y.findLastIndex((each, index) => index <= upTo && each < level);
   if (place < 0) {
     return new Problem(
@@ -81,7 +75,7 @@ function cutoff(of: Box, level: number, upTo: number): number | Problem {
 }
 
 const highestPlace = (of: Box): number => {
-  const y = responseOf(of);
+  const { y } = responseOf(of);
   return y.reduce((best, level, index) => (level > y[best]! ? index : best), 0);
 };
 
@@ -118,7 +112,7 @@ export const boxCutoffHigh = define({
     const response = responseFunction(given.box);
     const level = (peakOf(given.box)?.level ?? 0) - given.drop;
     const top = frequencies.at(-1)!;
-    const y = responseOf(given.box);
+    const { y } = responseOf(given.box);
     const place = y.findLastIndex((each) => each >= level);
     return (
       bracketedRoot((f) => response(f) - level, frequencies[Math.max(place, 0)]!, frequencies[place + 1] ?? top) ??
@@ -159,7 +153,7 @@ export const boxRipple = define({
   example: { formula: `=BOX.RIPPLE(VENTED.BOX(${demoDriver}, "16 L", "45 Hz"))`, gives: 0.9 },
   remarks: '0 where the response has no peak. In a band-pass from the first peak to the last.',
   compute: (given) => {
-    const y = responseOf(given.box);
+    const { y } = responseOf(given.box);
     const peaks = [...y.keys()].filter(
       (index) => index > 0 && index < y.length - 1 && y[index]! > y[index - 1]! && y[index]! >= y[index + 1]!,
     );

@@ -1,5 +1,3 @@
-import { zeros } from '../numeric/blocks.ts';
-
 /** A volume of air behind a cone, with its losses and what opens it. Qs hold at `lossFrequency`, in hertz. */
 export interface Chamber {
   readonly lossFrequency: number;
@@ -11,20 +9,17 @@ export interface Chamber {
     | { readonly kind: 'radiator'; readonly ratio: number; readonly fp: number; readonly qmp: number };
 }
 
-/** Complex ratios over a list of frequencies. */
-export interface ChamberSolution {
+/** Complex values over a list of frequencies, to be filled. */
+export interface LoadArrays {
+  /** Mechanical side of a cone, which a chamber stiffens. */
+  readonly mechanicalRe: Float64Array;
+  readonly mechanicalIm: Float64Array;
   /** Share of the cone's volume that goes into compressing the air, Ya/Ytot: all that does not leave by leak or opening. */
   readonly airRe: Float64Array;
   readonly airIm: Float64Array;
   /** Share that goes through the opening. */
   readonly flowRe: Float64Array;
   readonly flowIm: Float64Array;
-}
-
-/** The mechanical side of a cone, which a chamber stiffens. */
-interface Mechanical {
-  readonly mechanicalRe: Float64Array;
-  readonly mechanicalIm: Float64Array;
 }
 
 /**
@@ -35,11 +30,10 @@ export function solveChamber(
   chamber: Chamber,
   at: Float64Array,
   ratio: number,
-  { mechanicalRe, mechanicalIm }: Mechanical,
-): ChamberSolution {
+  { mechanicalRe, mechanicalIm, airRe, airIm, flowRe, flowIm }: LoadArrays,
+): void {
   const { lossFrequency, leakageQ, absorptionQ, opening } = chamber;
   const count = at.length;
-  const [airRe, airIm, flowRe, flowIm] = zeros(4, count);
   const port = opening?.kind === 'port' ? opening : undefined;
   const radiator = opening?.kind === 'radiator' ? opening : undefined;
   // Divisions are dear in this loop: what can be turned over before it is.
@@ -63,7 +57,7 @@ export function solveChamber(
       flowRe[index] = vent * fRe;
       flowIm[index] = vent * fIm;
     }
-    return { airRe, airIm, flowRe, flowIm };
+    return;
   }
   const perPort = port === undefined ? 0 : 1 / port.portQ;
   for (let index = 0; index < count; index += 1) {
@@ -100,5 +94,4 @@ export function solveChamber(
     flowRe[index] = ventRe * fRe - ventIm * fIm;
     flowIm[index] = ventRe * fIm + ventIm * fRe;
   }
-  return { airRe, airIm, flowRe, flowIm };
 }

@@ -1,4 +1,5 @@
 import { zeros } from '../numeric/blocks.ts';
+import { angleAt } from '../numeric/polar.ts';
 import { solveLoad, type AcousticLoad } from './acoustic-load.ts';
 import type { LumpedModel } from './lumped-model.ts';
 
@@ -25,7 +26,7 @@ export function solveImpedance(
       imaginary += part;
     }
     y[index] = Math.sqrt(real * real + imaginary * imaginary);
-    phase[index] = Math.atan2(imaginary, real);
+    phase[index] = angleAt(real, imaginary);
   }
   return { y, phase };
 }

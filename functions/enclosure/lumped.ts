@@ -16,17 +16,86 @@ export interface LumpedSolution {
   /** Volume displaced in port or radiators over Sd times that same travel; empty without one. */
   readonly portRe: Float64Array;
   readonly portIm: Float64Array;
-  /** Mechanical side S² + S/Qms + 1 + αF, for the motional impedance. */
-  readonly mechanicalRe: Float64Array;
-  readonly mechanicalIm: Float64Array;
 }
 
-const none = zeros(2, 0);
+type Pair = readonly [Float64Array, Float64Array];
+
+const none: Pair = zeros(2, 0);
+
+/** Travel of the cone over its value at 0 Hz in free air: X = 1/(M·Ze/Rt + S·Re/(Qes·Rt)). */
+function solveTravel(
+  model: LumpedModel,
+  at: Float64Array,
+  withCoil: boolean,
+  { mechanicalRe, mechanicalIm }: AcousticLoad,
+  [travelRe, travelIm]: Pair,
+): void {
+  const { fs, qes, re, series = 0, coil } = model;
+  const total = re + series;
+  const damping = re / (qes * total * fs);
+  const reactive = withCoil ? (2 * Math.PI * coil) / total : 0;
+  const { inductance = 0, across = 1 } = (withCoil ? model.lossyCoil : undefined) ?? {};
+  const perAcross = (2 * Math.PI * inductance) / across;
+  const lossy = across / total;
+  for (let index = 0; index < at.length; index += 1) {
+    const f = at[index]!;
+    const mRe = mechanicalRe[index]!;
+    const mIm = mechanicalIm[index]!;
+    let eRe = 1;
+    let eIm = f * reactive;
+    if (inductance !== 0) {
+      const x = perAcross * f;
+      const part = (lossy * x) / (1 + x * x);
+      eRe += part * x;
+      eIm += part;
+    }
+    const dRe = mRe * eRe - mIm * eIm;
+    const dIm = mIm * eRe + mRe * eIm + f * damping;
+    const inverse = 1 / (dRe * dRe + dIm * dIm);
+    travelRe[index] = dRe * inverse;
+    travelIm[index] = -dIm * inverse;
+  }
+}
+
+/** Multiplies complex values point by point, in place. */
+function multiply([re, im]: Pair, [byRe, byIm]: Pair): void {
+  for (let index = 0; index < re.length; index += 1) {
+    const real = re[index]!;
+    const imaginary = im[index]!;
+    re[index] = real * byRe[index]! - imaginary * byIm[index]!;
+    im[index] = real * byIm[index]! + imaginary * byRe[index]!;
+  }
+}
+
+/** Pressure −S²·O·X, where O is what reaches the room; `to` may be the arrays of the travel themselves. */
+function solvePressure(
+  { fs }: LumpedModel,
+  at: Float64Array,
+  { outRe, outIm }: AcousticLoad,
+  [travelRe, travelIm]: Pair,
+  [pressureRe, pressureIm]: Pair,
+): void {
+  const perSquareFs = -1 / (fs * fs);
+  for (let index = 0; index < at.length; index += 1) {
+    const square = at[index]! * at[index]! * perSquareFs;
+    pressureRe[index] = square * travelRe[index]!;
+    pressureIm[index] = square * travelIm[index]!;
+  }
+  if (outRe !== undefined && outIm !== undefined) multiply([pressureRe, pressureIm], [outRe, outIm]);
+}
+
+/** What flows through port or radiators: its share of the cone's volume times the travel. */
+function solvePort({ flowRe, flowIm }: AcousticLoad, [travelRe, travelIm]: Pair): Pair {
+  if (flowRe === undefined || flowIm === undefined) return none;
+  const port = [flowRe.slice(), flowIm.slice()] as const;
+  multiply(port, [travelRe, travelIm]);
+  return port;
+}
 
 /**
  * Solves the small-signal circuit: Re and series resistance, motional branch, and the load of the box. With `withCoil`
  * the coil inductance acts on pressure and travel too; without, it is left out, as small-signal theory does. What is not
- * wanted stays empty.
+ * wanted stays empty; what alone is wanted is in the arrays given last.
  */
 export function solveLumped(
   model: LumpedModel,
@@ -34,62 +103,17 @@ export function solveLumped(
   withCoil = false,
   load: AcousticLoad = solveLoad(model, at),
   wanted: 'all' | 'pressure' | 'travel' = 'all',
+  cone: Pair = zeros(2, at.length),
 ): LumpedSolution {
-  const { fs, qes, re, series = 0, coil, lossyCoil } = model;
-  const { mechanicalRe, mechanicalIm, outRe, outIm, flowRe, flowIm } = load;
-  const count = at.length;
-  const [sounds, moves] = [wanted !== 'travel', wanted !== 'pressure'];
-  const flows = wanted === 'all' && flowRe !== undefined && flowIm !== undefined;
-  const [pressureRe, pressureIm] = sounds ? zeros(2, count) : none;
-  const [travelRe, travelIm] = moves ? zeros(2, count) : none;
-  const [portRe, portIm] = flows ? zeros(2, count) : none;
-  const total = re + series;
-  const damping = re / (qes * total * fs);
-  const reactive = withCoil ? (2 * Math.PI * coil) / total : 0;
-  const lossy = withCoil ? lossyCoil : undefined;
-  const perSquareFs = -1 / (fs * fs);
-  for (let index = 0; index < count; index += 1) {
-    const f = at[index]!;
-    const mRe = mechanicalRe[index]!;
-    const mIm = mechanicalIm[index]!;
-    // X = 1/(M·Ze/Rt + S·Re/(Qes·Rt)).
-    let eRe = 1;
-    let eIm = f * reactive;
-    if (lossy !== undefined) {
-      const x = (2 * Math.PI * f * lossy.inductance) / lossy.across;
-      const part = (lossy.across * x) / ((1 + x * x) * total);
-      eRe += part * x;
-      eIm += part;
-    }
-    const dRe = mRe * eRe - mIm * eIm;
-    const dIm = mIm * eRe + mRe * eIm + f * damping;
-    const inverse = 1 / (dRe * dRe + dIm * dIm);
-    const xRe = dRe * inverse;
-    const xIm = -dIm * inverse;
-    if (sounds) {
-      const square = f * f * perSquareFs;
-      const oRe = outRe === undefined ? 1 : outRe[index]!;
-      const oIm = outIm === undefined ? 0 : outIm[index]!;
-      pressureRe[index] = square * (oRe * xRe - oIm * xIm);
-      pressureIm[index] = square * (oRe * xIm + oIm * xRe);
-    }
-    if (moves) {
-      travelRe[index] = xRe;
-      travelIm[index] = xIm;
-    }
-    if (flows) {
-      const uRe = flowRe[index]!;
-      const uIm = flowIm[index]!;
-      portRe[index] = uRe * xRe - uIm * xIm;
-      portIm[index] = uRe * xIm + uIm * xRe;
-    }
-  }
-  if (model.highPass !== undefined) {
-    applyHighPass(model.highPass, at, [
-      [pressureRe, pressureIm],
-      [travelRe, travelIm],
-      [portRe, portIm],
-    ]);
-  }
-  return { pressureRe, pressureIm, travelRe, travelIm, portRe, portIm, mechanicalRe, mechanicalIm };
+  solveTravel(model, at, withCoil, load, cone);
+  const travel = wanted === 'pressure' ? none : cone;
+  // Where the travel itself is not wanted, the pressure takes its place.
+  const pressure = wanted === 'all' ? zeros(2, at.length) : wanted === 'pressure' ? cone : none;
+  if (wanted !== 'travel') solvePressure(model, at, load, cone, pressure);
+  const port = wanted === 'all' ? solvePort(load, cone) : none;
+  if (model.highPass !== undefined) applyHighPass(model.highPass, at, [pressure, travel, port]);
+  const [pressureRe, pressureIm] = pressure;
+  const [travelRe, travelIm] = travel;
+  const [portRe, portIm] = port;
+  return { pressureRe, pressureIm, travelRe, travelIm, portRe, portIm };
 }

@@ -1,44 +1,68 @@
 import { airDensity, referencePressure, soundSpeed } from '../air.ts';
 import { need } from '../driver/need.ts';
 import type { Box } from '../values/box.ts';
+import type { Curve } from '../values/curve.ts';
+import { zeros } from '../numeric/blocks.ts';
+import { angleAt, decibelsOf } from '../numeric/polar.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
-import { solveLoad, type AcousticLoad } from './acoustic-load.ts';
+import { roomFor, solveLoad } from './acoustic-load.ts';
 import { boxFields, modelOf, type BoxDriver } from './circuit-of.ts';
 import { solveLumped, type LumpedSolution } from './lumped.ts';
 
-/** What has been solved of a box over the grid. */
-interface Solved {
-  load?: AcousticLoad;
-  pressure?: LumpedSolution;
-  coilPressure?: LumpedSolution;
-  travel?: LumpedSolution;
+/** Decibels above the flat level, and phase. */
+type Response = Pick<Curve, 'y'> & Required<Pick<Curve, 'phase'>>;
+
+/** Remembers what was made of the box last asked about: several functions of a sheet ask about one box in turn. */
+function lastOnly<T>(make: (box: Box) => T): (box: Box) => T {
+  let last: { readonly box: Box; readonly made: T } | undefined;
+  return (box) => {
+    if (last?.box !== box) last = { box, made: make(box) };
+    return last.made;
+  };
 }
 
-const known = new WeakMap<Box, Solved>();
+const room = roomFor(frequencies.length);
+/** The load of a box over the grid. Its arrays serve one box after the other: use it before another is asked for. */
+export const loadOf = lastOnly((box) => solveLoad(modelOf(box), frequencies, room));
 
-function solvedOf(box: Box): Solved {
-  const before = known.get(box);
-  if (before !== undefined) return before;
-  const solved: Solved = {};
-  known.set(box, solved);
-  return solved;
+const responses = new WeakMap<Box, Response>();
+
+/** Response of a box over the grid, once per box, the coil inductance left out. */
+export function responseOf(box: Box): Response {
+  const known = responses.get(box);
+  if (known !== undefined) return known;
+  const solution = solveLumped(modelOf(box), frequencies, false, loadOf(box), 'pressure');
+  const { pressureRe: y, pressureIm: phase } = solution;
+  for (let index = 0; index < y.length; index += 1) {
+    const re = y[index]!;
+    const im = phase[index]!;
+    y[index] = decibelsOf(re * re + im * im);
+    phase[index] = angleAt(re, im);
+  }
+  const response = { y, phase };
+  responses.set(box, response);
+  return response;
 }
 
-/** The load of a box over the grid, once per box. */
-export const loadOf = (box: Box): AcousticLoad => (solvedOf(box).load ??= solveLoad(modelOf(box), frequencies));
-
-/** Pressure of a box over the grid, once per box, the coil inductance left out: for response and level. */
-export const pressureOf = (box: Box): LumpedSolution =>
-  (solvedOf(box).pressure ??= solveLumped(modelOf(box), frequencies, false, loadOf(box), 'pressure'));
-
-/** The same with the coil inductance, which changes it by up to a few per cent at low frequencies. */
+/** Pressure over the grid with the coil inductance, which changes it by up to a few per cent at low frequencies. */
 export const coilPressureOf = (box: Box): LumpedSolution =>
-  (solvedOf(box).coilPressure ??= solveLumped(modelOf(box), frequencies, true, loadOf(box), 'pressure'));
+  solveLumped(modelOf(box), frequencies, true, loadOf(box), 'pressure');
 
-/** Travel of the cone over the grid, once per box, with the coil inductance. */
-export const travelOf = (box: Box): LumpedSolution =>
-  (solvedOf(box).travel ??= solveLumped(modelOf(box), frequencies, true, loadOf(box), 'travel'));
+const cone = zeros(2, frequencies.length);
+
+/** Travel of the cone over its value at 0 Hz in free air, over the grid, with the coil inductance. The array serves one
+ *  box after the other: use it before another is asked for. */
+export const travelOf = lastOnly((box) => {
+  const [travelRe, travelIm] = cone;
+  solveLumped(modelOf(box), frequencies, true, loadOf(box), 'travel', cone);
+  for (let index = 0; index < travelRe.length; index += 1) {
+    const re = travelRe[index]!;
+    const im = travelIm[index]!;
+    travelRe[index] = Math.sqrt(re * re + im * im);
+  }
+  return travelRe;
+});
 
 /** Travel at 0 Hz in free air for 1 V: Bl·Cms/(Re + series), metres per volt. */
 export function travelPerVolt(box: Box): number | Problem {

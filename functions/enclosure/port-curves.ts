@@ -19,16 +19,14 @@ function displacedCurve(of: Box, drive: number, factor: number, speed: boolean):
   const scale = travelAt(of, drive);
   if (scale instanceof Problem) return scale;
   const { flowRe = nothing, flowIm = nothing } = loadOf(of);
-  const { travelRe, travelIm } = travelOf(of);
+  const travel = travelOf(of);
   const swept = scale * of.driver.sd! * factor;
-  const count = travelRe.length;
+  const count = travel.length;
   const y = new Float64Array(count);
   for (let index = 0; index < count; index += 1) {
-    const xRe = travelRe[index]!;
-    const xIm = travelIm[index]!;
     const uRe = flowRe[index]!;
     const uIm = flowIm[index]!;
-    y[index] = swept * Math.sqrt((xRe * xRe + xIm * xIm) * (uRe * uRe + uIm * uIm));
+    y[index] = swept * travel[index]! * Math.sqrt(uRe * uRe + uIm * uIm);
   }
   const at = frequencies;
   if (speed) for (let index = 0; index < count; index += 1) y[index] = y[index]! * at[index]!;

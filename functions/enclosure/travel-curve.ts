@@ -14,13 +14,9 @@ export function travelAt(box: Box, volts: number): number | Problem {
 export function travelCurve(box: Box, volts: number): Float64Array | Problem {
   const scale = travelAt(box, volts);
   if (scale instanceof Problem) return scale;
-  const { travelRe, travelIm } = travelOf(box);
-  const y = new Float64Array(travelRe.length);
-  for (let index = 0; index < y.length; index += 1) {
-    const re = travelRe[index]!;
-    const im = travelIm[index]!;
-    y[index] = scale * Math.sqrt(re * re + im * im);
-  }
+  const travel = travelOf(box);
+  const y = new Float64Array(travel.length);
+  for (let index = 0; index < y.length; index += 1) y[index] = scale * travel[index]!;
   return y;
 }
 
