@@ -29,6 +29,9 @@ import { sheetTitle } from './sheet-title.ts';
 import { countVerdicts } from './tally.ts';
 import './top-bar.ts';
 
+/** Milliseconds that what was typed waits to be drawn together with what follows from it. */
+const PATIENCE = 12;
+
 /** The whole page: bar, rail, sheet with its head, dock. Holds what is selected; everything else is in the session. */
 @customElement('octavo-app')
 export class OctavoApp extends LitElement implements AppHost {
@@ -52,6 +55,9 @@ export class OctavoApp extends LitElement implements AppHost {
   #model: SheetModel | undefined;
   #timing = '';
   #isEdited = false;
+  /** Kept when the engine has answered the last edit, or patience is at its end. */
+  #answer: Promise<void> | undefined;
+  #answered: (() => void) | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -134,9 +140,13 @@ export class OctavoApp extends LitElement implements AppHost {
     return this.renderRoot.querySelector('sheet-head');
   }
 
-  /** What follows from an edit is drawn once a frame: layout then happens once, whatever followed. */
+  /** What was typed and all that follows from it are drawn in one frame where the engine answers soon: layout then happens
+   *  once, whatever followed. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.#isEdited && !document.hidden) await new Promise(requestAnimationFrame);
+    if (this.#isEdited && !document.hidden) {
+      await this.#answer;
+      await new Promise(requestAnimationFrame);
+    }
     this.#isEdited = false;
     await super.scheduleUpdate();
   }
@@ -273,7 +283,9 @@ export class OctavoApp extends LitElement implements AppHost {
   };
 
   readonly #edited = (event: Event): void => {
-    const { places, timing } = (event as CustomEvent<WorkbookChange>).detail;
+    const { document, places, timing } = (event as CustomEvent<WorkbookChange>).detail;
+    if (timing) this.#answered?.();
+    else if (document) this.#answer = new Promise((answered) => setTimeout((this.#answered = answered), PATIENCE));
     if (timing && places !== 'all') {
       const took = timing.compile + timing.evaluate;
       this.#timing = `${String(places.length)} cells followed in ${took < 10 ? took.toFixed(1) : took.toFixed(0)} ms`;
