@@ -24,8 +24,10 @@ export interface Branch extends Place {
 export interface Drives {
   readonly result: Result;
   readonly tree: Branch;
-  /** All inputs behind the result, biggest effect first. */
+  /** The inputs that move the result, biggest effect first. */
   readonly inputs: readonly { readonly input: Input; readonly perPercent: number }[];
+  /** The inputs behind the result that do not move it. */
+  readonly still: readonly Input[];
 }
 
 export interface FollowsQuestion {

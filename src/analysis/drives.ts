@@ -8,6 +8,9 @@ import type { SheetModel } from './sheet-model.ts';
 import type { Input, Watch } from './subject-types.ts';
 import { inputAt, resultAt } from './sweep.ts';
 
+/** An effect so small beside the largest is rounding of numbers far larger than the result, such as levels that cancel. */
+const NEGLIGIBLE = 1e-9;
+
 /** What a result depends on, as a tree, with what each input does to it; the biggest effect first.
  *  @throws An error in words for the reader where the cell holds no formula. */
 export async function drives(model: SheetModel, { at }: DrivesQuestion, watch?: Watch): Promise<Drives> {
@@ -18,17 +21,26 @@ export async function drives(model: SheetModel, { at }: DrivesQuestion, watch?: 
   await breath.take({ done: 0, of: inputs.length });
   const effects = await effectsPerPercent(model, inputs, [result]);
   breath.check();
-  const perPercent = new Map(inputs.map((input, index) => [keyOf(input), effects[index]?.[0] ?? Number.NaN]));
+  const sized = sizedFrom(inputs, effects);
+  const perPercent = new Map(sized.map((each) => [keyOf(each.input), each.perPercent]));
   const grower = new TreeGrower(model, perPercent);
-  const sized = inputs.flatMap((input) => {
-    const effect = perPercent.get(keyOf(input)) ?? Number.NaN;
-    return Number.isNaN(effect) ? [] : [{ input, perPercent: effect }];
-  });
   return {
     result,
     tree: grower.grow(keyOf(at)),
-    inputs: sized.sort((a, b) => Math.abs(b.perPercent) - Math.abs(a.perPercent)),
+    inputs: sized
+      .filter((each) => Math.abs(each.perPercent) > 0)
+      .sort((a, b) => Math.abs(b.perPercent) - Math.abs(a.perPercent)),
+    still: sized.filter((each) => each.perPercent === 0).map(({ input }) => input),
   };
+}
+
+function sizedFrom(inputs: readonly Input[], effects: readonly (readonly number[])[]): Drives['inputs'] {
+  const all = inputs.map((_, index) => effects[index]?.[0] ?? Number.NaN);
+  const most = all.reduce((so, each) => Math.max(so, Math.abs(each) || 0), 0);
+  return inputs.map((input, index) => {
+    const perPercent = all[index] ?? Number.NaN;
+    return { input, perPercent: Math.abs(perPercent) < most * NEGLIGIBLE ? 0 : perPercent };
+  });
 }
 
 class TreeGrower {

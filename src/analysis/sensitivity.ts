@@ -3,8 +3,8 @@ import type { Runner, SheetModel } from './sheet-model.ts';
 import type { Input } from './subject-types.ts';
 
 /** What one per cent more of each input does to each number: half the difference of one per cent more and one less, so that
- *  bends do not count; a one-sided difference where the other side has no result. NaN where there is none. An input of zero has
- *  no per cent: NaN too. */
+ *  bends do not count; a one-sided difference where the other side has no result; zero where it is no more than rounding. NaN
+ *  where there is none. An input of zero has no per cent: NaN too. */
 export async function effectsPerPercent(
   model: SheetModel,
   inputs: readonly Input[],
@@ -27,11 +27,17 @@ export async function effectsPerPercent(
   return all;
 }
 
+/** A difference of two numbers smaller than this share of them is what rounding leaves behind: some thousand steps of a double. */
+const ROUNDING = 1e-12;
+
 function slope(down = Number.NaN, now = Number.NaN, up = Number.NaN): number {
-  const both = (up - down) / 2;
+  const both = difference(up, down) / 2;
   if (!Number.isNaN(both)) return both;
-  return Number.isNaN(up - now) ? now - down : up - now;
+  return Number.isNaN(up - now) ? difference(now, down) : difference(up, now);
 }
+
+const difference = (a: number, b: number): number =>
+  Math.abs(a - b) <= ROUNDING * Math.max(Math.abs(a), Math.abs(b)) ? 0 : a - b;
 
 async function numbersAt(runner: Runner, values: readonly (number | string)[]): Promise<number[]> {
   const cells = await runner.at(values);

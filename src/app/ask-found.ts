@@ -63,16 +63,16 @@ function effectWords({ quantity, unit }: Result, perPercent: number, system: Uni
   return `${perPercent > 0 ? '+' : ''}${shown.number}${shown.unit === '' ? '' : ` ${shown.unit}`}`;
 }
 
-/** An effect so small beside the largest is what the arithmetic leaves behind. */
-const NEGLIGIBLE = 1e-9;
-
-const still = (count: number): string =>
+const stillWords = (count: number): string =>
   count === 0 ? '' : ` ${count} more ${count === 1 ? 'input stands' : 'inputs stand'} behind it without moving it.`;
 
 /** What a result depends on: each input's effect, biggest first, and the way there from cell to cell. */
-export function drivesAnswer({ result, tree, inputs }: Drives, system: UnitSystem, note: string): Answer {
-  const most = Math.abs(inputs[0]?.perPercent ?? 0);
-  const moving = inputs.filter(({ perPercent }) => Math.abs(perPercent) > most * NEGLIGIBLE);
+export function drivesAnswer(
+  { result, tree, inputs: moving, still }: Drives,
+  system: UnitSystem,
+  note: string,
+): Answer {
+  const most = Math.abs(moving[0]?.perPercent ?? 0);
   const rows = moving.map(({ input, perPercent }): Bar => ({
     label: input.label,
     share: most === 0 ? 0 : Math.abs(perPercent) / most,
@@ -84,7 +84,7 @@ export function drivesAnswer({ result, tree, inputs }: Drives, system: UnitSyste
     said:
       moving.length === 0
         ? `${result.label} depends on no input whose effect can be told as a number.`
-        : `${result.label} is moved most by ${moving[0]?.input.label ?? ''}.${still(inputs.length - moving.length)}`,
+        : `${result.label} is moved most by ${moving[0]?.input.label ?? ''}.${stillWords(still.length)}`,
     bars: rows.length > 0 ? [{ title: `One per cent more does to ${result.label}`, rows }] : [],
     tree: branchOf(tree, result, system),
     tables:

@@ -144,6 +144,18 @@ describe('what drives a result', () => {
     model.dispose();
   });
 
+  test('what only rounding moves is no effect', async () => {
+    // A1 stands above and below a line, or is added and taken away again.
+    const document = documentOf({ A1: '5.8', A2: '0.3', B1: '=A1/3*A2/A1', B2: '=(A1+1000000)-1000000-A1+A2*1E9' });
+    const model = await SheetModel.open(document);
+    for (const cell of ['B1', 'B2']) {
+      const { inputs, still } = await drives(model, { document, at: at(cell) });
+      expect(inputs.map(({ input }) => input.cell)).toEqual(['A2']);
+      expect(still.map((input) => input.cell)).toEqual(['A1']);
+    }
+    model.dispose();
+  });
+
   test('a cell that depends on itself is told once', async () => {
     const document = documentOf({ A1: '=B1', B1: '=A1' });
     const model = await SheetModel.open(document);
