@@ -166,6 +166,9 @@ export const cellStyles = css`
     border-top-color: var(--fail);
     border-right-color: var(--fail);
   }
+  .sign {
+    display: contents;
+  }
   .icon {
     width: 14px;
     height: 14px;

@@ -1,6 +1,7 @@
 import type { ShownCell } from '../../document/shown.ts';
 import type { Cell, Line } from '../../document/types.ts';
 import { sparkPath } from '../spark-line/spark-path.ts';
+import { fill, setText, SPARK, type Part } from './cell-parts.ts';
 import type { Tally } from './model.ts';
 
 /** Everything that decides how a cell looks. */
@@ -12,36 +13,6 @@ export interface CellLook {
   readonly tally: Tally | undefined;
   readonly line: Line | undefined;
 }
-
-const shapes = {
-  good: ['M14.2 8a6.2 6.2 0 1 1-12.4 0 6.2 6.2 0 0 1 12.4 0', 'm5.4 8.2 1.9 1.9 3.4-3.9'],
-  caution: ['M8 2 14.6 13.6H1.4z', 'M8 6.4v3.2M8 11.6v.1'],
-  fail: ['M5.4 1.8h5.2l3.6 3.6v5.2l-3.6 3.6H5.4l-3.6-3.6V5.4z', 'm5.9 5.9 4.2 4.2m0-4.2-4.2 4.2'],
-} as const;
-
-const SVG = 'http://www.w3.org/2000/svg';
-
-function element(tag: string, kind: string, ...content: (Node | string)[]): HTMLElement {
-  const made = document.createElement(tag);
-  made.className = kind;
-  made.append(...content);
-  return made;
-}
-
-function drawing(kind: string, box: string, paths: readonly string[]): SVGSVGElement {
-  const svg = document.createElementNS(SVG, 'svg');
-  svg.setAttribute('class', kind);
-  svg.setAttribute('viewBox', box);
-  svg.setAttribute('aria-hidden', 'true');
-  for (const d of paths) {
-    const path = document.createElementNS(SVG, 'path');
-    path.setAttribute('d', d);
-    svg.append(path);
-  }
-  return svg;
-}
-
-const mark = (status: keyof typeof shapes): SVGSVGElement => drawing('icon', '0 0 16 16', shapes[status]);
 
 /** A text that is the same for two looks that would draw the same. Curves are told apart by being other objects. */
 const curveNumbers = new WeakMap<object, number>();
@@ -95,8 +66,9 @@ const isInput = (cell: Cell | undefined, { kind }: ShownCell): boolean =>
   !cell.text.startsWith('=') &&
   (kind === 'number' || cell.range !== undefined || cell.choices !== undefined);
 
-/** Fills a pooled element with what the cell looks like. */
-export function drawCell(target: HTMLElement, look: CellLook): void {
+/** Makes an element look as the cell does; a look of the same parts as the one before only gets other words.
+ *  @param former - What was given back when the element was drawn last. */
+export function drawCell(target: HTMLElement, look: CellLook, former: string): string {
   const { cell, shown, before, finding, tally } = look;
   const kinds = ['cell'];
   if (cell?.look === 'section') kinds.push('heading');
@@ -107,41 +79,48 @@ export function drawCell(target: HTMLElement, look: CellLook): void {
   if (shown.kind === 'number') kinds.push('number');
   if (shown.kind === 'waiting') kinds.push('waiting');
   if (shown.kind === 'problem') kinds.push('problem');
-  target.className = kinds.join(' ');
-  target.title = titleOf(shown);
-  target.replaceChildren(
-    ...content(look, before),
-    ...(tally ? [tallyOf(tally)] : []),
-    // The corner that marks a finding is told to those who cannot see it.
-    ...(finding ? [element('span', 'hidden', finding === 'error' ? 'error in the formula' : 'in doubt')] : []),
+  setText(target, 'className', kinds.join(' '));
+  setText(target, 'title', titleOf(shown));
+  return fill(
+    target,
+    [
+      ...content(look, before),
+      ...(tally ? [tallyOf(tally)] : []),
+      // The corner that marks a finding is told to those who cannot see it.
+      ...(finding ? [{ kind: 'hidden', text: finding === 'error' ? 'error in the formula' : 'in doubt' }] : []),
+    ],
+    former,
   );
 }
 
-function content({ shown, line }: CellLook, before: string | undefined): Node[] {
-  const was = before === undefined || before === '' ? [] : [element('span', 'was', `${before} →`)];
+function content({ shown, line }: CellLook, before: string | undefined): readonly Part[] {
+  const was = before === undefined || before === '' ? [] : [{ kind: 'was', text: `${before} →` }];
   switch (shown.kind) {
     case 'empty':
       return was;
     case 'number':
-      return [...was, element('span', 'value', shown.number), element('span', unitKind(shown.unit), shown.unit)];
+      return [...was, { kind: 'value', text: shown.number }, { kind: unitKind(shown.unit), text: shown.unit }];
     case 'verdict':
       return [
-        element('span', `chip ${shown.status}`, mark(shown.status), shown.word),
-        ...(before === undefined ? [] : [element('span', 'was', `was ${before.split(':')[0]?.toLowerCase() ?? ''}`)]),
-        element('span', 'reason', shown.note === '' ? shown.reason : `${shown.reason} ${shown.note}`),
+        { kind: `chip ${shown.status}`, mark: shown.status, text: shown.word },
+        ...(before === undefined ? [] : [{ kind: 'was', text: `was ${before.split(':')[0]?.toLowerCase() ?? ''}` }]),
+        { kind: 'reason', text: shown.note === '' ? shown.reason : `${shown.reason} ${shown.note}` },
       ];
-    case 'curve': {
-      const picture = drawing(`spark ${line ?? ''}`, '0 0 120 20', [sparkPath(shown.curve, 120, 20)]);
-      picture.setAttribute('preserveAspectRatio', 'none');
-      return [picture, element('span', 'hidden', shown.text)];
-    }
+    case 'curve':
+      return [
+        { kind: `spark ${line ?? ''}`, path: sparkPath(shown.curve, ...SPARK) },
+        { kind: 'hidden', text: shown.text },
+      ];
     case 'record':
-      return [element('span', 'words value', shown.title)];
+      return [{ kind: 'words value', text: shown.title }];
     case 'problem':
-      return [mark('fail'), element('span', 'words', shown.message)];
+      return [
+        { kind: 'sign', mark: 'fail' },
+        { kind: 'words', text: shown.message },
+      ];
     case 'text':
     case 'waiting':
-      return [element('span', 'words value', shown.text)];
+      return [{ kind: 'words value', text: shown.text }];
   }
 }
 
@@ -153,15 +132,16 @@ export const holdsWords = ({ cell, shown: { kind } }: CellLook): boolean =>
 const unitKind = (unit: string): string => (unit.length > LONGEST_IN_SLOT ? 'unit long' : 'unit');
 const LONGEST_IN_SLOT = 6;
 
-function tallyOf(tally: Tally): HTMLElement {
+function tallyOf(tally: Tally): Part {
   const parts = (['fail', 'caution', 'good'] as const)
     .filter((status) => tally[status] > 0)
-    .map((status) => {
-      const part = element('span', status, mark(status), String(tally[status]));
-      part.append(element('span', 'hidden', status));
-      return part;
-    });
-  return element('span', 'tally', ...parts);
+    .map((status) => ({
+      kind: status,
+      mark: status,
+      text: String(tally[status]),
+      parts: [{ kind: 'hidden', text: status }],
+    }));
+  return { kind: 'tally', parts };
 }
 
 function titleOf(shown: ShownCell): string {

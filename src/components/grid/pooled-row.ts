@@ -1,4 +1,5 @@
 import { columnLetters } from '../../formula/address.ts';
+import { setText } from './cell-parts.ts';
 import { drawCell, holdsWords, lookKey, type CellLook } from './cell-view.ts';
 import { HEAD_WIDTH, type Geometry } from './geometry.ts';
 import type { GridModel, Selection } from './model.ts';
@@ -21,6 +22,8 @@ interface PooledCell {
   holdsWords: boolean;
   /** How it looks, see lookKey. */
   key: string;
+  /** What it is filled with, see drawCell. */
+  parts: string;
   row: number;
   column: number;
   generation: number;
@@ -69,6 +72,7 @@ export function newRow(columns: number): PooledRow {
       width: Number.NaN,
       holdsWords: false,
       key: '\0',
+      parts: '',
       row: -1,
       column: -1,
       generation: -1,
@@ -96,8 +100,8 @@ export function drawRow(pooled: PooledRow, row: number, sight: Sight): void {
     setPixels(style, 'top', geometry.top(row));
     setPixels(style, 'height', geometry.heightOf(row));
     setPixels(style, 'width', HEAD_WIDTH + geometry.width);
-    setClass(pooled.element, isHeading ? 'row section' : 'row');
-    setClass(pooled.head, row === selection.focus.row ? 'rowhead active' : 'rowhead');
+    setText(pooled.element, 'className', isHeading ? 'row section' : 'row');
+    setText(pooled.head, 'className', row === selection.focus.row ? 'rowhead active' : 'rowhead');
   }
   const count = pooled.cells.length;
   for (let column = sight.left; column < sight.left + count; column++) {
@@ -150,7 +154,7 @@ function drawInto(pooled: PooledCell, row: number, column: number, isHeading: bo
   if (pooled.key !== key) {
     pooled.key = key;
     pooled.holdsWords = holdsWords(look);
-    drawCell(element, look);
+    pooled.parts = drawCell(element, look, pooled.parts);
   }
   const isSelected = String(isWithin({ row, column }, selection));
   if (element.getAttribute('aria-selected') !== isSelected) element.setAttribute('aria-selected', isSelected);
@@ -169,10 +173,5 @@ function placeCell(cell: PooledCell, { geometry, edge }: Sight): void {
 }
 
 function setPixels(style: CSSStyleDeclaration, name: 'top' | 'width' | 'height', pixels: number): void {
-  const value = `${String(pixels)}px`;
-  if (style[name] !== value) style[name] = value;
-}
-
-function setClass(element: HTMLElement, kind: string): void {
-  if (element.className !== kind) element.className = kind;
+  setText<typeof name>(style, name, `${String(pixels)}px`);
 }
