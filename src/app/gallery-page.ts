@@ -8,6 +8,7 @@ import { templateDocuments } from './template-list.ts';
 import { drawTemplates } from './template-images.ts';
 
 /** The gallery of starter sheets in a dialog, with the pictures as they come.
+ *  @slot - What else there is to choose, above them.
  *  @fires choose - `detail.id` was chosen.
  *  @fires empty - An empty document is wanted.
  *  @fires close - It was closed. */
@@ -48,6 +49,7 @@ export class GalleryPage extends LitElement {
 
   protected override render(): TemplateResult {
     return html`<page-dialog wide heading=${this.heading} @close=${() => this.#fire('close', {})}>
+      <slot></slot>
       ${this.entries ? this.#gallery(this.entries) : html`<p role="status">${this.problem || 'Fetching the starter sheets…'}</p>`}
     </page-dialog>`;
   }

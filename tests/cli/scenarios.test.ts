@@ -282,10 +282,19 @@ describe('a front panel, its step and its pad', () => {
   });
 
   test('the pad on real ohms, on printed ohms, and as one resistor', async () => {
-    const cell = await panel({}, 'RealOhms', 'C69', 'C70', 'PadSeries', 'PadShunt', 'PadLoss', 'PadInput');
+    const cell = await panel(
+      {},
+      'RealOhms',
+      'IdealSeries',
+      'IdealShunt',
+      'PadSeries',
+      'PadShunt',
+      'PadLoss',
+      'PadInput',
+    );
     expectNear(cell('RealOhms'), 6.1, 0.05);
-    expectNear(cell('C69'), 2.78, 0.05);
-    expectNear(cell('C70'), 7.27, 0.05);
+    expectNear(cell('IdealSeries'), 2.78, 0.05);
+    expectNear(cell('IdealShunt'), 7.27, 0.05);
     expectNear(cell('PadSeries'), 2.7, 0);
     expectNear(cell('PadShunt'), 6.8, 0);
     expectNear(cell('PadLoss'), 5.29, 0.2);

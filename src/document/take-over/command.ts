@@ -2,7 +2,8 @@ import type { Command } from '../command.ts';
 import { freeSheetName, newId } from '../create.ts';
 import { renameIn, rewriteSheet } from '../references.ts';
 import { sheetOf } from '../sheets.ts';
-import type { OctavoDocument, Sheet } from '../types.ts';
+import type { Cell, OctavoDocument, Sheet } from '../types.ts';
+import { sheetsBefore } from './drivers.ts';
 import { takeFrom } from './take.ts';
 import type { PickedAt, Taking, TypedAs } from './types.ts';
 
@@ -15,7 +16,7 @@ export interface TakeOver extends Taking {
 }
 
 /** Makes sheets of a starter sheet and puts them right behind the present one, the first filled with what the present one
- *  holds. What the starter says of its own sheets it says of the new ones. */
+ *  holds, and with what those hold that it was made from. What the starter says of its own sheets it says of the new ones. */
 export function takeOver(
   document: OctavoDocument,
   id: string,
@@ -36,11 +37,9 @@ export function takeOver(
   );
   const [first, ...others] = renamed;
   if (!first) throw new Error(`The starter sheet ${starter.title} holds no sheet.`);
-  const taking = takeFrom(from, first, typedAs, pickedAt);
-  const cells = new Map(first.cells);
-  for (const [address, text] of taking.texts) cells.set(address, { ...cells.get(address), text });
+  const taking = takeFrom([from, ...sheetsBefore(document, from, pickedAt)], first, typedAs, pickedAt);
   const at = document.sheets.indexOf(from) + 1;
-  const sheets = [{ ...first, cells }, ...others];
+  const sheets = [{ ...first, cells: new Map([...first.cells, ...filled(first, taking)]) }, ...others];
   return {
     ...taking,
     sheet: first.id,
@@ -51,3 +50,33 @@ export function takeOver(
     },
   };
 }
+
+/** Fills a sheet that is there already anew; what is told as taken is only what thereby changes. */
+export function takeInto(
+  document: OctavoDocument,
+  id: string,
+  into: string,
+  typedAs: TypedAs,
+  pickedAt?: PickedAt,
+): TakeOver {
+  const from = sheetOf(document, id);
+  const sheet = sheetOf(document, into);
+  const taking = takeFrom([from, ...sheetsBefore(document, from, pickedAt)], sheet, typedAs, pickedAt);
+  return {
+    ...taking,
+    taken: taking.taken.filter(({ cell, text }) => sheet.cells.get(cell)?.text !== text),
+    sheet: into,
+    name: sheet.name,
+    command: { kind: 'put-cells', sheet: into, cells: filled(sheet, taking) },
+  };
+}
+
+/** The cells that get a text, with where it comes from. */
+const filled = (sheet: Sheet, { texts, origins }: Taking): ReadonlyMap<string, Cell> =>
+  new Map(
+    [...texts].map(([address, text]) => {
+      const { origin: _, ...cell } = sheet.cells.get(address) ?? { text };
+      const origin = origins.get(address);
+      return [address, { ...cell, text, ...(origin && { origin }) }];
+    }),
+  );

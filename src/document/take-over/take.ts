@@ -9,36 +9,43 @@ import type { Left, PickedAt, Taken, Taking, TypedAs } from './types.ts';
 /** Names that mean the same where one sheet has one hand-over and another has two: the tweeter's stays the tweeter's. */
 const alsoCalled: Readonly<Record<string, string>> = { HighHandOver: 'HandOver', HandOver: 'HighHandOver' };
 
-/** What a sheet made from another starter sheet takes from the present one, so that nothing is typed again: drivers by the
- *  name that gathers them, other inputs by the name of their cell, else by their label where that is the only one of its kind.
- *  Formulas of the new sheet stay; a number that was computed in the old one goes in as it is shown. */
-export function takeFrom(from: Sheet, into: Sheet, typedAs: TypedAs, pickedAt?: PickedAt): Taking {
+/** What a sheet takes from others, so that nothing is typed again: drivers by the name that gathers them, other inputs by the
+ *  name of their cell, else by their label where that is the only one of its kind. The sheets are asked in their order, and
+ *  what the first of them holds in vain is told. Formulas of the new sheet stay; a number that was computed in an old one goes
+ *  in as it is shown. */
+export function takeFrom(from: readonly Sheet[], into: Sheet, typedAs: TypedAs, pickedAt?: PickedAt): Taking {
   const drivers = driversTaken(from, into, pickedAt);
   const texts = new Map(drivers.texts);
+  const origins = new Map(drivers.origins);
   const taken: Taken[] = [...drivers.taken];
   const refused = new Map<string, string>();
-  const used = new Set(drivers.done.from);
-  for (const input of inputsOf(into, drivers.done.into)) {
-    const source = sourceOf(input, from, into, used);
-    const text = source === undefined ? undefined : textOf(from, source, typedAs);
-    if (source === undefined || text === undefined) continue;
-    const why = misfit(text, input.cell);
-    if (why !== undefined) {
-      refused.set(source, why);
-      continue;
+  const sources = from.map((sheet) => ({ sheet, used: new Set(drivers.done.get(sheet.id)) }));
+  for (const input of inputsOf(into, drivers.done.get(into.id) ?? new Set())) {
+    for (const { sheet, used } of sources) {
+      const source = sourceOf(input, sheet, into, used);
+      const text = source === undefined ? undefined : textOf(sheet, source, typedAs);
+      if (source === undefined || text === undefined) continue;
+      const why = misfit(text, input.cell);
+      if (why !== undefined) {
+        if (sheet === from[0]) refused.set(source, why);
+        continue;
+      }
+      used.add(source);
+      texts.set(input.address, text);
+      const origin = sheet.cells.get(source)?.origin;
+      if (origin) origins.set(input.address, origin);
+      taken.push({ what: labelOf(into, input.address), text, cell: input.address });
+      break;
     }
-    used.add(source);
-    texts.set(input.address, text);
-    taken.push({ what: labelOf(into, input.address), text, cell: input.address });
   }
-  const left: Left[] = inputsOf(from, used)
-    .filter(({ cell }) => cell.text !== '')
-    .map(({ address, cell }) => ({
-      what: labelOf(from, address),
-      text: cell.text,
-      why: refused.get(address) ?? 'The new sheet has no such input.',
-    }));
-  return { texts, taken, left: [...drivers.left, ...left], told: drivers.told };
+  const [first] = sources;
+  const inVain = first ? inputsOf(first.sheet, first.used).filter(({ cell }) => cell.text !== '') : [];
+  const left: Left[] = inVain.map(({ address, cell }) => ({
+    what: first ? labelOf(first.sheet, address) : address,
+    text: cell.text,
+    why: refused.get(address) ?? 'The new sheet has no such input.',
+  }));
+  return { texts, origins, taken, left: [...drivers.left, ...left], told: drivers.told };
 }
 
 interface Input {
@@ -95,6 +102,6 @@ function rowLabel(sheet: Sheet, address: string): string {
 /** A typed text as it is, a result as it is shown. */
 function textOf(sheet: Sheet, address: string, typedAs: TypedAs): string | undefined {
   const text = sheet.cells.get(address)?.text ?? '';
-  const typed = text.startsWith('=') ? typedAs(address) : text;
+  const typed = text.startsWith('=') ? typedAs(address, sheet.id) : text;
   return typed === '' ? undefined : typed;
 }

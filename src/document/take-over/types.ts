@@ -1,3 +1,5 @@
+import type { Origin } from '../types.ts';
+
 /** A text that found its place in the new sheet. */
 export interface Taken {
   /** What it is, as the new sheet calls it. */
@@ -19,14 +21,16 @@ export interface Left {
 export interface Taking {
   /** Texts by address of the new sheet. */
   readonly texts: ReadonlyMap<string, string>;
+  /** Where those come from of which it was said. */
+  readonly origins: ReadonlyMap<string, Origin>;
   readonly taken: readonly Taken[];
   readonly left: readonly Left[];
   /** What a reader must know of the drivers: what was computed, what is missing. */
   readonly told: readonly string[];
 }
 
-/** The name of the driver that a cell of the old sheet picked out of a list; nothing where it holds no driver. */
-export type PickedAt = (cell: string) => string | undefined;
+/** The name of the driver that a cell of an old sheet picked out of a list; nothing where it holds no driver. */
+export type PickedAt = (cell: string, sheet: string) => string | undefined;
 
-/** What a cell of the old sheet shows, as one would type it; nothing where that cannot be typed. */
-export type TypedAs = (cell: string) => string | undefined;
+/** What a cell of an old sheet shows, as one would type it; nothing where that cannot be typed. */
+export type TypedAs = (cell: string, sheet: string) => string | undefined;

@@ -48,7 +48,7 @@ describe('what a sheet takes from another', () => {
       { ...driver('B', 'x', '1200 Hz'), ...driver('D', 'y', '50 Hz') },
       { Tweeter: 'B5', Woofer: 'D5' },
     );
-    const { texts } = takeFrom(from, into, nothing);
+    const { texts } = takeFrom([from], into, nothing);
     expect([texts.get('B1'), texts.get('B2'), texts.get('D1'), texts.get('D2')]).toEqual([
       'High one',
       '900 Hz',
@@ -64,7 +64,7 @@ describe('what a sheet takes from another', () => {
       { Woofer: 'B5', Tweeter: 'C5' },
     );
     const into = sheet('into', driver('B', 'x', '50 Hz'), { Unit: 'B5' });
-    const { texts, left } = takeFrom(from, into, nothing);
+    const { texts, left } = takeFrom([from], into, nothing);
     expect(texts.get('B2')).toBe('31 Hz');
     expect(left).toEqual([{ what: 'Tweeter', text: 'High one', why: 'The new sheet has no driver called Tweeter.' }]);
   });
@@ -72,7 +72,7 @@ describe('what a sheet takes from another', () => {
   test('is an input by the name of its cell, without regard to case and place', () => {
     const from = sheet('from', { A9: 'Litres', B9: '12.1 L' }, { Volume: 'B9' });
     const into = sheet('into', { A3: 'Net volume', C3: '20 L' }, { volume: 'C3' });
-    const { texts, taken } = takeFrom(from, into, nothing);
+    const { texts, taken } = takeFrom([from], into, nothing);
     expect([...texts]).toEqual([['C3', '12.1 L']]);
     expect(taken).toEqual([{ what: 'Net volume', text: '12.1 L', cell: 'C3' }]);
   });
@@ -80,7 +80,7 @@ describe('what a sheet takes from another', () => {
   test('is a computed number as it is shown, and never over a formula', () => {
     const from = sheet('from', { B9: '=10+2', B10: '7 Hz' }, { Volume: 'B9', Tuning: 'B10' });
     const into = sheet('into', { C3: '20 L', C4: '=C3*2' }, { Volume: 'C3', Tuning: 'C4' });
-    const { texts } = takeFrom(from, into, (cell) => (cell === 'B9' ? '12 L' : undefined));
+    const { texts } = takeFrom([from], into, (cell) => (cell === 'B9' ? '12 L' : undefined));
     expect([...texts]).toEqual([['C3', '12 L']]);
   });
 
@@ -88,9 +88,9 @@ describe('what a sheet takes from another', () => {
     const watts: Cell = { text: '70 W', range: ['1 W', '500 W'] };
     const from = sheet('from', { A4: 'Amplifier power', B4: watts });
     const into = sheet('into', { A9: 'amplifier power', D9: { ...watts, text: '50 W' } });
-    expect([...takeFrom(from, into, nothing).texts]).toEqual([['D9', '70 W']]);
+    expect([...takeFrom([from], into, nothing).texts]).toEqual([['D9', '70 W']]);
     const twice = sheet('twice', { A4: 'Amplifier power', B4: watts, C4: { ...watts, text: '90 W' } });
-    expect(takeFrom(twice, into, nothing).texts.size).toBe(0);
+    expect(takeFrom([twice], into, nothing).texts.size).toBe(0);
   });
 
   test('is nothing that does not fit, which is told with the reason', () => {
@@ -108,7 +108,7 @@ describe('what a sheet takes from another', () => {
       { B1: { text: 'LR4', choices: ['LR2', 'LR4'] }, B2: '20 Hz' },
       { Slope: 'B1', Spot: 'B2' },
     );
-    const { texts, left } = takeFrom(from, into, nothing);
+    const { texts, left } = takeFrom([from], into, nothing);
     expect(texts.size).toBe(0);
     expect(left).toEqual([
       { what: 'Slope', text: 'LR6', why: 'The new sheet offers LR2, LR4 there.' },
@@ -120,7 +120,7 @@ describe('what a sheet takes from another', () => {
   test('is the hand-over as the upper one where the new sheet has two', () => {
     const from = sheet('from', { B1: '2100 Hz' }, { HandOver: 'B1' });
     const into = sheet('into', { B1: '300 Hz', B2: '2000 Hz' }, { LowHandOver: 'B1', HighHandOver: 'B2' });
-    expect([...takeFrom(from, into, nothing).texts]).toEqual([['B2', '2100 Hz']]);
+    expect([...takeFrom([from], into, nothing).texts]).toEqual([['B2', '2100 Hz']]);
   });
 });
 
@@ -162,7 +162,7 @@ test('between any two starter sheets no formula is written over and no input emp
       const from = starter(one.id).sheets[0];
       const into = starter(other.id).sheets[0];
       if (!from || !into) throw new Error('A starter sheet without a sheet.');
-      const { texts, taken } = takeFrom(from, into, nothing);
+      const { texts, taken } = takeFrom([from], into, nothing);
       for (const cell of texts.keys()) expect(into.cells.get(cell)?.text.startsWith('=') ?? false, cell).toBe(false);
       expect(taken.every(({ text }) => text !== '')).toBe(true);
     }
@@ -172,7 +172,7 @@ test('between any two starter sheets no formula is written over and no input emp
 test('a sheet takes all that one of its own kind holds', () => {
   for (const id of ['two-driver-check', 'closed-box-bench', 'vented-box']) {
     const [one] = starter(id).sheets;
-    if (one) expect(takeFrom(one, { ...one, id: 'other' }, nothing).left, id).toEqual([]);
+    if (one) expect(takeFrom([one], { ...one, id: 'other' }, nothing).left, id).toEqual([]);
   }
 });
 
@@ -184,7 +184,7 @@ test('the pair that a shortlist looks at is taken over, not the first of its lis
     const value = opened.state(cell)?.value;
     return value?.kind === 'record' && value.record.kind === 'driver' ? value.record.name : undefined;
   };
-  const { texts, left } = takeFrom(from, into!, nothing, pickedAt);
+  const { texts, left } = takeFrom([from], into!, nothing, pickedAt);
   expect([texts.get('B4'), texts.get('C4'), texts.get('C5')]).toEqual(['W-130 A', 'T-28 B', '540 Hz']);
   expect(left.map(({ what }) => what)).not.toContain('Woofer');
 });
