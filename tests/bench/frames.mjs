@@ -7,14 +7,14 @@ import { findBrowser } from '../../.config/packaged-browser.mjs';
 const VIEW = { width: 1440, height: 1700 };
 
 /** Opens the two-driver check and runs `measure` on it. */
-export async function onPage(measure) {
+export async function onPage(measure, view = VIEW) {
   await ensureBuilt();
   const served = await serveApplication();
   const browser = await launch({ ...(await findBrowser()), headless: 'shell' });
   try {
     const [page] = await browser.pages();
     page.on('pageerror', (error) => console.error(String(error)));
-    await page.setViewport(VIEW);
+    await page.setViewport(view);
     await page.goto(served.address, { waitUntil: 'load' });
     // Asked anew each frame: what happens inside components is no change of the page.
     await page.waitForSelector('>>> curve-plot', { visible: true });

@@ -12,8 +12,7 @@ import { KeptInView, reveal } from './reveal.ts';
 import { RowPool } from './row-pool.ts';
 import { cellStyles } from './cell-styles.ts';
 import { gridStyles } from './styles.ts';
-
-const MARGIN_ROWS = 3;
+import { viewOf, visibleIn, type View } from './view.ts';
 
 /** The sheet: a virtual grid of cells with keyboard, pointer and clipboard, after the WAI-ARIA grid pattern.
  *  @fires selection-change - `detail` is the new Selection.
@@ -38,6 +37,8 @@ export class SheetGrid extends LitElement {
   @query('.body') private body!: HTMLElement;
   #pool: RowPool | undefined;
   #geometry: Geometry | undefined;
+  /** Measured anew once it may be another. */
+  #view: View | undefined;
   readonly #inline = new InlineInput((outcome) => this.#typed(outcome));
   readonly #resize = new ColumnResize(
     (column, width) => this.#emit('column-resize', { column, width }),
@@ -72,8 +73,10 @@ export class SheetGrid extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('model')) return;
+    const former = this.#geometry;
     this.isTouch = matchMedia('(pointer: coarse)').matches;
     this.#geometry = new Geometry(this.model, this.isTouch);
+    if (former?.width !== this.#geometry.width || former.height !== this.#geometry.height) this.#view = undefined;
     this.#inline.follow(this.model, this.#geometry);
   }
 
@@ -83,6 +86,7 @@ export class SheetGrid extends LitElement {
     if (changed.get('label') !== undefined) this.scroller.scrollTo(0, 0);
     else if (changed.get('selection') !== undefined && !this.#isStill) this.reveal(this.selection.focus);
     this.#isStill = false;
+    if (changed.has('label') || changed.has('selection')) this.#view = undefined;
     this.#draw();
   }
 
@@ -120,24 +124,20 @@ export class SheetGrid extends LitElement {
   #draw(isFresh = true): void {
     const geometry = this.#geometry;
     if (!geometry || !this.#pool || !this.isConnected) return;
-    const { scrollTop, scrollLeft, clientHeight, clientWidth } = this.scroller;
-    const visible = {
-      top: Math.max(0, geometry.rowAt(scrollTop) - MARGIN_ROWS),
-      bottom: Math.min(this.model.rows - 1, geometry.rowAt(scrollTop + clientHeight) + MARGIN_ROWS),
-      left: geometry.columnAt(scrollLeft),
-      right: geometry.columnAt(scrollLeft + clientWidth),
-      edge: scrollLeft + clientWidth - HEAD_WIDTH,
-    };
+    this.#view ??= viewOf(this.scroller);
+    const visible = visibleIn(this.#view, geometry, this.model.rows);
     this.#pool.draw(visible, this.model, geometry, this.selection, isFresh);
     if (isFresh) drawOverlays(this.body, geometry, this.selection, this.references);
   }
 
   #resized(): void {
+    this.#view = undefined;
     if (this.#geometry && this.scroller) this.#kept.follow(this.scroller, this.#geometry, this.selection.focus);
     this.#draw(false);
   }
 
   readonly #scrolled = (): void => {
+    this.#view = undefined;
     this.#draw(false);
     this.#pool?.orderSoon();
   };

@@ -7,25 +7,36 @@ const OVERHANG = 40;
 
 const tenth = (pixels: number): number => Math.round(pixels * 10) / 10;
 
-let pencil: { key: string; first: number; last: number; xs: readonly string[] } | undefined;
+/** Where a path may have points, as text: they are the same for all curves in frames of a size. */
+interface Pencil {
+  readonly first: number;
+  readonly last: number;
+  readonly xs: readonly string[];
+}
 
-/** The x parts of a path are the same for all curves of a size, so they are made into text once. */
-function xsOf(frame: Frame): { first: number; last: number; xs: readonly string[] } {
+const pencils = new Map<string, Pencil>();
+/** A window has a few sizes of plots at a time; those of sizes passed on the way to one are let go. */
+const MOST_PENCILS = 16;
+
+function pencilFor(frame: Frame): Pencil {
   const key = `${frame.width} ${frame.horizontal.join(' ')}`;
-  if (pencil?.key === key) return pencil;
+  const held = pencils.get(key);
+  if (held) return held;
+  if (pencils.size >= MOST_PENCILS) pencils.clear();
   const [low, high] = frame.horizontal;
   const inside = [...frequencies.keys()].filter((index) => {
     const frequency = frequencies[index] ?? 0;
     return frequency >= low / 1.02 && frequency <= high * 1.02;
   });
   const xs = Array.from(frequencies, (frequency) => `${tenth(frame.x(frequency))},`);
-  pencil = { key, first: inside[0] ?? 0, last: inside.at(-1) ?? -1, xs };
+  const pencil = { first: inside[0] ?? 0, last: inside.at(-1) ?? -1, xs };
+  pencils.set(key, pencil);
   return pencil;
 }
 
 /** The `d` of a curve: only where it holds, broken where it has no value. */
 export function pathOf(curve: Curve, frame: Frame, unit: (si: number) => number): string {
-  const { first, last, xs } = xsOf(frame);
+  const { first, last, xs } = pencilFor(frame);
   const bottom = frame.height + OVERHANG;
   let path = '';
   let pen = 'M';
