@@ -58,6 +58,8 @@ export class OctavoApp extends LitElement implements AppHost {
   /** Kept when the engine has answered the last edit, or patience is at its end. */
   #answer: Promise<void> | undefined;
   #answered: (() => void) | undefined;
+  /** Kept in the frame after the last draw. */
+  #beat: Promise<unknown> | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -140,12 +142,13 @@ export class OctavoApp extends LitElement implements AppHost {
     return this.renderRoot.querySelector('sheet-head');
   }
 
-  /** What was typed and all that follows from it are drawn in one frame where the engine answers soon: layout then happens
-   *  once, whatever followed. */
+  /** What was typed and all that follows from it are drawn together where the engine answers soon, and no more than once a
+   *  frame: layout then happens once, whatever followed. */
   protected override async scheduleUpdate(): Promise<void> {
     if (this.#isEdited && !document.hidden) {
       await this.#answer;
-      await new Promise(requestAnimationFrame);
+      await this.#beat;
+      this.#beat = new Promise(requestAnimationFrame);
     }
     this.#isEdited = false;
     await super.scheduleUpdate();

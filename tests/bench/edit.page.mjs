@@ -44,16 +44,23 @@ async function edit(text) {
     const heard = ({ detail }) => {
       if (detail.document || !detail.timing) return;
       workbook.removeEventListener('change', heard);
-      resolve({ at: performance.now(), timing: detail.timing, cells: detail.places.length });
+      resolve({
+        at: performance.now(),
+        timing: detail.timing,
+        cells: detail.places.length,
+        settling: globalThis.bench.settled(),
+        drawing: globalThis.bench.frame(),
+      });
     };
     workbook.addEventListener('change', heard);
   });
   const { focus } = app.selection;
   const started = performance.now();
   grid.dispatchEvent(new CustomEvent('cell-commit', { detail: { ...focus, text } }));
-  const { at, timing, cells } = await answered;
-  const handled = await globalThis.bench.settled();
-  const { began, painted } = await globalThis.bench.frame();
+  const { at, timing, cells, settling, drawing } = await answered;
+  const { began, painted } = await drawing;
+  const handled = await settling;
+  if (app.isUpdatePending) throw new Error('The frame came before what it should show.');
   const wait = Math.max(0, began - handled);
   return {
     total: painted - started - wait,

@@ -9,8 +9,8 @@ const tenth = (pixels: number): number => Math.round(pixels * 10) / 10;
 
 /** Where a path may have points, as text: they are the same for all curves in frames of a size. */
 interface Pencil {
-  readonly first: number;
-  readonly last: number;
+  /** Places in the grid of frequencies, no two within a pixel. */
+  readonly places: readonly number[];
   readonly xs: readonly string[];
 }
 
@@ -24,25 +24,28 @@ function pencilFor(frame: Frame): Pencil {
   if (held) return held;
   if (pencils.size >= MOST_PENCILS) pencils.clear();
   const [low, high] = frame.horizontal;
-  const inside = [...frequencies.keys()].filter((index) => {
-    const frequency = frequencies[index] ?? 0;
-    return frequency >= low / 1.02 && frequency <= high * 1.02;
-  });
-  const xs = Array.from(frequencies, (frequency) => `${tenth(frame.x(frequency))},`);
-  const pencil = { first: inside[0] ?? 0, last: inside.at(-1) ?? -1, xs };
+  const places: number[] = [];
+  let last = Number.NEGATIVE_INFINITY;
+  for (const [place, frequency] of frequencies.entries()) {
+    const x = frame.x(frequency);
+    if (frequency < low / 1.02 || frequency > high * 1.02 || x - last < 1) continue;
+    places.push(place);
+    last = x;
+  }
+  const pencil = { places, xs: places.map((place) => `${tenth(frame.x(frequencies[place] ?? 0))},`) };
   pencils.set(key, pencil);
   return pencil;
 }
 
 /** The `d` of a curve: only where it holds, broken where it has no value. */
 export function pathOf(curve: Curve, frame: Frame, unit: (si: number) => number): string {
-  const { first, last, xs } = pencilFor(frame);
+  const { places, xs } = pencilFor(frame);
   const bottom = frame.height + OVERHANG;
   let path = '';
   let pen = 'M';
-  for (let index = first; index <= last; index++) {
-    const frequency = frequencies[index] ?? 0;
-    const value = unit(curve.y[index] ?? Number.NaN);
+  for (const [index, place] of places.entries()) {
+    const frequency = frequencies[place] ?? 0;
+    const value = unit(curve.y[place] ?? Number.NaN);
     if (frequency < curve.from || frequency > curve.to || Number.isNaN(value)) {
       pen = 'M';
       continue;
