@@ -1,32 +1,34 @@
 import { LitElement, html, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { createWorkerAnalyst } from '../analysis/client.ts';
+import { explainedRow } from '../analysis/explained-row.ts';
+import { QuestionError } from '../analysis/place-error.ts';
 import { sharedShortlist } from '../analysis/pool.ts';
+import { nothingAsked } from '../analysis/shortlist-asked.ts';
+import { placesFor } from '../analysis/shortlist-places.ts';
 import type { Analyst, Row, Shortlist, ShortlistQuestion } from '../analysis/types.ts';
+import { readWish } from '../analysis/wish.ts';
+import { listed } from '../analysis/words.ts';
 import '../components/dialog/page-dialog.ts';
 import { shelved } from '../components/shelf/shelved.ts';
-import type { Finding, ListedRow, PlaceChoice, Wanted } from '../components/shortlist/data.ts';
+import type { Finding, ListedRow, PlaceChoice, Wanted, WishShown } from '../components/shortlist/data.ts';
 import '../components/shortlist/driver-shortlist.ts';
+import { isRefusal } from '../document/command.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
-import type { Sheet } from '../document/types.ts';
+import type { Sheet, UnitSystem } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import type { AppHost } from './app-host.ts';
 import { inventedDrivers, ownShelf } from './shelf-drivers.ts';
-import { choiceKey, placesOf, shortlistQuestion } from './shortlist-question.ts';
-import { sheetOfRow } from './shortlist-sheet.ts';
+import { sheetsOfRows, starterOf, type Opened } from './shortlist-open.ts';
+import { choiceKey, placesOf, rulesShown, shortlistQuestion } from './shortlist-question.ts';
 import { openTemplate } from './template-list.ts';
-import { THREE_WAY } from './two-way.ts';
 
 /** What stood in the form when the page was closed. */
-let left: Wanted = {
-  ways: 2,
-  price: '',
-  reach: '',
-  box: 'vented',
-  plays: '',
-  ranking: 'window*10-price/100',
-};
-const nothingYet: Finding = { rows: [], front: [], alone: [], said: '' };
+let left: Wanted = nothingAsked;
+let leftWish: { readonly text: string; readonly taken?: WishShown } = { text: '' };
+const nothingYet: Finding = { rows: [], best: [], front: [], alone: [], said: '' };
+/** So many rows are explained. */
+const EXPLAINED = 3;
 /** More threads than these gain little. */
 const MOST_THREADS = 2;
 
@@ -38,6 +40,7 @@ export class ShortlistPage extends LitElement {
   @property({ attribute: false }) workbook: Workbook | undefined;
   @property({ attribute: false }) sheet: Sheet | undefined;
   @state() private wanted = left;
+  @state() private wish = leftWish;
   @state() private finding = nothingYet;
   @state() private entries: readonly DriverEntry[] = inventedDrivers();
   @state() private said: ReadonlyMap<string, boolean> = new Map();
@@ -63,6 +66,7 @@ export class ShortlistPage extends LitElement {
   }
 
   protected override render(): TemplateResult {
+    const system = this.#system;
     return html`<page-dialog
       wide
       heading="Which drivers go together"
@@ -72,13 +76,21 @@ export class ShortlistPage extends LitElement {
         .wanted=${this.wanted}
         .finding=${this.finding}
         .places=${this.#places}
-        system=${this.workbook?.document.system ?? 'metric'}
+        .rules=${rulesShown(this.wanted.ways, system)}
+        wish=${this.wish.text}
+        .taken=${this.wish.taken}
+        system=${system}
+        @wish=${(event: CustomEvent<{ text: string }>) => this.#read(event.detail.text)}
         @ask=${(event: CustomEvent<{ wanted: Wanted }>) => this.#ask(event.detail.wanted)}
         @take=${this.#take}
         @stop=${() => this.#asking.abort()}
-        @open-row=${(event: CustomEvent<{ row: ListedRow }>) => void this.#open(event.detail.row)}
+        @open-rows=${(event: CustomEvent<{ rows: readonly ListedRow[] }>) => void this.#open(event.detail.rows)}
       ></driver-shortlist>
     </page-dialog>`;
+  }
+
+  get #system(): UnitSystem {
+    return this.workbook?.document.system ?? 'metric';
   }
 
   get #places(): PlaceChoice[] {
@@ -99,13 +111,23 @@ export class ShortlistPage extends LitElement {
     this.#ask(this.wanted);
   };
 
+  /** What a wish does not speak of is asked no longer; box, ranking and rules stay. */
+  #read(text: string): void {
+    const { wish, ...taken } = readWish(text);
+    this.wish = leftWish = { text, taken };
+    if (taken.understood.length > 0) this.#ask({ ...this.wanted, price: '', reach: '', plays: '', ...wish });
+  }
+
   #ask(wanted: Wanted): void {
     this.wanted = left = wanted;
     this.#asking.abort();
     this.#asking = new AbortController();
-    const question = shortlistQuestion(wanted, this.entries, this.#places);
-    if ('wrong' in question) this.finding = { ...nothingYet, wrong: question.wrong };
-    else void this.#find(question, this.#asking.signal);
+    try {
+      void this.#find(shortlistQuestion(wanted, this.entries, this.#places), this.#asking.signal);
+    } catch (error) {
+      if (!(error instanceof QuestionError)) throw error;
+      this.finding = { ...nothingYet, wrong: error.message };
+    }
   }
 
   async #find(question: ShortlistQuestion, signal: AbortSignal): Promise<void> {
@@ -120,59 +142,62 @@ export class ShortlistPage extends LitElement {
         { signal, progress: ({ done, of }) => show({ ...this.finding, progress: of === 0 ? 0 : done / of }) },
         (rows) => show({ ...this.finding, rows, said: 'The first; looking on…' }),
       );
-      show(findingOf(question, found));
+      show(findingOf(question, found, this.wanted.ways, this.#system));
     } catch (error) {
       if (signal.aborted) {
         const { progress, ...rest } = this.finding;
         if (progress !== undefined && this.#asking.signal === signal)
-          this.finding = { ...rest, front: [], alone: [], said: 'Stopped: there may be better ones.' };
+          this.finding = { ...rest, best: [], front: [], alone: [], said: 'Stopped: there may be better ones.' };
       } else show({ ...nothingYet, wrong: error instanceof Error ? error.message : String(error) });
     }
   }
 
-  async #open(row: ListedRow): Promise<void> {
+  async #open(rows: readonly ListedRow[]): Promise<void> {
     const { app, workbook, sheet, wanted } = this;
     if (!app || !workbook || !sheet) return;
-    const starter = await openTemplate(row.names.length === 3 ? THREE_WAY : 'two-driver-check');
     const places = this.#places;
-    const drivers: Record<string, DriverEntry> = {};
-    for (const [index, { place, drivers: all }] of places.entries()) {
-      const id = all.filter(({ isTaken }) => isTaken)[row.members[index] ?? -1]?.id;
-      const entry = this.entries.find((each) => each.id === id);
-      if (entry) drivers[place.charAt(0).toUpperCase() + place.slice(1)] = entry;
-    }
-    const {
-      command,
-      sheet: made,
-      cell,
-      told,
-    } = sheetOfRow(workbook.document, sheet.id, starter, row, drivers, {
-      Target: typedAs(wanted.plays, 'dB'),
-      PriceCap: typedAs(wanted.price, '¤'),
-    });
+    const opened = rows.map((row) => ({ row: row as Row, drivers: this.#driversOf(row, places) }));
+    const question = shortlistQuestion(wanted, this.entries, places);
+    const starter = await openTemplate(starterOf(wanted.ways));
+    const made = sheetsOfRows(workbook.document, sheet.id, starter, opened, wanted, question);
     this.dispatchEvent(new CustomEvent('close'));
-    if (!(await app.acts.do(command))) return;
-    app.show(made);
-    app.go({ sheet: made, cell });
-    app.tell([`${row.names.join(' and ')} stand in a sheet of their own now.`, ...told].join(' '));
+    if (isRefusal(made)) return app.tell(made.refused);
+    if (!(await app.acts.do(made.command))) return;
+    app.show(made.sheet);
+    app.go({ sheet: made.sheet, cell: made.cell });
+    const names = listed(rows.map(({ names }) => names.join(' + ')));
+    const stand =
+      rows.length === 1 ? 'stands in a sheet of its own now' : `stand in ${rows.length} sheets of their own now`;
+    app.tell([`${names} ${stand}.`, ...new Set(made.told)].join(' '));
+  }
+
+  #driversOf(row: ListedRow, places: readonly PlaceChoice[]): Opened[number]['drivers'] {
+    return Object.fromEntries(
+      places.flatMap(({ place, drivers }, index) => {
+        const id = drivers.filter(({ isTaken }) => isTaken)[row.members[index] ?? -1]?.id;
+        const entry = this.entries.find((each) => each.id === id);
+        return entry ? [[place, entry]] : [];
+      }),
+    );
   }
 }
-
-const typedAs = (text: string, unit: string): string => (/^[\d.,]+$/.test(text) ? `${text} ${unit}` : text);
 
 function findingOf(
   question: ShortlistQuestion,
   { rows, front, partners, judged, outside, counts }: Shortlist,
+  ways: Wanted['ways'],
+  system: UnitSystem,
 ): Finding {
-  const { lists } = question;
-  const names = lists.length > 2 ? (['woofer', 'mid', 'tweeter'] as const) : (['woofer', 'tweeter'] as const);
   return {
     rows,
+    best: rows
+      .slice(0, EXPLAINED)
+      .map((row, index) => ({ row, why: explainedRow(row, question, system, rows[index + 1]) })),
     front: front.toSorted((a: Row, b: Row) => b.score - a.score),
-    alone: names.map((place, list) => ({
+    alone: placesFor[ways].map((place, list) => ({
       place,
       drivers: (partners[list] ?? []).flatMap(({ why }, index) =>
-        why === undefined ? [] : [{ name: lists[list]?.[index]?.name ?? '', why }],
+        why === undefined ? [] : [{ name: question.lists[list]?.[index]?.name ?? '', why }],
       ),
     })),
     said: saidOf(rows.length, judged, outside, counts),

@@ -27,9 +27,11 @@ export const questionUsage = `Questions over a whole sheet; cells as NAME, B4 or
                     [--good or --clear (of failure)]   the best within bounds
   calc FILE cheapest  [--driver NAME ...] [--part NAME ...] [--series E12] [--vary 'NAME=VALUES' ...]
                     [--cost money|changes|NAME] [--changes 2] [--clear] [--shelf FILE]   what turns every failure
-  calc FILE shortlist [--ways 2|3] [--price Q] [--reach Q] [--box vented|closed] [--plays Q] [--works]
-                    [--ranking 'window*10-price/100'] [--rows 20] [--shelf FILE]   the drivers of a shelf that go
-                    together; FILE is any sheet, the shelf the invented drivers where none is given`;
+  calc FILE shortlist [--wish 'a two-way under 300 that reaches 45 Hz and plays 103 dB'] [--ways 2|3|subs]
+                    [--price Q] [--reach Q] [--box vented|closed] [--plays Q] [--works]
+                    [--ranking 'window*10-price/100'] [--rule 'travel=0.6, 1'] [--rows 20] [--shelf FILE]
+                    the drivers of a shelf that go together, the best three explained; FILE is any sheet, the shelf
+                    the invented drivers where none is given`;
 
 /** A question with its flags, each as often as it was given. */
 export interface Asking {
@@ -47,7 +49,7 @@ const known: Readonly<Record<QuestionWord, readonly string[]>> = {
   combine: ['vary', 'result', 'least', 'most', 'works', 'rows'],
   best: ['vary', 'least', 'most', 'flat', 'band', 'good', 'clear'],
   cheapest: ['driver', 'part', 'series', 'vary', 'cost', 'changes', 'clear', 'shelf'],
-  shortlist: ['ways', 'price', 'reach', 'box', 'plays', 'works', 'ranking', 'rows', 'shelf'],
+  shortlist: ['wish', 'ways', 'price', 'reach', 'box', 'plays', 'works', 'ranking', 'rule', 'rows', 'shelf'],
 };
 /** Flags that stand alone. */
 const bare = new Set(['good', 'clear', 'works', 'json']);

@@ -5,25 +5,22 @@ import { combine } from '../analysis/combine.ts';
 import type { Varied } from '../analysis/combine-types.ts';
 import { optimise } from '../analysis/optimise.ts';
 import type { Objective } from '../analysis/optimise-types.ts';
-import { placeError, QuestionError } from '../analysis/place-error.ts';
-import { rolesOf, type Role } from '../analysis/roles.ts';
+import { placeError } from '../analysis/place-error.ts';
 import { withModel } from '../analysis/sheet-model.ts';
 import { subjectOf } from '../analysis/subject.ts';
 import { typedValues } from '../analysis/typed-value.ts';
-import type { Candidate, Span } from '../analysis/types.ts';
-import { usualRules } from '../analysis/usual-rules.ts';
-import { driverOf } from '../document/shelf/driver-of.ts';
+import type { Span } from '../analysis/types.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import { namedDrivers } from '../document/take-over/drivers.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { keyOf } from '../engine/cell-index.ts';
 import { seriesNames } from '../../functions/electrical/preferred.ts';
-import { Problem } from '../../functions/values/problem.ts';
 import type { QuestionWord } from './ask-arguments.ts';
 import { cellAt, endsOf, namedPart, type Flags } from './ask-flags.ts';
+import { askShortlist } from './ask-shortlist.ts';
 
 /** Answers the questions that choose among many.
- *  @throws A {@link QuestionError} in words for the reader. */
+ *  @throws In words for the reader. */
 export async function askMany(
   document: OctavoDocument,
   word: Exclude<QuestionWord, 'sweep' | 'seek' | 'scatter' | 'drives'>,
@@ -56,7 +53,7 @@ export async function askMany(
     case 'cheapest':
       return withModel(document, (model) => cheapest(model, cheapestQuestion(document, flags, shelf)));
     case 'shortlist':
-      return createAnalyst().shortlist(shortlistQuestion(flags, shelf));
+      return askShortlist(flags, shelf);
   }
 }
 
@@ -121,30 +118,5 @@ function cheapestQuestion(document: OctavoDocument, flags: Flags, shelf: readonl
     cost: cost === 'money' || cost === 'changes' ? cost : cellAt(document, cost),
     changes: flags.number('changes', 2),
     ...(flags.has('clear') && { orCaution: true as const }),
-  };
-}
-
-function shortlistQuestion(flags: Flags, shelf: readonly DriverEntry[]) {
-  const ways = flags.choice('ways', ['2', '3']);
-  const taken = (role: Role): Candidate[] =>
-    shelf.flatMap(({ id, name, rows, ...entry }) => {
-      const driver = driverOf({ name, rows, ...entry });
-      if (driver instanceof Problem || !rolesOf(driver).includes(role)) return [];
-      return [{ id, name, rows: Object.fromEntries(rows.toReversed().map(({ label, text }) => [label, text])) }];
-    });
-  const limit = (flag: 'price' | 'reach' | 'plays') => flags.has(flag) && { [flag]: flags.quantity(flag) };
-  if (shelf.length === 0) throw new QuestionError('There is no driver on this shelf.');
-  return {
-    lists: ways === '3' ? [taken('woofer'), taken('mid'), taken('tweeter')] : [taken('woofer'), taken('tweeter')],
-    rules: { ...usualRules, ...(flags.has('plays') && { target: flags.quantity('plays') }) },
-    limits: {
-      ...limit('price'),
-      ...limit('reach'),
-      ...limit('plays'),
-      ...(flags.has('works') && { works: true as const }),
-    },
-    box: flags.choice('box', ['vented', 'closed']),
-    ranking: flags.text('ranking', 'window*10-price/100'),
-    most: flags.number('rows', 20),
   };
 }

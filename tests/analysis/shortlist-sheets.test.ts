@@ -2,9 +2,13 @@ import { expect, test } from 'vitest';
 import { Problem } from '../../functions/values/problem.ts';
 import { shortlist } from '../../src/analysis/shortlist.ts';
 import { SheetModel } from '../../src/analysis/sheet-model.ts';
-import { usualRules } from '../../src/analysis/usual-rules.ts';
-import { sheetOfRow } from '../../src/app/shortlist-sheet.ts';
+import { ruleFields, rulesTyped, usualTexts } from '../../src/analysis/rule-fields.ts';
+import { nothingAsked } from '../../src/analysis/shortlist-asked.ts';
+import { usualRules, usualSubRules } from '../../src/analysis/usual-rules.ts';
+import { readWish } from '../../src/analysis/wish.ts';
+import { sheetsOfRows, starterOf } from '../../src/app/shortlist-open.ts';
 import { placesOf, shortlistQuestion } from '../../src/app/shortlist-question.ts';
+import type { Wanted } from '../../src/components/shortlist/data.ts';
 import { apply } from '../../src/document/apply.ts';
 import { isRefusal } from '../../src/document/command.ts';
 import { newDocument } from '../../src/document/create.ts';
@@ -21,15 +25,6 @@ const read = (entry: DriverEntry) => {
   const driver = driverOf(entry);
   return driver instanceof Problem ? undefined : driver;
 };
-const wanted = {
-  ways: 2,
-  price: '300',
-  reach: '45 Hz',
-  box: 'vented',
-  plays: '103 dB',
-  ranking: 'window*10-price/100',
-} as const;
-
 async function values(document: OctavoDocument, sheet: string, names: readonly string[]): Promise<CellValue[]> {
   const model = await SheetModel.open(document);
   try {
@@ -56,46 +51,84 @@ test('the usual rules are those of the two-driver sheet', async () => {
   }
 });
 
-test('each row opens as a sheet that judges as the row does', async () => {
-  for (const ways of [2, 3] as const) {
-    const asked = { ...wanted, ways, price: '', reach: '', plays: '' };
-    const places = placesOf(shelf, read, ways, new Map());
-    const question = shortlistQuestion(asked, shelf, places);
-    if ('wrong' in question) throw new Error(question.wrong);
-    const { rows } = await shortlist({ ...question, most: 8 });
-    expect(rows.length).toBeGreaterThan(4);
-    for (const row of rows) {
-      const document = newDocument('Own');
-      const entries = row.names.map((name) => shelf.find((entry) => entry.name === name)!);
-      const roles = ways === 3 ? ['Woofer', 'Mid', 'Tweeter'] : ['Woofer', 'Tweeter'];
-      const starter = templateNamed(ways === 3 ? 'three-way-team' : 'two-driver-check');
-      const made = sheetOfRow(
-        document,
-        document.sheets[0]!.id,
-        starter,
-        row,
-        Object.fromEntries(roles.map((role, index) => [role, entries[index]!])),
-        { Target: '100 dB' },
-      );
-      const done = apply(document, made.command);
-      if (isRefusal(done)) throw new Error(done.refused);
-      const applied = done.document;
-      expect(applied.sheets.map(({ name }) => name)).toEqual(['Sheet 1', row.names.join(', ')]);
-      const [window, ...gathered] = await values(applied, made.sheet, [ways === 3 ? 'HighWindow' : 'Window', ...roles]);
-      expect(gathered.map((each) => (each.kind === 'record' ? (each.record as { name?: string }).name : each))).toEqual(
-        row.names,
-      );
-      expect(window).toMatchObject({
-        record: { octaves: expect.closeTo(row.windows.at(-1)?.octaves ?? 0, 9) as number },
-      });
-    }
+const windowName = { 2: 'Window', 3: 'HighWindow', subs: undefined } as const;
+
+/** The best rows on the usual rules, opened as sheets. */
+async function opened(asked: Wanted, most: number) {
+  const places = placesOf(shelf, read, asked.ways, new Map());
+  const question = shortlistQuestion(asked, shelf, places);
+  const { rows } = await shortlist({ ...question, most });
+  const document = newDocument('Own');
+  const made = sheetsOfRows(
+    document,
+    document.sheets[0]!.id,
+    templateNamed(starterOf(asked.ways)),
+    rows.map((row) => ({
+      row,
+      drivers: Object.fromEntries(
+        places.map(({ place }, index) => [place, shelf.find(({ name }) => name === row.names[index])!]),
+      ),
+    })),
+    asked,
+    question,
+  );
+  if (isRefusal(made)) throw new Error(made.refused);
+  const done = apply(document, made.command);
+  if (isRefusal(done)) throw new Error(done.refused);
+  return { rows, question, document: done.document, sheets: made.sheets };
+}
+
+test.each([
+  [2, {}],
+  [2, { resonance: ['1.8', '1.4'], travel: ['0.6', ''], angle: ['40°'], spacing: ['1.2', '1.6'], slope: ['LR2'] }],
+  [3, {}],
+  [3, { resonance: ['2.2', ''], breakup: ['0.4', '0.6'], gap: ['6 mm'] }],
+] as const)('each row opens as a sheet that judges as the row does: %s, %j', async (ways, rules) => {
+  const { rows, document, sheets } = await opened({ ...nothingAsked, ways, rules }, 4);
+  expect(rows.length).toBeGreaterThan(2);
+  expect(document.sheets.map(({ name }) => name)).toEqual(['Sheet 1', ...rows.map(({ names }) => names.join(', '))]);
+  const roles = ways === 3 ? ['Woofer', 'Mid', 'Tweeter'] : ['Woofer', 'Tweeter'];
+  for (const [index, row] of rows.entries()) {
+    const sheet = sheets[index] ?? '';
+    const [window, level, ...gathered] = await values(document, sheet, [windowName[ways], 'SystemLevel', ...roles]);
+    expect(gathered.map((each) => (each.kind === 'record' ? (each.record as { name?: string }).name : each))).toEqual(
+      row.names,
+    );
+    const { octaves = 0, floor, ceiling } = row.windows.at(-1) ?? {};
+    expect(window).toMatchObject({
+      record: { octaves: expect.closeTo(octaves, 9) as number, low: { name: floor }, high: { name: ceiling } },
+    });
+    expect(level).toMatchObject({ value: expect.closeTo(row.level, 9) as number });
+  }
+});
+
+test('mains with subs open as a sheet that counts and judges as the row does', async () => {
+  const asked = { ...nothingAsked, ways: 'subs', plays: '98 dB', reach: '30 Hz', rules: { sag: ['1.2', ''] } } as const;
+  const { rows, document, sheets } = await opened(asked, 4);
+  expect(rows.length).toBeGreaterThan(0);
+  for (const [index, { names, subs, windows, pads, word }] of rows.entries()) {
+    const sheet = sheets[index] ?? '';
+    const numbers = ['Count', 'Qtc', 'SubQtc', 'SubHandOver', 'Fall3', 'MainsLevel', 'SubLevel', 'SubsCeiling', 'F30'];
+    const found = (await values(document, sheet, numbers)).map((each) => (each.kind === 'number' ? each.value : NaN));
+    const [count, qtc, subQtc, handOver = 0, fall3 = 0, mains = 0, sub = 0, most, rule] = found;
+    const at = `${names.join(' + ')}: ${word}`;
+    expect(count, at).toBe(subs);
+    expect(qtc).toBeCloseTo(Math.SQRT1_2, 2);
+    expect(subQtc).toBeCloseTo(Math.SQRT1_2, 2);
+    expect(rule).toBe(1.2);
+    // Between the two ends, where the mains sag no more than the rule allows if they share a window.
+    expect(handOver).toBeCloseTo(Math.sqrt((windows[0]?.low ?? 0) * (windows[0]?.high ?? 0)), 1);
+    if (word === 'Comfortable') expect(fall3 / handOver).toBeLessThanOrEqual(1.2);
+    expect(sub + 20 * Math.log10(subs ?? 0) - mains).toBeCloseTo(pads[0] ?? 0, 6);
+    expect(most).toBeGreaterThanOrEqual(104);
+    for (const verdict of await values(document, sheet, ['E30', 'E54', 'E60']))
+      expect(verdict).not.toMatchObject({ record: { status: 'fail' } });
   }
 });
 
 test('a two-way under 300 that reaches 45 Hz and plays 103 dB is found among the invented drivers', async () => {
-  const question = shortlistQuestion(wanted, shelf, placesOf(shelf, read, 2, new Map()));
-  if ('wrong' in question) throw new Error(question.wrong);
-  const { rows } = await shortlist(question);
+  const { wish } = readWish('a two-way under 300 that reaches 45 Hz and plays 103 dB');
+  const { rows } = await opened({ ...nothingAsked, ...wish }, 20);
   expect(rows.length).toBeGreaterThan(2);
   for (const { price, reach, plays, status } of rows) {
     expect(price).toBeLessThanOrEqual(300);
@@ -106,10 +139,24 @@ test('a two-way under 300 that reaches 45 Hz and plays 103 dB is found among the
 });
 
 test.each([
-  [{ price: 'cheap' }, '“cheap” is not a price'],
+  [{ price: 'cheap' }, '“cheap” is no quantity'],
   [{ reach: '45 L' }, 'but a frequency is wanted'],
   [{ plays: '103 Hz' }, 'Hz is the unit of'],
+  [{ rules: { travel: ['', 'all'] } }, 'Share of Xmax that the upper driver moves: “all” is no quantity'],
+  [{ rules: { spacing: ['-1', ''] } }, '-1 is out of reach; take something like 1.'],
 ])('%j is refused with the reason', (part, reason) => {
-  const question = shortlistQuestion({ ...wanted, ...part }, shelf, []);
-  expect('wrong' in question ? question.wrong : '').toContain(reason);
+  expect(() => shortlistQuestion({ ...nothingAsked, ...part }, shelf, [])).toThrow(reason);
+});
+
+test('the rules as they can be set are the usual ones, typed back too', () => {
+  for (const ways of [2, 'subs'] as const) {
+    const usual = rulesTyped(ways, {});
+    expect(usual).toEqual(ways === 2 ? { rules: usualRules } : { rules: usualRules, subs: usualSubRules });
+    const texts = Object.fromEntries(ruleFields(ways).map((field) => [field.name, usualTexts(field, 'metric')]));
+    const { rules, subs } = rulesTyped(ways, texts);
+    for (const [name, value] of Object.entries({ ...rules, ...subs }))
+      for (const [index, each] of [value].flat().entries())
+        if (typeof each === 'number')
+          expect(each, name).toBeCloseTo([{ ...usual.rules, ...usual.subs }[name as 'travel']].flat()[index] ?? 0, 12);
+  }
 });

@@ -4,6 +4,8 @@ import type { Status } from '../../../functions/values/verdict.ts';
 export interface ListedRow {
   readonly members: readonly number[];
   readonly names: readonly string[];
+  /** How many subs it takes; absent for a pair or a team. */
+  readonly subs?: number;
   readonly status: Status | 'problem';
   readonly word: string;
   readonly windows: readonly {
@@ -32,23 +34,42 @@ export interface Alone {
 
 /** The drivers that may take one place. */
 export interface PlaceChoice {
-  readonly place: 'woofer' | 'mid' | 'tweeter';
+  readonly place: 'woofer' | 'mid' | 'tweeter' | 'sub' | 'mains';
   readonly drivers: readonly { readonly id: string; readonly name: string; readonly isTaken: boolean }[];
 }
 
 /** What is asked, as it was typed. */
 export interface Wanted {
-  readonly ways: 2 | 3;
+  readonly ways: 2 | 3 | 'subs';
   readonly price: string;
   readonly reach: string;
   readonly box: 'vented' | 'closed';
   readonly plays: string;
   readonly ranking: string;
+  /** What was typed over the usual rules, by their names. */
+  readonly rules: Readonly<Record<string, readonly string[]>>;
+}
+
+/** A rule as it can be set: its usual texts, by the rule and stretched where there are two. */
+export interface RuleShown {
+  readonly name: string;
+  readonly label: string;
+  readonly usual: readonly string[];
+  /** What it can only be. */
+  readonly choices?: readonly string[];
+}
+
+/** How a wish in plain words was taken. */
+export interface WishShown {
+  readonly understood: readonly { readonly words: string; readonly means: string }[];
+  readonly left: readonly string[];
 }
 
 /** What was found, or is being looked for. */
 export interface Finding {
   readonly rows: readonly ListedRow[];
+  /** The first few rows and why each stands where it does. */
+  readonly best: readonly { readonly row: ListedRow; readonly why: readonly string[] }[];
   readonly front: readonly ListedRow[];
   readonly alone: readonly { readonly place: PlaceChoice['place']; readonly drivers: readonly Alone[] }[];
   /** One sentence on how many there were. */

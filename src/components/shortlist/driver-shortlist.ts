@@ -2,17 +2,21 @@ import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { UnitSystem } from '../../document/types.ts';
 import { shelfStyles } from '../shelf/styles.ts';
-import type { Finding, PlaceChoice, Wanted } from './data.ts';
+import './best-rows.ts';
+import type { Finding, ListedRow, PlaceChoice, RuleShown, Wanted, WishShown } from './data.ts';
 import './shortlist-form.ts';
+import './shortlist-rules.ts';
 import './shortlist-table.ts';
+import './shortlist-wish.ts';
 import './trade-offs.ts';
 
-const plural = { woofer: 'Woofers', mid: 'Mids', tweeter: 'Tweeters' } as const;
+const plural = { woofer: 'Woofers', mid: 'Mids', tweeter: 'Tweeters', sub: 'Subs', mains: 'Mains' } as const;
 
 /** Drivers that go together under some limits: what is asked, what was found, who may take part, who has no partner and why.
+ *  @fires wish - `detail.text` is what is wanted in plain words.
  *  @fires ask - `detail.wanted` is to be found.
  *  @fires take - `detail.place` and `detail.id`: a driver is to take part there, or no longer, as `detail.isTaken` says.
- *  @fires open-row - `detail.row` is to be opened as a sheet.
+ *  @fires open-rows - `detail.rows` are to be opened, each as a sheet.
  *  @fires stop - It need not be looked for any longer. */
 @customElement('driver-shortlist')
 export class DriverShortlist extends LitElement {
@@ -68,13 +72,16 @@ export class DriverShortlist extends LitElement {
   @property({ attribute: false }) wanted!: Wanted;
   @property({ attribute: false }) finding!: Finding;
   @property({ attribute: false }) places: readonly PlaceChoice[] = [];
+  @property({ attribute: false }) rules: readonly RuleShown[] = [];
+  @property() wish = '';
+  @property({ attribute: false }) taken: WishShown | undefined;
   @property() system: UnitSystem = 'metric';
 
-  /** Into the first gap, as soon as it is drawn. */
+  /** Into the line for the wish, as soon as it is drawn. */
   override focus(): void {
     const begin = async (): Promise<void> => {
       await this.updateComplete;
-      const form = this.renderRoot.querySelector('shortlist-form');
+      const form = this.renderRoot.querySelector('shortlist-wish');
       await form?.updateComplete;
       form?.focus();
     };
@@ -82,8 +89,10 @@ export class DriverShortlist extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { rows, front, said, wrong, progress } = this.finding;
-    return html`<shortlist-form .wanted=${this.wanted} @ask=${this.#pass}></shortlist-form>
+    const { rows, best, front, said, wrong, progress } = this.finding;
+    return html`<shortlist-wish text=${this.wish} .taken=${this.taken} @wish=${this.#pass}></shortlist-wish>
+      <shortlist-form .wanted=${this.wanted} @ask=${this.#pass}></shortlist-form>
+      ${this.#rules()}
       <div class="bar said">
         <span role="status" class=${wrong === undefined ? '' : 'wrong'}>${wrong ?? said}</span>
         ${
@@ -93,28 +102,51 @@ export class DriverShortlist extends LitElement {
                 <button @click=${() => this.dispatchEvent(new CustomEvent('stop'))}>Stop</button>`
         }
       </div>
+      ${best.length === 0 ? nothing : html`<best-rows .best=${best} @open-rows=${this.#pass}></best-rows>`}
       ${
         rows.length === 0
           ? nothing
-          : html`<shortlist-table .rows=${rows} system=${this.system} @open-row=${this.#pass}></shortlist-table>`
+          : html`<h3>All that were found</h3>
+              <shortlist-table .rows=${rows} system=${this.system} @open-row=${this.#openRow}></shortlist-table>`
       }
       ${
         front.length < 2
           ? nothing
           : html`<details open>
               <summary>Best trade-offs: ${front.length} that no other beats in window, level, reach and price</summary>
-              <trade-offs .rows=${front} system=${this.system} @open-row=${this.#pass}></trade-offs>
+              <trade-offs .rows=${front} system=${this.system} @open-row=${this.#openRow}></trade-offs>
             </details>`
       }
       ${this.#alone()} ${this.#choices()}
       <p class="quiet">
-        Judged by the usual rules of the two-driver check (common practice): hand-over at 2 × Fs or above, 70 % of the
-        travel at the level asked (100 dB where none is), 3 dB loss at 45°, half the first break-up, one wavelength
-        between centres. The verdict is on the shared window alone: load, pad and the rest the sheets judge. Reach is
-        the 3 dB point in a vented box as flat as the Qts allows, or a closed one with a Qtc of 0.707. How loud the
-        deepest notes can be, and what room the mid needs behind it, the sheets tell. Predicted from data sheets:
-        measure before you buy. Loud music harms hearing.
+        The verdict is on the shared window and, with subs, on their levels: load, pad and the rest the sheets judge.
+        ${
+          this.wanted.ways === 'subs'
+            ? 'Boxes are closed ones with a Qtc of 0.707. Reach is the lowest note that the subs play at their level, by travel and heat; a room adds to it.'
+            : 'Reach is the 3 dB point in a vented box as flat as the Qts allows, or a closed one with a Qtc of 0.707. How loud the deepest notes can be, and what room the mid needs behind it, the sheets tell.'
+        }
+        Predicted from data sheets: measure before you buy. Loud music harms hearing.
       </p>`;
+  }
+
+  #rules(): TemplateResult {
+    const { rules } = this.wanted;
+    const own = Object.keys(rules).length;
+    return html`<details>
+      <summary>Rules: ${own === 0 ? 'the usual ones of the sheets' : `${own} of your own`}</summary>
+      <p class="quiet">
+        Common practice, no law: set each as you see it. They go with the pair into its sheet. One that is emptied is
+        the usual again.
+      </p>
+      <shortlist-rules
+        .rules=${this.rules}
+        .typed=${rules}
+        @rules=${(event: CustomEvent<{ rules: Wanted['rules'] }>) =>
+          this.dispatchEvent(
+            new CustomEvent('ask', { detail: { wanted: { ...this.wanted, rules: event.detail.rules } } }),
+          )}
+      ></shortlist-rules>
+    </details>`;
   }
 
   #alone(): TemplateResult | typeof nothing {
@@ -169,6 +201,10 @@ export class DriverShortlist extends LitElement {
   #take(place: PlaceChoice['place'], id: string, isTaken: boolean): void {
     this.dispatchEvent(new CustomEvent('take', { detail: { place, id, isTaken } }));
   }
+
+  #openRow = (event: CustomEvent<{ row: ListedRow }>): void => {
+    this.dispatchEvent(new CustomEvent('open-rows', { detail: { rows: [event.detail.row] } }));
+  };
 
   #pass = (event: CustomEvent): void => {
     this.dispatchEvent(new CustomEvent(event.type, { detail: event.detail }));

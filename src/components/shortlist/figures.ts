@@ -16,7 +16,7 @@ export const axes = {
   window: { label: 'Shared window', words: 'window of', quantity: 'octaves', of: (row: ListedRow) => octavesOf(row) },
   reach: { label: 'Reach in the bass', words: 'reaches', quantity: 'frequency', of: ({ reach }: ListedRow) => reach },
   level: { label: 'Level at 2.83 V', words: 'for 2.83 V', quantity: 'level', of: ({ level }: ListedRow) => level },
-  plays: { label: 'Plays, by heat', words: 'plays', quantity: 'level', of: ({ plays }: ListedRow) => plays },
+  plays: { label: 'Plays at most', words: 'plays', quantity: 'level', of: ({ plays }: ListedRow) => plays },
 } as const satisfies Record<
   string,
   {
@@ -32,5 +32,8 @@ export type AxisName = keyof typeof axes;
 /** Of the narrower window. */
 export const octavesOf = ({ windows }: ListedRow): number => Math.min(...windows.map(({ octaves }) => octaves));
 
-/** `W-165 A + T-25 A`. */
-export const namesOf = ({ names }: ListedRow): string => names.join(' + ');
+/** `W-165 A + T-25 A`, `W-130 A + 2 × L-250 T`. */
+export const namesOf = ({ names, subs }: ListedRow): string => {
+  const [first = '', ...others] = names;
+  return subs === undefined ? names.join(' + ') : [...others, subs === 1 ? first : `${subs} × ${first}`].join(' + ');
+};

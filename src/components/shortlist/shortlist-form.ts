@@ -57,20 +57,26 @@ export class ShortlistForm extends LitElement {
           <select name="ways">
             <option value="2" ?selected=${ways === 2}>two-way</option>
             <option value="3" ?selected=${ways === 3}>three-way</option>
+            <option value="subs" ?selected=${ways === 'subs'}>pair of mains with subs</option>
           </select></label
         >
         <label>under <input name="price" autocomplete="off" placeholder="any price" .value=${price} /></label>
         <label
-          >for a pair, that reaches <input name="reach" autocomplete="off" placeholder="any depth" .value=${reach}
+          >${ways === 'subs' ? 'for all drivers' : 'for a pair'}, that reaches
+          <input name="reach" autocomplete="off" placeholder="any depth" .value=${reach}
         /></label>
-        <label
-          >in a
-          <select name="box">
-            <option value="vented" ?selected=${box === 'vented'}>vented</option>
-            <option value="closed" ?selected=${box === 'closed'}>closed</option>
-          </select></label
-        >
-        <label>box and plays <input name="plays" autocomplete="off" placeholder="any level" .value=${plays} /></label>
+        ${
+          ways === 'subs'
+            ? html`<span>in closed boxes</span>`
+            : html`<label
+                  >in a
+                  <select name="box">
+                    <option value="vented" ?selected=${box === 'vented'}>vented</option>
+                    <option value="closed" ?selected=${box === 'closed'}>closed</option>
+                  </select></label
+                ><span>box</span>`
+        }
+        <label>and plays <input name="plays" autocomplete="off" placeholder="any level" .value=${plays} /></label>
         <span>at 1 m</span>
       </div>
       <div class="sentence">
@@ -78,11 +84,11 @@ export class ShortlistForm extends LitElement {
           >ranked by
           <input name="ranking" autocomplete="off" spellcheck="false" .value=${ranking} aria-describedby="names"
         /></label>
-        <button class="main">Find</button>
+        <button>Find</button>
       </div>
       <small id="names"
         >The ranking may name window, stretched (octaves), level, plays, pad (dB), price (a pair), reach, resonance (Hz)
-        and ohms; the larger the result, the better.</small
+        and ohms; the larger the result, the better. For mains with subs the pad is how much louder the subs are.</small
       >
     </form>`;
   }
@@ -98,10 +104,11 @@ export class ShortlistForm extends LitElement {
     const read = new FormData(form);
     const text = (name: string): string => String(read.get(name) ?? '').trim();
     const wanted: Wanted = {
-      ways: text('ways') === '3' ? 3 : 2,
+      ...this.wanted,
+      ways: text('ways') === 'subs' ? 'subs' : text('ways') === '3' ? 3 : 2,
       price: text('price'),
       reach: text('reach'),
-      box: text('box') === 'closed' ? 'closed' : 'vented',
+      box: read.has('box') ? (text('box') === 'closed' ? 'closed' : 'vented') : this.wanted.box,
       plays: text('plays'),
       ranking: text('ranking'),
     };
