@@ -1,14 +1,13 @@
 import { define } from '../define.ts';
+import { curveOf, type ComplexCurve } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
 import { crossingsIn, readAt } from '../values/interpolate.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import type { Way } from '../values/way.ts';
 import { onAxis, sumAt, wayFieldAt } from './direction.ts';
-import type { ComplexCurve } from './ladder.ts';
 import { demoHighWay as high, demoLowWay as low } from './parameters.ts';
 import { bandOfWays, summed } from './system.ts';
-import { pressureCurve } from './way-response.ts';
 
 const pair = {
   low: { record: 'way', summary: 'way below the hand-over' },
@@ -19,8 +18,8 @@ const pair = {
 function handoverOf(lower: Way, upper: Way): number | Problem {
   const band = bandOfWays([lower, upper]);
   if (band instanceof Problem) return new Problem(band.message, 'high');
-  const a = pressureCurve('', wayFieldAt(lower, onAxis), band.from, band.to);
-  const b = pressureCurve('', wayFieldAt(upper, onAxis), band.from, band.to);
+  const a = curveOf({ title: '', quantity: 'level', from: band.from, to: band.to }, wayFieldAt(lower, onAxis));
+  const b = curveOf({ title: '', quantity: 'level', from: band.from, to: band.to }, wayFieldAt(upper, onAxis));
   const gap: Curve = { ...a, y: a.y.map((level, index) => level - b.y[index]!) };
   const found = crossingsIn(gap, band, 0, 'downwards');
   if (found.length === 0)

@@ -1,12 +1,8 @@
+import { zeros } from '../numeric/blocks.ts';
+import { complexOf, curveOf, type ComplexCurve } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
 import { frequencies } from '../values/grid.ts';
 import type { Leg, Network } from '../values/network.ts';
-
-/** Complex values, one per frequency of the grid. */
-export interface ComplexCurve {
-  readonly re: Float64Array;
-  readonly im: Float64Array;
-}
 
 /** A ladder on its load. */
 export interface LadderSolution {
@@ -19,53 +15,64 @@ export interface LadderSolution {
 /** In parallel or in series with ideal parts, so that their resonances stay finite: siemens or ohms. */
 const trace = 1e-15;
 
-const loads = new WeakMap<Curve, ComplexCurve>();
+interface Angular {
+  /** 2πf. */
+  readonly angular: Float64Array;
+  readonly perAngular: Float64Array;
+}
 
-/** An impedance curve by its real and imaginary part, remembered with the curve. Without a phase it is a resistance. */
-export function complexOf(curve: Curve): ComplexCurve {
-  const known = loads.get(curve);
+const angulars = new WeakMap<Float64Array, Angular>();
+
+/** Angular frequencies and one over them, remembered with the frequencies. */
+function angularOf(at: Float64Array): Angular {
+  const known = angulars.get(at);
   if (known !== undefined) return known;
-  const { y, phase } = curve;
-  const re = new Float64Array(y.length);
-  const im = new Float64Array(y.length);
-  for (let index = 0; index < y.length; index += 1) {
-    const angle = phase?.[index] ?? 0;
-    re[index] = y[index]! * Math.cos(angle);
-    im[index] = y[index]! * Math.sin(angle);
-  }
-  const made = { re, im };
-  loads.set(curve, made);
+  const angular = at.map((frequency) => 2 * Math.PI * frequency);
+  const made = { angular, perAngular: angular.map((each) => 1 / each) };
+  angulars.set(at, made);
   return made;
+}
+
+/** An impedance or admittance steady + j(ω·rising − falling/ω), with the admittance of a coil that has resistance beside
+ *  it, if there is one. */
+interface Immittance {
+  readonly steady: number;
+  readonly rising: number;
+  readonly falling: number;
+  readonly coil?: { readonly inductance: number; readonly resistance: number };
+}
+
+/** The impedance of a chain, or the admittance of a tank. */
+function immittanceOf({ form, resistance, inductance = 0, coilResistance = 0, capacitance }: Leg): Immittance {
+  const perCapacitance = capacitance === undefined ? 0 : 1 / capacitance;
+  const loss = inductance === 0 ? 0 : coilResistance;
+  if (form === 'chain')
+    return { steady: trace + (resistance ?? 0) + loss, rising: inductance, falling: perCapacitance };
+  const steady = trace + (resistance === undefined ? 0 : 1 / resistance);
+  const rising = capacitance ?? 0;
+  return loss === 0
+    ? { steady, rising, falling: inductance === 0 ? 0 : 1 / inductance }
+    : { steady, rising, falling: 0, coil: { inductance, resistance: loss } };
 }
 
 /**
  * Adds a leg to voltages and currents: a series leg its impedance times the current to the voltage, a shunt leg its
  * admittance times the voltage to the current. `to` is what grows, `by` what flows through or stands across the leg.
  */
-function addLeg(leg: Leg, at: Float64Array, to: ComplexCurve, by: ComplexCurve): void {
-  const { resistance, inductance = 0, coilResistance = 0, capacitance } = leg;
+function addLeg(leg: Leg, { angular, perAngular }: Angular, to: ComplexCurve, by: ComplexCurve): void {
+  const { steady, rising, falling, coil } = immittanceOf(leg);
+  const isInverse = (leg.place === 'series') !== (leg.form === 'chain');
   const { re: toRe, im: toIm } = to;
   const { re: byRe, im: byIm } = by;
-  const isChain = leg.form === 'chain';
-  const isInverse = (leg.place === 'series') !== isChain;
-  const coilLoss = inductance === 0 ? 0 : coilResistance;
-  const steady = trace + (isChain ? (resistance ?? 0) + coilLoss : resistance === undefined ? 0 : 1 / resistance);
-  const elastance = capacitance === undefined ? 0 : 1 / capacitance;
-  const count = at.length;
+  const count = toRe.length;
   for (let index = 0; index < count; index += 1) {
-    const angular = 2 * Math.PI * at[index]!;
-    const reactance = angular * inductance;
     let re = steady;
-    let im = 0;
-    if (isChain) {
-      im = elastance === 0 ? reactance : reactance - elastance / angular;
-    } else {
-      if (inductance !== 0) {
-        const inverse = 1 / (coilLoss * coilLoss + reactance * reactance);
-        re += coilLoss * inverse;
-        im = -reactance * inverse;
-      }
-      if (capacitance !== undefined) im += angular * capacitance;
+    let im = rising * angular[index]! - falling * perAngular[index]!;
+    if (coil !== undefined) {
+      const reactance = angular[index]! * coil.inductance;
+      const inverse = 1 / (coil.resistance * coil.resistance + reactance * reactance);
+      re += coil.resistance * inverse;
+      im -= reactance * inverse;
     }
     if (isInverse) {
       const inverse = 1 / (re * re + im * im);
@@ -85,10 +92,9 @@ function addLeg(leg: Leg, at: Float64Array, to: ComplexCurve, by: ComplexCurve):
  */
 export function solveLadderAt(legs: readonly Leg[], load: ComplexCurve, at: Float64Array): LadderSolution {
   const count = at.length;
-  const vRe = new Float64Array(count).fill(1);
-  const vIm = new Float64Array(count);
-  const iRe = new Float64Array(count);
-  const iIm = new Float64Array(count);
+  const [vRe, vIm] = zeros(2, count);
+  const [iRe, iIm] = zeros(2, count);
+  vRe.fill(1);
   for (let index = 0; index < count; index += 1) {
     const re = load.re[index]!;
     const im = load.im[index]!;
@@ -98,24 +104,25 @@ export function solveLadderAt(legs: readonly Leg[], load: ComplexCurve, at: Floa
   }
   const voltage = { re: vRe, im: vIm };
   const current = { re: iRe, im: iIm };
+  const angular = angularOf(at);
   for (const leg of legs.toReversed()) {
-    if (leg.place === 'series') addLeg(leg, at, voltage, current);
-    else addLeg(leg, at, current, voltage);
+    if (leg.place === 'series') addLeg(leg, angular, voltage, current);
+    else addLeg(leg, angular, current, voltage);
   }
-  const input = { re: new Float64Array(count), im: new Float64Array(count) };
+  // Turned in place: the voltage into the transfer, the current into the impedance.
   for (let index = 0; index < count; index += 1) {
     const a = vRe[index]!;
     const b = vIm[index]!;
     const c = iRe[index]!;
     const d = iIm[index]!;
     const square = 1 / (c * c + d * d);
-    input.re[index] = (a * c + b * d) * square;
-    input.im[index] = (b * c - a * d) * square;
+    iRe[index] = (a * c + b * d) * square;
+    iIm[index] = (b * c - a * d) * square;
     const inverse = 1 / (a * a + b * b);
     vRe[index] = a * inverse;
     vIm[index] = -b * inverse;
   }
-  return { transfer: { re: vRe, im: vIm }, input };
+  return { transfer: voltage, input: current };
 }
 
 const solved = new WeakMap<Network, WeakMap<Curve, LadderSolution>>();
@@ -134,14 +141,9 @@ export const transferOf = (network: Network, load: Curve): ComplexCurve => solve
 
 /** The impedance of network and driver together, with phase, where the load's curve holds. */
 export function inputImpedance(network: Network, load: Curve): Curve {
-  const { re, im } = solveLadder(network, load).input;
-  return {
-    kind: 'curve',
-    title: 'Impedance with filter',
-    quantity: 'resistance',
-    y: re.map((real, index) => Math.sqrt(real * real + im[index]! * im[index]!)),
-    phase: re.map((real, index) => Math.atan2(im[index]!, real)),
-    from: load.from,
-    to: load.to,
-  };
+  const { from, to } = load;
+  return curveOf(
+    { title: 'Impedance with filter', quantity: 'resistance', from, to },
+    solveLadder(network, load).input,
+  );
 }

@@ -7,7 +7,7 @@ import { bandOf } from '../values/interpolate.ts';
 import type { Leg } from '../values/network.ts';
 import { Problem } from '../values/problem.ts';
 import type { TableRecord } from '../values/table.ts';
-import { complexOf } from './ladder.ts';
+import { complexOf } from '../values/complex-curve.ts';
 import { demoLow, demoTweeter, load, network } from './parameters.ts';
 
 /** What turns power into heat in a leg. */

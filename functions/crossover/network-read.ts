@@ -1,5 +1,6 @@
 import { define } from '../define.ts';
 import { notWhole } from '../electrical/impedance.ts';
+import { curveOf } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
 import type { Network } from '../values/network.ts';
 import { Problem } from '../values/problem.ts';
@@ -7,7 +8,6 @@ import { say } from '../values/say.ts';
 import { inputImpedance, transferOf } from './ladder.ts';
 import { resistorLoad } from './load-resistor.ts';
 import { demoHigh, demoLow, demoTweeter, load, network, place } from './parameters.ts';
-import { pressureCurve } from './way-response.ts';
 
 type Part = 'resistance' | 'inductance' | 'coilResistance' | 'capacitance';
 
@@ -84,7 +84,10 @@ export const networkResponse = define({
   remarks: 'The electrical side alone. The driver’s own response comes on top: see WAY.LEVEL.',
   compute: (given): Curve | Problem =>
     notWhole(given.load, 'load') ??
-    pressureCurve('Voltage at the driver', transferOf(given.network, given.load), given.load.from, given.load.to),
+    curveOf(
+      { title: 'Voltage at the driver', quantity: 'level', from: given.load.from, to: given.load.to },
+      transferOf(given.network, given.load),
+    ),
 });
 
 export const networkImpedance = define({

@@ -1,4 +1,5 @@
 import { define } from '../define.ts';
+import { curveOf, type ComplexCurve } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
 import { frequencies } from '../values/grid.ts';
 import { commonBand, type Band } from '../values/interpolate.ts';
@@ -6,9 +7,9 @@ import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import type { Way } from '../values/way.ts';
 import { onAxis, sumAt } from './direction.ts';
-import { solveLadder, type ComplexCurve } from './ladder.ts';
+import { solveLadder } from './ladder.ts';
 import { demoHighWay as high, demoLowWay as low } from './parameters.ts';
-import { bandOfWay, pressureCurve } from './way-response.ts';
+import { bandOfWay } from './way-response.ts';
 
 const ways = { record: 'way', many: true, summary: 'ways of the loudspeaker' } as const;
 const angle = { quantity: 'angle', min: -Math.PI / 2, max: Math.PI / 2 } as const;
@@ -17,14 +18,16 @@ const source = { source: 'own', at: 'sum of the complex pressures' } as const;
 /** The band in which all the ways hold, or why there is none. */
 export function bandOfWays(all: readonly Way[]): Band | Problem {
   if (all.length === 0) return new Problem(say`There is no way; give at least one.`, 'ways');
-  const band = commonBand(all.map((way) => ({ ...way.pressure, ...bandOfWay(way) })));
+  const band = commonBand(all.map(bandOfWay));
   return band instanceof Problem ? new Problem(band.message, 'ways') : band;
 }
 
 /** A curve of the sum over the band in which all the ways hold. */
 export const summed = (title: string, all: readonly Way[], field: () => ComplexCurve): Curve | Problem => {
   const band = bandOfWays(all);
-  return band instanceof Problem ? band : pressureCurve(title, field(), band.from, band.to);
+  return band instanceof Problem
+    ? band
+    : curveOf({ title: title, quantity: 'level', from: band.from, to: band.to }, field());
 };
 
 export const systemLevel = define({
@@ -93,10 +96,11 @@ export const systemImpedance = define({
     for (let index = 0; index < re.length; index += 1) {
       const real = re[index]!;
       const imaginary = im[index]!;
-      re[index] = 1 / Math.sqrt(real * real + imaginary * imaginary);
-      im[index] = -Math.atan2(imaginary, real);
+      const inverse = 1 / (real * real + imaginary * imaginary);
+      re[index] = real * inverse;
+      im[index] = -imaginary * inverse;
     }
-    return { kind: 'curve', title: 'Impedance of the system', quantity: 'resistance', y: re, phase: im, ...band };
+    return curveOf({ title: 'Impedance of the system', quantity: 'resistance', ...band }, { re, im });
   },
 });
 

@@ -1,17 +1,17 @@
 import { standardVolts } from '../air.ts';
 import { need } from '../driver/need.ts';
-import { solveImpedance } from '../enclosure/impedance-curve.ts';
+import { impedanceValues } from '../enclosure/impedance-curve.ts';
 import { boxFields, modelOf } from '../enclosure/circuit-of.ts';
 import { coilPressureOf, flatLevel, loadOf } from '../enclosure/model.ts';
 import { travelCurve } from '../enclosure/travel-curve.ts';
 import type { Box, HighPass } from '../values/box.ts';
+import { curveOf } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
 import type { Driver } from '../values/driver.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import type { Way } from '../values/way.ts';
 import { slopeCurve } from './slope-curve.ts';
-import { pressureCurve, rememberPressure } from './way-response.ts';
 
 const whole = { from: frequencies[0]!, to: frequencies.at(-1)! } as const;
 
@@ -30,13 +30,13 @@ const inWall = (driver: Driver): Box => ({
 
 /** Level with phase for 2.83 V at the driver's terminals, the coil inductance counted. */
 function levelOf(box: Box): Curve {
-  const { pressureRe, pressureIm } = coilPressureOf(box);
-  const flat = flatLevel(box) + 20 * Math.log10(standardVolts);
-  const scale = 10 ** (flat / 20);
-  const values = { re: pressureRe.map((re) => scale * re), im: pressureIm.map((im) => scale * im) };
-  const curve = pressureCurve('Level at 1 m for 2.83 V', values, whole.from, whole.to);
-  rememberPressure(curve, values);
-  return curve;
+  const { pressureRe: re, pressureIm: im } = coilPressureOf(box);
+  const scale = standardVolts * 10 ** (flatLevel(box) / 20);
+  for (let index = 0; index < re.length; index += 1) {
+    re[index] = scale * re[index]!;
+    im[index] = scale * im[index]!;
+  }
+  return curveOf({ title: 'Level at 1 m for 2.83 V', quantity: 'level', ...whole }, { re, im });
 }
 
 const highPassCurve = ({ frequency, order }: HighPass): Curve => slopeCurve(`BW${order}`, 'high', frequency);
@@ -62,13 +62,10 @@ export function acousticOf(source: Driver | Box, parameter: string): Acoustic | 
   if (travel instanceof Problem) return travel;
   return {
     pressure: levelOf(bare),
-    impedance: {
-      kind: 'curve',
-      title: 'Impedance',
-      quantity: 'resistance',
-      ...solveImpedance(modelOf(bare), frequencies, loadOf(bare)),
-      ...whole,
-    },
+    impedance: curveOf(
+      { title: 'Impedance', quantity: 'resistance', ...whole },
+      impedanceValues(modelOf(bare), frequencies, loadOf(bare)),
+    ),
     sd: driver.sd,
     travel: { kind: 'curve', title: 'Travel', quantity: 'travel', y: travel, ...whole },
     driver: box.driver,

@@ -1,6 +1,7 @@
 import { standardVolts } from '../air.ts';
 import { define } from '../define.ts';
 import { usual } from '../usual.ts';
+import { curveOf } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
@@ -8,7 +9,7 @@ import type { Way } from '../values/way.ts';
 import { onAxis, wayFieldAt } from './direction.ts';
 import { inputImpedance } from './ladder.ts';
 import { demoHigh, demoTweeter } from './parameters.ts';
-import { bandOfWay, driveOf, pressureCurve } from './way-response.ts';
+import { bandOfWay, driveOf } from './way-response.ts';
 
 const way = { record: 'way', summary: 'the way' } as const;
 const angle = { quantity: 'angle', min: -Math.PI / 2, max: Math.PI / 2, default: 0 } as const;
@@ -28,7 +29,7 @@ export const wayLevel = define({
   remarks: 'Half space. Filter, polarity, gain, delay and the depth of the acoustic centre are in it.',
   compute: (given): Curve => {
     const { from, to } = bandOfWay(given.way);
-    return pressureCurve(given.way.name, wayFieldAt(given.way, onAxis), from, to);
+    return curveOf({ title: given.way.name, quantity: 'level', from, to }, wayFieldAt(given.way, onAxis));
   },
 });
 
@@ -49,7 +50,7 @@ export const wayOffAxis = define({
   remarks: 'For a listener far away against the size of the panel, in front of it.',
   compute: (given): Curve => {
     const { from, to } = bandOfWay(given.way);
-    return pressureCurve(given.way.name, wayFieldAt(given.way, given), from, to);
+    return curveOf({ title: given.way.name, quantity: 'level', from, to }, wayFieldAt(given.way, given));
   },
 });
 
@@ -62,7 +63,7 @@ export const wayDrive = define({
   example: { formula: `=CURVE.AT(WAY.DRIVE(${demo}), "10 kHz")`, gives: 0.48 },
   compute: (given): Curve => {
     const { from, to } = bandOfWay(given.way);
-    return pressureCurve('Voltage at the driver', driveOf(given.way), from, to);
+    return curveOf({ title: 'Voltage at the driver', quantity: 'level', from, to }, driveOf(given.way));
   },
 });
 

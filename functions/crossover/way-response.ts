@@ -1,9 +1,18 @@
+import { soundSpeed } from '../air.ts';
+import { pistonFactor } from '../numeric/bessel.ts';
+import { zeros } from '../numeric/blocks.ts';
+import { complexOf, type ComplexCurve } from '../values/complex-curve.ts';
 import { commonBand } from '../values/interpolate.ts';
-import type { Curve } from '../values/curve.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import type { Way } from '../values/way.ts';
-import { transferOf, type ComplexCurve } from './ladder.ts';
+import { transferOf } from './ladder.ts';
+
+/** Pressures over the grid to add to. */
+export function silence(): ComplexCurve {
+  const [re, im] = zeros(2, frequencies.length);
+  return { re, im };
+}
 
 const driven = new WeakMap<Way, ComplexCurve>();
 
@@ -12,8 +21,6 @@ export function driveOf(way: Way): ComplexCurve {
   const known = driven.get(way);
   if (known !== undefined) return known;
   const { re, im } = transferOf(way.network, way.impedance);
-  const outRe = new Float64Array(re.length);
-  const outIm = new Float64Array(re.length);
   const gain = way.polarity * 10 ** (way.gain / 20);
   const { active, delay } = way;
   const isPlain = active === undefined && delay === 0;
@@ -21,6 +28,7 @@ export function driveOf(way: Way): ComplexCurve {
     driven.set(way, { re, im });
     return { re, im };
   }
+  const { re: outRe, im: outIm } = silence();
   for (let index = 0; index < re.length; index += 1) {
     const size = active === undefined ? gain : gain * 10 ** (active.y[index]! / 20);
     const angle = (active?.phase?.[index] ?? 0) - 2 * Math.PI * frequencies[index]! * delay;
@@ -41,56 +49,43 @@ export function bandOfWay(way: Way): { readonly from: number; readonly to: numbe
   return band instanceof Problem ? { from: way.pressure.from, to: way.pressure.to } : band;
 }
 
-/** Level in dB and phase of complex pressures over 20 µPa. Levels are cut off at −300 dB. */
-export function pressureCurve(title: string, { re, im }: ComplexCurve, from: number, to: number): Curve {
-  const y = new Float64Array(re.length);
-  const phase = new Float64Array(re.length);
-  for (let index = 0; index < y.length; index += 1) {
-    const real = re[index]!;
-    const imaginary = im[index]!;
-    y[index] = Math.max(-300, 10 * Math.log10(real * real + imaginary * imaginary));
-    phase[index] = Math.atan2(imaginary, real);
-  }
-  return { kind: 'curve', title, quantity: 'level', y, phase, from, to };
+/** Where one is, as a way is seen from there: how much nearer it is, metres, and the size k·a·sin of the piston over the
+ *  wave number, metres. */
+export interface Seen {
+  readonly nearer: number;
+  readonly size: number;
 }
 
-const pressures = new WeakMap<Curve, ComplexCurve>();
-
-/** Keeps the complex values that a level curve was made of, so that they need not be worked out again. */
-export const rememberPressure = (curve: Curve, values: ComplexCurve): void => {
-  pressures.set(curve, values);
-};
-
-/** A level curve with phase as complex pressure over 20 µPa. */
-function pressureValues(curve: Curve): ComplexCurve {
-  const known = pressures.get(curve);
-  if (known !== undefined) return known;
-  const { y, phase } = curve;
-  const re = new Float64Array(y.length);
-  const im = new Float64Array(y.length);
-  for (let index = 0; index < y.length; index += 1) {
-    const size = 10 ** (y[index]! / 20);
-    const angle = phase?.[index] ?? 0;
-    re[index] = size * Math.cos(angle);
-    im[index] = size * Math.sin(angle);
-  }
-  const made = { re, im };
-  pressures.set(curve, made);
-  return made;
-}
-
-/** Complex pressure of a way over 20 µPa, at 1 m on its own axis, for 2.83 V at the terminals of the loudspeaker. The
- *  arrays are the caller's own. */
-export function wayField(way: Way): ComplexCurve {
-  const { re, im } = driveOf(way);
-  const { re: ofRe, im: ofIm } = pressureValues(way.pressure);
-  const outRe = new Float64Array(re.length);
-  const outIm = new Float64Array(re.length);
+/** Adds the complex pressure of a way over 20 µPa, for 2.83 V at the terminals of the loudspeaker, far away and referred to
+ *  1 m: with the phase of being nearer and the directivity of a piston. */
+export function addWay(way: Way, { nearer, size }: Seen, { re, im }: ComplexCurve): void {
+  const drive = driveOf(way);
+  const own = complexOf(way.pressure);
+  const isOnAxis = nearer === 0 && size === 0;
   for (let index = 0; index < re.length; index += 1) {
-    const real = ofRe[index]!;
-    const imaginary = ofIm[index]!;
-    outRe[index] = re[index]! * real - im[index]! * imaginary;
-    outIm[index] = re[index]! * imaginary + im[index]! * real;
+    const driveRe = drive.re[index]!;
+    const driveIm = drive.im[index]!;
+    const ownRe = own.re[index]!;
+    const ownIm = own.im[index]!;
+    let real = driveRe * ownRe - driveIm * ownIm;
+    let imaginary = driveRe * ownIm + driveIm * ownRe;
+    if (!isOnAxis) {
+      const wave = (2 * Math.PI * frequencies[index]!) / soundSpeed;
+      const factor = size === 0 ? 1 : pistonFactor(wave * size);
+      const cosine = factor * Math.cos(wave * nearer);
+      const sine = factor * Math.sin(wave * nearer);
+      const turned = real * sine + imaginary * cosine;
+      real = real * cosine - imaginary * sine;
+      imaginary = turned;
+    }
+    re[index] = re[index]! + real;
+    im[index] = im[index]! + imaginary;
   }
-  return { re: outRe, im: outIm };
+}
+
+/** Complex pressure of a way over 20 µPa, at 1 m on its own axis. The arrays are the caller's own. */
+export function wayField(way: Way): ComplexCurve {
+  const field = silence();
+  addWay(way, { nearer: 0, size: 0 }, field);
+  return field;
 }

@@ -3,7 +3,7 @@ import { need } from '../driver/need.ts';
 import type { Box } from '../values/box.ts';
 import type { Curve } from '../values/curve.ts';
 import { zeros } from '../numeric/blocks.ts';
-import { angleAt, decibelsOf } from '../numeric/polar.ts';
+import { intoPolar } from '../numeric/polar.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import { roomFor, solveLoad } from './acoustic-load.ts';
@@ -34,12 +34,7 @@ export function responseOf(box: Box): Response {
   if (known !== undefined) return known;
   const solution = solveLumped(modelOf(box), frequencies, false, loadOf(box), 'pressure');
   const { pressureRe: y, pressureIm: phase } = solution;
-  for (let index = 0; index < y.length; index += 1) {
-    const re = y[index]!;
-    const im = phase[index]!;
-    y[index] = decibelsOf(re * re + im * im);
-    phase[index] = angleAt(re, im);
-  }
+  intoPolar(y, phase, 'decibels');
   const response = { y, phase };
   responses.set(box, response);
   return response;

@@ -1,5 +1,5 @@
 import { sumAt } from '../crossover/direction.ts';
-import type { ComplexCurve } from '../crossover/ladder.ts';
+import type { ComplexCurve } from '../values/complex-curve.ts';
 import { sphereField } from '../numeric/sphere.ts';
 import { frequencies } from '../values/grid.ts';
 import type { Way } from '../values/way.ts';

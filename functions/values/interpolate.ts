@@ -37,7 +37,7 @@ export function bandOf(curve: Curve, from: number, to: number): Band | Problem {
 }
 
 /** The band in which all the curves hold, or why there is none. */
-export function commonBand(curves: readonly Curve[], parameter = 'curves'): Band | Problem {
+export function commonBand(curves: readonly Band[], parameter = 'curves'): Band | Problem {
   const from = Math.max(...curves.map((curve) => curve.from));
   const to = Math.min(...curves.map((curve) => curve.to));
   if (from < to) return { from, to };
