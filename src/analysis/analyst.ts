@@ -1,4 +1,7 @@
+import { cheapest } from './cheapest.ts';
+import { combine } from './combine.ts';
 import { drives, follows } from './drives.ts';
+import { optimise } from './optimise.ts';
 import { readQuestion } from './read-question.ts';
 import { scatter } from './scatter.ts';
 import { seek } from './seek.ts';
@@ -14,6 +17,9 @@ export const createAnalyst = (): Analyst => ({
   sweep: (question, watch) => withModel(question.document, (model) => sweep(model, question, watch)),
   map: (question, watch) => withModel(question.document, (model) => map(model, question, watch)),
   seek: (question, watch) => withModel(question.document, (model) => seek(model, question, watch)),
+  combine: (question, watch) => withModel(question.document, (model) => combine(model, question, watch)),
+  optimise: (question, watch) => withModel(question.document, (model) => optimise(model, question, watch)),
+  cheapest: (question, watch) => withModel(question.document, (model) => cheapest(model, question, watch)),
   scatter: (question, watch) => withModel(question.document, (model) => scatter(model, question, watch)),
   drives: (question, watch) => withModel(question.document, (model) => drives(model, question, watch)),
   follows: (question, watch) => withModel(question.document, (model) => follows(model, question, watch)),

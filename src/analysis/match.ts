@@ -48,6 +48,9 @@ const stem = (word: string): string => (word.length > 3 ? word.replace(/s$/, '')
 const isAlike = (a: string, b: string): boolean =>
   stem(a) === stem(b) || (Math.min(a.length, b.length) >= 4 && (a.startsWith(stem(b)) || b.startsWith(stem(a))));
 
+/** How well a cell is named by its own name or address. */
+export const NAMED = 2;
+
 /** How well a cell is named by a phrase, 0 to 1: which part of the phrase it answers, words of its unit included, and
  *  among equals how little of its label is left over. */
 export function matchOf(phrase: string, cell: Input | Result): number {
@@ -57,7 +60,7 @@ export function matchOf(phrase: string, cell: Input | Result): number {
     cell.name?.toLowerCase() === phrase.trim().toLowerCase() ||
     cell.cell.toLowerCase() === phrase.trim().toLowerCase()
   )
-    return 2;
+    return NAMED;
   const own = wordsOf(`${cell.label} ${cell.name ?? ''}`);
   let answered = 0;
   for (const word of asked) {

@@ -2,9 +2,11 @@ import type { OctavoDocument } from '../document/types.ts';
 import type { CellValue, Place } from '../engine/types.ts';
 import type { Input, Result, SetInput, Standing } from './subject-types.ts';
 
-/** What is to be as small, or as large, as can be: a number, or how far a curve moves up and down within a band. */
+/** What is to be as small, or as large, as can be: a number, its distance from a target, or how far a curve moves up and down
+ *  within a band. The number may be one of the inputs, as of the smallest box that keeps every verdict. */
 export type Objective =
   | { readonly kind: 'least' | 'most'; readonly result: Place }
+  | { readonly kind: 'nearest'; readonly result: Place; readonly target: number }
   | { readonly kind: 'flattest'; readonly result: Place; readonly from: number; readonly to: number };
 
 export interface OptimiseQuestion {
@@ -25,12 +27,14 @@ export interface Optimum {
   readonly found?: {
     readonly set: readonly SetInput[];
     readonly result: CellValue;
-    /** The number that was made small or large: of a curve its highest less its lowest. */
+    /** The number that was made small or large: the distance from a target, of a curve its highest less its lowest. */
     readonly value: number;
     readonly worst: Standing;
   };
   /** The same number as the sheet stands; NaN where it has none. */
   readonly before: number;
+  /** The worst of the verdicts to be kept, as the sheet stands. */
+  readonly worstBefore: Standing;
   /** How often the sheet was computed. */
   readonly looked: number;
 }

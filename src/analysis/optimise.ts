@@ -1,5 +1,5 @@
 import { frequencies } from '../../functions/values/grid.ts';
-import type { CellValue } from '../engine/types.ts';
+import type { CellValue, Place } from '../engine/types.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { BestRows } from './best-rows.ts';
 import { Breath } from './breathe.ts';
@@ -30,7 +30,8 @@ const NEAR = 1e-3;
 
 /** Finds where some inputs, within bounds, make a result as small, large or flat as can be while verdicts are kept: a grid over
  *  the bounds, and from its best places downhill. A valley narrower than a step of the grid can be missed. What is given as found
- *  has been typed into the sheet.
+ *  has been typed into the sheet. The search is our own because the kept libraries call a smooth function that answers at once,
+ *  while a verdict jumps and a sheet may have to wait for its engine.
  *  @throws An error in words for the reader where a cell is no input or no result, or bounds are none. */
 export async function optimise(model: SheetModel, question: OptimiseQuestion, watch?: Watch): Promise<Optimum> {
   const inputs = question.inputs.map((place) => inputAt(model, place));
@@ -38,7 +39,7 @@ export async function optimise(model: SheetModel, question: OptimiseQuestion, wa
   if (inputs.length === 0 || inputs.length > MOST_INPUTS)
     throw new QuestionError(`From one to ${MOST_INPUTS} inputs may vary, but ${inputs.length} are named.`);
   if (new Set(inputs).size < inputs.length) throw new QuestionError('An input varies twice: name each once.');
-  const result = resultAt(model, question.objective.result);
+  const result = objectiveAt(model, question.objective.result);
   if (result.kind !== (question.objective.kind === 'flattest' ? 'curve' : 'number'))
     throw placeError(
       model.document,
@@ -49,7 +50,16 @@ export async function optimise(model: SheetModel, question: OptimiseQuestion, wa
     );
   const verdicts = question.keep ? model.verdicts : [];
   const runner = await model.runner(inputs, [result, ...verdicts]);
-  return new Optimiser(question, inputs, bounds, result, runner, new Breath(watch)).find();
+  const found = await new Optimiser(question, inputs, bounds, result, runner, new Breath(watch)).find();
+  return { ...found, worstBefore: worstOf(verdicts.map(({ present }) => present)) };
+}
+
+/** A result, or an input in the place of one. */
+function objectiveAt(model: SheetModel, place: Place): Result {
+  const input = model.input(place);
+  if (!input || typeof input.present !== 'number') return resultAt(model, place);
+  const { sheet, cell, label, quantity, unit, present } = input;
+  return { sheet, cell, label, quantity, unit, kind: 'number', present: { kind: 'number', value: present } };
 }
 
 function boundsOf(input: Input | undefined, range = input?.range): readonly [number, number] {
@@ -87,10 +97,10 @@ class Optimiser {
     this.#runner = runner;
     this.#breath = breath;
     this.#before = valueOf(result.present, question.objective);
-    this.#scale = Math.abs(this.#before) || 1;
+    this.#scale = Math.abs(question.objective.kind === 'nearest' ? question.objective.target : this.#before) || 1;
   }
 
-  async find(): Promise<Optimum> {
+  async find(): Promise<Omit<Optimum, 'worstBefore'>> {
     let lowest = Infinity;
     let place: readonly number[] = [];
     for (const start of await this.#starts()) {
@@ -194,7 +204,10 @@ class Optimiser {
 }
 
 function valueOf(value: CellValue, objective: Objective): number {
-  if (objective.kind !== 'flattest') return value.kind === 'number' ? value.value : Number.NaN;
+  if (objective.kind !== 'flattest') {
+    const number = value.kind === 'number' ? value.value : Number.NaN;
+    return objective.kind === 'nearest' ? Math.abs(number - objective.target) : number;
+  }
   if (value.kind !== 'record' || value.record.kind !== 'curve') return Number.NaN;
   let [lowest, highest] = [Infinity, -Infinity];
   for (const [index, y] of value.record.y.entries()) {

@@ -1,11 +1,13 @@
 import { sameDimension } from '../units/dimension.ts';
 import { parseQuantity, type ParsedQuantity } from '../units/parse.ts';
 import { quantities } from '../../functions/quantities.ts';
-import { bestMatches, wordsOf } from './match.ts';
-import type { ReadQuestion, Target } from './seek-types.ts';
+import { wordsOf } from './match.ts';
+import { readBest, readCheapest } from './read-best.ts';
+import { oneOf, readInput } from './read-cells.ts';
+import type { ReadQuestion, Unread } from './read-types.ts';
+import { EVERY, type SeekQuestion, type Target } from './seek-types.ts';
 import type { SheetModel } from './sheet-model.ts';
 import type { Input, Result, SetInput } from './subject-types.ts';
-import { influential } from './influence.ts';
 
 const ASKS =
   /^(?:which|what|how\s+(?:many|much|large|big|high|low|long|wide))\s+(.+?)\s+(?:(?:would|will|does|do|can|could|must|should)\s+)?(?:give|make|bring|get|let|put|lead\s+to|mean)s?\s+(.+?)\s*\??$/i;
@@ -14,15 +16,18 @@ const GIVEN = /\s+\b(?:at|with|for|when|if)\b\s+/i;
 
 const examples = ['which litres give Qtc 0.707?', 'which Xmax would make this pair work at 106 dB?'];
 
-interface Wrong {
-  readonly wrong: string;
-  readonly suggestions: readonly string[];
-}
-
 /** Reads a question in plain words against the names, labels and units of a document. Where several cells could be meant, the
  *  ones without any effect on the result are passed over; if more than one is left, it asks back rather than guess. */
 export async function readQuestion(model: SheetModel, sentence: string): Promise<ReadQuestion> {
-  const [, inputWords, rest] = ASKS.exec(sentence.trim().replaceAll(/\s+/g, ' ')) ?? [];
+  const words = sentence
+    .trim()
+    .replaceAll(/\s+/g, ' ')
+    .replace(/\s*[?.!]$/, '');
+  return readCheapest(words) ?? (await readBest(model, words)) ?? readSeek(model, words);
+}
+
+async function readSeek(model: SheetModel, sentence: string): Promise<ReadQuestion> {
+  const [, inputWords, rest] = ASKS.exec(sentence) ?? [];
   if (inputWords === undefined || rest === undefined)
     return { wrong: `Ask for the value of an input, as in “${examples[0] ?? ''}”.`, suggestions: examples };
   const aim = readAim(model, rest);
@@ -33,33 +38,40 @@ export async function readQuestion(model: SheetModel, sentence: string): Promise
     if ('wrong' in read) return read;
     given.push(read);
   }
-  const input = await readInput(model, inputWords, aim.result, given);
+  const input = await readInput(model, inputWords, aim.results, given);
   if ('wrong' in input) return input;
   const { result, target } = aim;
   return {
-    document: model.document,
-    result: { sheet: result.sheet, cell: result.cell },
-    target,
-    input: { sheet: input.sheet, cell: input.cell },
-    ...(given.length > 0 && { given }),
+    kind: 'seek',
+    question: {
+      document: model.document,
+      result,
+      target,
+      input: { sheet: input.sheet, cell: input.cell },
+      ...(given.length > 0 && { given }),
+    },
   };
 }
 
-interface Aim {
-  readonly result: Result;
+interface Aim extends Pick<SeekQuestion, 'result'> {
+  readonly results: readonly Result[];
   readonly target: Target;
   readonly given: readonly string[];
 }
 
-function readAim(model: SheetModel, rest: string): Aim | Wrong {
+function readAim(model: SheetModel, rest: string): Aim | Unread {
   const works = WORKS.exec(rest);
   const value = works ? undefined : readValue(rest);
   if (works) {
     const [, subject = '', tail = ''] = works;
-    const result = readVerdict(model, subject);
-    if ('wrong' in result) return result;
+    const verdict = readVerdict(model, subject);
+    if ('wrong' in verdict) return verdict;
     const isGood = /\bgood\b/i.test(rest);
-    return { result, target: { kind: 'good', ...(!isGood && { orCaution: true }) }, given: givenIn(` ${tail}`) };
+    return {
+      ...verdict,
+      target: { kind: 'good', ...(!isGood && { orCaution: true }) },
+      given: givenIn(` ${tail}`),
+    };
   }
   if (!value)
     return {
@@ -71,10 +83,14 @@ function readAim(model: SheetModel, rest: string): Aim | Wrong {
     (each) => each.kind === 'number' && (quantity.unit === '' || isSame(each.quantity, quantity)),
   );
   const result = oneOf(subject, fitting, 'result');
-  return 'wrong' in result
-    ? result
-    : { result, target: { kind: 'number', value: quantity.value }, given: givenIn(tail) };
+  if ('wrong' in result) return result;
+  return { ...aimAt(result), target: { kind: 'number', value: quantity.value }, given: givenIn(tail) };
 }
+
+const aimAt = (result: Result): Pick<Aim, 'result' | 'results'> => ({
+  result: { sheet: result.sheet, cell: result.cell },
+  results: [result],
+});
 
 const isSame = (own: Result['quantity'], { quantity }: ParsedQuantity): boolean =>
   own !== undefined && sameDimension(quantities[own].dimension, quantities[quantity].dimension);
@@ -102,20 +118,22 @@ const givenIn = (tail: string): string[] =>
     .filter((each) => each.trim() !== '');
 
 const WHOLE = new Set(
-  'they them everything all both drivers driver pair pairs team sheet these speaker box'.split(' '),
+  'they them every everything all both drivers driver pair pairs team sheet these speaker box'.split(' '),
 );
 
-/** The verdict that is named; the first of the sheet, its overall answer, where none is. */
-function readVerdict(model: SheetModel, phrase: string): Result | Wrong {
+/** The verdict that is named, or all of them; the first of the sheet, its overall answer, where none is. */
+function readVerdict(model: SheetModel, phrase: string): Pick<Aim, 'result' | 'results'> | Unread {
   const { verdicts } = model;
   const [first] = verdicts;
   if (!first) return { wrong: 'No cell of this document holds a verdict: ask for a number instead.', suggestions: [] };
   const named = wordsOf(phrase).filter((word) => !WHOLE.has(word));
-  return named.length === 0 ? first : oneOf(named.join(' '), verdicts, 'verdict');
+  if (named.length === 1 && /^verdicts?$/.test(named[0] ?? '')) return { result: EVERY, results: verdicts };
+  const verdict = named.length === 0 ? first : oneOf(named.join(' '), verdicts, 'verdict');
+  return 'wrong' in verdict ? verdict : aimAt(verdict);
 }
 
 /** `106 dB`, `target 106 dB`, `the box at 12 L`. */
-function readGiven(model: SheetModel, words: string): SetInput | Wrong {
+function readGiven(model: SheetModel, words: string): SetInput | Unread {
   const [, phrase = '', written = ''] = /^(.*?)\s*([-+−]?[\d.,].*)$/.exec(words.trim()) ?? [];
   const quantity = parseQuantity(written);
   if (!quantity)
@@ -138,35 +156,3 @@ function aimedAt(inputs: readonly Input[]): Input | undefined {
   const set = aimed.filter(({ name, isRangeGiven }) => name !== undefined || isRangeGiven);
   return set.length > 0 ? set[0] : aimed[0];
 }
-
-async function readInput(
-  model: SheetModel,
-  phrase: string,
-  result: Result,
-  given: readonly SetInput[],
-): Promise<Input | Wrong> {
-  const behind = model.graph.ancestors([`${result.sheet}!${result.cell}`]);
-  const able = model.subject.inputs.filter(({ sheet, cell }) => behind.has(`${sheet}!${cell}`));
-  const isFree = ({ sheet, cell }: Input): boolean => !given.some((each) => each.sheet === sheet && each.cell === cell);
-  const matching = bestMatches(phrase, able.filter(isFree));
-  const working = matching.length > 1 ? await influential(model, matching, result) : matching;
-  if (working.length === 1 && working[0]) return working[0];
-  return matching.length > 0 ? ambiguous(phrase, working.length > 0 ? working : matching) : none(phrase, able, 'input');
-}
-
-function oneOf<T extends Input | Result>(phrase: string, cells: readonly T[], kind: string): T | Wrong {
-  const matching = bestMatches(phrase, cells);
-  const [first, second] = matching;
-  if (first && !second) return first;
-  return first ? ambiguous(phrase, matching) : none(phrase, cells, kind);
-}
-
-const ambiguous = (phrase: string, cells: readonly (Input | Result)[]): Wrong => ({
-  wrong: `“${phrase.trim()}” could be any of several cells: name one of them.`,
-  suggestions: cells.map(({ name, label }) => name ?? label),
-});
-
-const none = (phrase: string, cells: readonly (Input | Result)[], kind: string): Wrong => ({
-  wrong: `No ${kind} that fits is called “${phrase.trim()}”: use a name or a label of the sheet.`,
-  suggestions: cells.slice(0, 12).map(({ name, label }) => name ?? label),
-});

@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../document/types.ts';
 import type { Found, Seek } from './seek-types.ts';
+import type { Result } from './subject-types.ts';
 import { inputWords, listed, resultWords } from './words.ts';
 
 /** The answer to a search in one sentence, or two. */
@@ -21,10 +22,24 @@ export function seekSentence(seek: Omit<Seek, 'sentence'>, system: UnitSystem): 
 function aimOf({ result, target }: Omit<Seek, 'sentence'>, system: UnitSystem): string {
   if (target.kind === 'number')
     return `${result.label} to ${resultWords(result, { kind: 'number', value: target.value }, system)}`;
-  return `“${result.label}” ${target.orCaution ? 'clear of failure' : 'to good'}`;
+  return `${result.cell === '' ? result.label : `“${result.label}”`} ${target.orCaution ? 'clear of failure' : 'to good'}`;
 }
 
-function nearestWords({ result }: Omit<Seek, 'sentence'>, { set, result: value }: Found, system: UnitSystem): string {
+/** `2 verdicts fall short: “Travel” and “Load”`, some of them by name. */
+export function shortWords(short: readonly Result[]): string {
+  const names = short.slice(0, MOST_NAMED).map(({ label }) => `“${label}”`);
+  const rest = short.length - names.length;
+  return `${short.length === 1 ? '1 verdict falls' : `${short.length} verdicts fall`} short: ${listed([...names, ...(rest > 0 ? [`${rest} more`] : [])])}`;
+}
+
+const MOST_NAMED = 4;
+
+function nearestWords(
+  { result }: Omit<Seek, 'sentence'>,
+  { set, result: value, short }: Found,
+  system: UnitSystem,
+): string {
+  if (result.cell === '') return `${set.text}, where ${shortWords(short)}.`;
   const words = resultWords(result, value, system);
   return `${set.text}: ${words}${/[.?!]$/.test(words) ? '' : '.'}`;
 }

@@ -7,9 +7,12 @@ export type Target =
   /** Good; with `orCaution` a caution serves as well. */
   | { readonly kind: 'good'; readonly orCaution?: boolean };
 
+/** In place of a result: all verdicts of the document together. */
+export const EVERY = 'every verdict';
+
 export interface SeekQuestion {
   readonly document: OctavoDocument;
-  readonly result: Place;
+  readonly result: Place | typeof EVERY;
   readonly target: Target;
   readonly input: Place;
   /** Where to look, SI; the plausible range of the input where absent. */
@@ -20,12 +23,15 @@ export interface SeekQuestion {
 
 export interface Found {
   readonly set: SetInput;
-  /** What the sheet itself gives there. */
+  /** What the sheet itself gives there; of all verdicts together the worst. */
   readonly result: CellValue;
+  /** The verdicts that do not reach the target there. */
+  readonly short: readonly Result[];
 }
 
 export interface Seek {
   readonly input: Input;
+  /** What was asked for; one that stands in no cell for all verdicts together. */
   readonly result: Result;
   readonly target: Target;
   readonly range: readonly [number, number];
@@ -38,6 +44,3 @@ export interface Seek {
   /** The answer in one sentence. */
   readonly sentence: string;
 }
-
-/** A question in words, read; or why it could not be. */
-export type ReadQuestion = SeekQuestion | { readonly wrong: string; readonly suggestions: readonly string[] };

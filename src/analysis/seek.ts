@@ -1,13 +1,13 @@
 import type { CellValue } from '../engine/types.ts';
 import { Breath } from './breathe.ts';
 import { gridOver } from './scan.ts';
-import type { Found, Seek, SeekQuestion, Target } from './seek-types.ts';
+import { EVERY, type Found, type Seek, type SeekQuestion, type Target } from './seek-types.ts';
 import { seekSentence } from './seek-sentence.ts';
 import { settingText } from './setting-text.ts';
 import type { Runner, SheetModel } from './sheet-model.ts';
 import { NEAR, solutionsIn, type Point } from './solutions.ts';
-import { standingOf, type Input, type Result, type Setting, type Watch } from './subject-types.ts';
-import { placeError } from './place-error.ts';
+import { standingOf, standings, type Input, type Result, type Setting, type Watch } from './subject-types.ts';
+import { placeError, QuestionError } from './place-error.ts';
 import { stretchesIn } from './stretches.ts';
 
 /** So many values are looked at first, fewer where the engine must be asked for each. */
@@ -20,24 +20,47 @@ const DIGITS = [3, 4, 6, 9, undefined] as const;
  *  @throws An error in words for the reader where a cell is no input or no result. */
 export async function seek(model: SheetModel, question: SeekQuestion, watch?: Watch): Promise<Seek> {
   const input = model.input(question.input);
-  const result = model.result(question.result);
   if (!input) throw placeError(model.document, question.input, 'no input: type a number there first');
-  if (!result) throw placeError(model.document, question.result, 'no result: it holds no formula');
+  const results = resultsOf(model, question.result);
   const given = question.given ?? [];
-  const runner = await model.runner([input, ...given], [result]);
+  const runner = await model.runner([input, ...given], results);
   const fixed = given.map(({ value }) => value);
   const range = question.range ?? input.range;
-  const seeker = new Seeker(input, result, question.target, range, (x) => [x, ...fixed], runner, new Breath(watch));
+  const seeker = new Seeker(input, results, question.target, range, (x) => [x, ...fixed], runner, new Breath(watch));
   const answer =
     input.choices && typeof input.present === 'string' ? await seeker.choices(input.choices) : await seeker.numbers();
   return { ...answer, sentence: seekSentence(answer, model.document.system) };
 }
 
+function resultsOf(model: SheetModel, wanted: SeekQuestion['result']): readonly Result[] {
+  if (wanted === EVERY) {
+    if (model.verdicts.length > 0) return model.verdicts;
+    throw new QuestionError('No cell of this document holds a verdict: ask for a number instead.');
+  }
+  const result = model.result(wanted);
+  if (!result) throw placeError(model.document, wanted, 'no result: it holds no formula');
+  return [result];
+}
+
+/** Stands for all verdicts together. */
+const together = (verdicts: readonly Result[]): Result => ({
+  sheet: '',
+  cell: '',
+  label: EVERY,
+  kind: 'verdict',
+  present: worstIn(verdicts.map(({ present }) => present)),
+});
+
+const rankOf = (value: CellValue): number => standings.indexOf(standingOf(value));
+const worstIn = (values: readonly CellValue[]): CellValue =>
+  values.reduce((worst, value) => (rankOf(value) > rankOf(worst) ? value : worst), values[0] ?? { kind: 'empty' });
+
 type Answer = Omit<Seek, 'sentence'>;
+type Values = readonly CellValue[];
 
 class Seeker {
   readonly #input: Input;
-  readonly #result: Result;
+  readonly #results: readonly Result[];
   readonly #target: Target;
   readonly #range: readonly [number, number];
   readonly #settings: (x: Setting) => readonly Setting[];
@@ -47,7 +70,7 @@ class Seeker {
 
   constructor(
     input: Input,
-    result: Result,
+    results: readonly Result[],
     target: Target,
     range: readonly [number, number],
     settings: (x: Setting) => readonly Setting[],
@@ -55,7 +78,7 @@ class Seeker {
     breath: Breath,
   ) {
     this.#input = input;
-    this.#result = result;
+    this.#results = results;
     this.#target = target;
     this.#range = range;
     this.#settings = settings;
@@ -71,8 +94,8 @@ class Seeker {
   async choices(words: readonly string[]): Promise<Answer> {
     const found: Found[] = [];
     for (const word of words) {
-      const value = await this.#typed(word);
-      if (this.#reaches(value)) found.push(this.#foundAt(word, value));
+      const values = await this.#typed(word);
+      if (this.#reaches(values)) found.push(this.#foundAt(word, values));
     }
     return this.#answer(found, []);
   }
@@ -87,15 +110,15 @@ class Seeker {
 
   async #toNumber(xs: readonly number[], target: number): Promise<Answer> {
     const read = async (x: number): Promise<number> => {
-      const value = await this.#at(x, xs.length);
-      return value.kind === 'number' ? value.value - target : Number.NaN;
+      const [value] = await this.#at(x, xs.length);
+      return value?.kind === 'number' ? value.value - target : Number.NaN;
     };
     const points: Point[] = [];
     for (const x of xs) points.push({ x, miss: await read(x) });
     const size = this.#sizeOf(points, target);
     const found: Found[] = [];
     for (const x of await solutionsIn(read, points, size)) {
-      const checked = await this.#checked(x, (value) => isNumberNear(value, target, size));
+      const checked = await this.#checked(x, ([value]) => isNumberNear(value, target, size));
       if (checked) found.push(checked);
     }
     if (found.length > 0) return this.#answer(found, []);
@@ -118,7 +141,7 @@ class Seeker {
     const found: Found[] = [];
     for (const [from, to] of stretches) {
       const nearest = Math.min(Math.max(Number(this.#input.present), from), to);
-      const checked = await this.#checked(nearest, (value, x) => this.#reaches(value) && x >= from && x <= to, [
+      const checked = await this.#checked(nearest, (values, x) => this.#reaches(values) && x >= from && x <= to, [
         from,
         to,
       ]);
@@ -129,16 +152,18 @@ class Seeker {
     return this.#answer([], stretches, nearest);
   }
 
-  /** A caution is nearer than a failure; among equals the value nearest to the present one. */
+  /** A caution is nearer than a failure, and few of them nearer than many; among equals the value nearest to the present one. */
   async #leastBad(xs: readonly number[]): Promise<Found | undefined> {
-    const order = { good: 0, caution: 1, fail: 2, problem: 3 } as const;
-    const standings: { readonly x: number; readonly standing: number }[] = [];
-    for (const x of xs) standings.push({ x, standing: order[standingOf(await this.#at(x, xs.length))] });
-    const best = Math.min(...standings.map(({ standing }) => standing));
-    if (best === order.problem) return undefined;
+    const weighed: { readonly x: number; readonly weight: number }[] = [];
+    for (const x of xs) {
+      const values = await this.#at(x, xs.length);
+      if (values.some((value) => standingOf(value) !== 'problem'))
+        weighed.push({ x, weight: values.reduce((sum, value) => sum + rankOf(value), 0) });
+    }
+    const best = Math.min(...weighed.map(({ weight }) => weight));
     const present = Number(this.#input.present);
     const least = leastBy(
-      standings.filter(({ standing }) => standing === best),
+      weighed.filter(({ weight }) => weight === best),
       ({ x }) => Math.abs(x - present),
     );
     return least && this.#foundTyped(least.x);
@@ -147,13 +172,13 @@ class Seeker {
   /** Types the value with as few digits as serve and asks the sheet itself. Nothing where even all digits do not serve. */
   async #checked(
     x: number,
-    serves: (value: CellValue, x: number) => boolean,
+    serves: (values: Values, x: number) => boolean,
     within: readonly [number, number] = [-Infinity, Infinity],
   ): Promise<Found | undefined> {
     for (const digits of DIGITS) {
       for (const candidate of digits === undefined ? [x] : this.#roundings(x, digits, within)) {
-        const value = await this.#typed(candidate, digits);
-        if (serves(value, candidate)) return this.#foundAt(candidate, value, digits);
+        const values = await this.#typed(candidate, digits);
+        if (serves(values, candidate)) return this.#foundAt(candidate, values, digits);
       }
     }
     return undefined;
@@ -171,36 +196,42 @@ class Seeker {
     return this.#foundAt(x, await this.#typed(x, 4), 4);
   }
 
-  #foundAt(value: Setting, result: CellValue, digits?: number): Found {
+  #foundAt(value: Setting, values: Values, digits?: number): Found {
     const { sheet, cell, label } = this.#input;
-    return { set: { sheet, cell, label, value, text: settingText(this.#input, value, digits) }, result };
+    return {
+      set: { sheet, cell, label, value, text: settingText(this.#input, value, digits) },
+      result: worstIn(values),
+      short: this.#results.filter((_, index) => !this.#reaches(values.slice(index, index + 1))),
+    };
   }
 
-  async #typed(value: Setting, digits?: number): Promise<CellValue> {
+  async #typed(value: Setting, digits?: number): Promise<Values> {
     this.#breath.check();
-    const [result] = await this.#runner.exact(this.#settings(value), digits);
+    const values = await this.#runner.exact(this.#settings(value), digits);
     await this.#breath.take();
-    return result ?? { kind: 'empty' };
+    return values;
   }
 
-  async #at(x: number, of: number): Promise<CellValue> {
+  async #at(x: number, of: number): Promise<Values> {
     this.#done = Math.min(this.#done + 1, of);
     if (this.#breath.isDue) await this.#breath.take({ done: this.#done, of });
     else this.#breath.check();
-    const [result] = await this.#runner.at(this.#settings(x));
-    return result ?? { kind: 'empty' };
+    return this.#runner.at(this.#settings(x));
   }
 
-  #reaches(value: CellValue): boolean {
-    if (this.#target.kind === 'number') return isNumberNear(value, this.#target.value, Math.abs(this.#target.value));
-    const standing = standingOf(value);
-    return standing === 'good' || (standing === 'caution' && this.#target.orCaution === true);
+  #reaches(values: Values): boolean {
+    const target = this.#target;
+    return values.every((value) =>
+      target.kind === 'number'
+        ? isNumberNear(value, target.value, Math.abs(target.value))
+        : rankOf(value) <= (target.orCaution ? 1 : 0),
+    );
   }
 
   #answer(found: readonly Found[], stretches: Seek['stretches'], nearest?: Found): Answer {
     return {
       input: this.#input,
-      result: this.#result,
+      result: (this.#results.length === 1 && this.#results[0]) || together(this.#results),
       target: this.#target,
       range: this.#range,
       found: [...found].sort((a, b) => Number(a.set.value) - Number(b.set.value)),
@@ -210,8 +241,8 @@ class Seeker {
   }
 }
 
-const isNumberNear = (value: CellValue, target: number, size: number): boolean =>
-  value.kind === 'number' && Math.abs(value.value - target) <= NEAR * size;
+const isNumberNear = (value: CellValue | undefined, target: number, size: number): boolean =>
+  value?.kind === 'number' && Math.abs(value.value - target) <= NEAR * size;
 
 function leastBy<T>(all: readonly T[], measure: (each: T) => number): T | undefined {
   const [first, ...rest] = all;

@@ -1,11 +1,12 @@
 import type { TableRecord } from '../../functions/values/table.ts';
 import type { Branch as Drive, Drives, Follows } from '../analysis/drives-types.ts';
 import type { Found, Seek } from '../analysis/seek-types.ts';
-import type { Input, Result, SetInput } from '../analysis/subject-types.ts';
+import { standingOf, type Input, type Result, type SetInput } from '../analysis/subject-types.ts';
 import { inputWords, resultWords } from '../analysis/words.ts';
 import type { Answer, Bar, Branch } from '../components/ask/data.ts';
 import type { UnitSystem } from '../document/types.ts';
 import type { CellValue } from '../engine/types.ts';
+import { standingWords } from './ask-axes.ts';
 import { show } from '../units/show.ts';
 
 export const emptyAnswer = { found: [], bars: [], tables: [] } as const;
@@ -34,7 +35,7 @@ export function seekAnswer(seek: Seek, given: readonly SetInput[], system: UnitS
     said: [givenSaid(given), sentence, ...stretchesSaid(seek, stretches, system)].join(' ').trim(),
     found: listed.map(({ set, result: value }) => ({
       words: setWords([...given, set]),
-      consequence: `${found.length > 0 ? '' : 'Nearest: '}${result.label} ${resultWords(result, value, system)}`,
+      consequence: `${found.length > 0 ? '' : 'Nearest: '}${result.cell === '' ? standingWords[standingOf(value)] : `${result.label} ${resultWords(result, value, system)}`}`,
       sets: [...given, set],
     })),
     tables: [

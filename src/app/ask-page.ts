@@ -1,7 +1,7 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { createWorkerAnalyst } from '../analysis/client.ts';
-import type { SeekQuestion } from '../analysis/seek-types.ts';
+import { EVERY, type SeekQuestion } from '../analysis/seek-types.ts';
 import type { Subject } from '../analysis/subject-types.ts';
 import { subjectOf } from '../analysis/subject.ts';
 import type { Analyst } from '../analysis/types.ts';
@@ -16,12 +16,17 @@ import type { Workbook } from '../document/workbook.ts';
 import { keyOf, placeOf } from '../engine/cell-index.ts';
 import type { Place } from '../engine/types.ts';
 import type { AppHost } from './app-host.ts';
-import { answerTo, readSentence } from './ask-analyst.ts';
+import { answerTo } from './ask-analyst.ts';
+import { readSentence } from './ask-sentence.ts';
+import { setWords } from './ask-found.ts';
 import { sheetOfAnswer } from './ask-sheet.ts';
-import { choicesOf, firstWish, inputOf, movedOf, resultOf, spreadOf, EVERY } from './ask-wish.ts';
+import { choicesOf, firstWish, inputOf, movedOf, resultOf, spreadOf, variedOf } from './ask-wish.ts';
 
 /** On a page as narrow as this the form fills the view. */
 const NARROW = 600;
+
+/** More cells than these are not told one by one. */
+const MOST_TOLD = 4;
 
 /** Kept from page to page: its thread is there at once the next time. */
 let analyst: Analyst | undefined;
@@ -59,7 +64,7 @@ export class AskPage extends LitElement {
     const { workbook, sheet, app } = this;
     this.#subject = subjectOf(workbook.document, (place) => workbook.state(place.sheet, place.cell));
     const at = { sheet: sheet.id, cell: app.cell };
-    const wish = firstWish(this.#subject, at);
+    const wish = firstWish(workbook.document, this.#subject, at);
     const isInput = inputOf(this.#subject, keyOf(at)) !== undefined;
     this.wish = isInput ? { ...wish, kind: 'seek' } : wish;
     void this.#order(wish.result, !isInput);
@@ -87,6 +92,7 @@ export class AskPage extends LitElement {
               .choices=${choicesOf(this.#subject, workbook.document, wish, of)}
               @wish=${(event: CustomEvent<{ wish: Wish }>) => this.#change(event.detail.wish)}
               @spread=${(event: CustomEvent<{ id: string }>) => this.#spread(event.detail.id)}
+              @vary=${(event: CustomEvent<{ id: string }>) => this.#vary(event.detail.id)}
               @read=${(event: CustomEvent<{ sentence: string }>) => void this.#read(event.detail.sentence)}
               @ask=${() => void this.#ask()}
             ></ask-form>`
@@ -169,6 +175,11 @@ export class AskPage extends LitElement {
     if (cell && this.wish) this.wish = { ...this.wish, spreads: [...this.wish.spreads, spreadOf(cell)] };
   }
 
+  #vary(id: string): void {
+    const input = inputOf(this.#subject, id);
+    if (input && this.wish) this.wish = { ...this.wish, varied: [...this.wish.varied, variedOf(input)] };
+  }
+
   async #read(sentence: string): Promise<void> {
     const { wish, workbook } = this;
     if (!wish) return;
@@ -176,7 +187,7 @@ export class AskPage extends LitElement {
       const read = await readSentence(this.#analyst, workbook.document, this.#subject, sentence);
       this.#given = read.given;
       this.wish = { ...wish, ...read.wish };
-      void this.#order(read.wish.result, false);
+      void this.#order(this.wish.result, false);
       return this.#answerTo(this.wish);
     });
   }
@@ -187,7 +198,7 @@ export class AskPage extends LitElement {
   }
 
   #answerTo(wish: Wish): Promise<Answer> {
-    const name = wish.kind === 'follows' ? '' : (resultOf(this.#subject, wish.result)?.label ?? '');
+    const name = ['follows', 'cheapest'].includes(wish.kind) ? '' : (resultOf(this.#subject, wish.result)?.label ?? '');
     this.#title = [kinds[wish.kind], ...(name === '' ? [] : [name])].join(': ');
     const { signal } = this.#asking;
     return answerTo(
@@ -199,6 +210,11 @@ export class AskPage extends LitElement {
         progress: ({ done, of }) => {
           if (!signal.aborted) this.progress = of === 0 ? 0 : done / of;
         },
+      },
+      async () => {
+        const { wholeShelf } = await import('./shelf-drivers.ts');
+        const shelf = await wholeShelf();
+        return wish.isOwnShelf ? shelf.filter(({ invented }) => !invented) : shelf;
       },
     );
   }
@@ -247,7 +263,8 @@ export class AskPage extends LitElement {
     this.#close();
     if (!first || !(await app.acts.do({ kind: 'all', commands }))) return;
     app.go(first);
-    app.tell(`Set: ${sets.map(({ label, text }) => `${label} ${text}`).join(', ')}. Ctrl Z takes it back.`);
+    const words = sets.length > MOST_TOLD ? `${sets.length} cells` : setWords(sets);
+    app.tell(`Set: ${words}. Ctrl Z takes it back.`);
   }
 
   async #keep(answer: Answer): Promise<void> {

@@ -1,5 +1,6 @@
 import { QuestionError } from '../analysis/place-error.ts';
-import type { Span, Subject } from '../analysis/subject-types.ts';
+import { EVERY } from '../analysis/seek-types.ts';
+import type { Input, Result, Span, Subject } from '../analysis/subject-types.ts';
 import { typedValue } from '../analysis/typed-value.ts';
 import type {
   CauseName,
@@ -22,13 +23,13 @@ export interface Asking {
   readonly wish: Wish;
 }
 
-const whole = (label: string, text: string): number => {
+export const whole = (label: string, text: string): number => {
   const number = Number(text.replaceAll(/\s/g, ''));
   if (Number.isInteger(number)) return number;
   throw new QuestionError(`${label}: “${text}” is no whole number.`);
 };
 
-const rangeOf = ({ subject }: Asking, { id, from, to }: Moved): readonly [number, number] | undefined => {
+export const rangeOf = ({ subject }: Asking, { id, from, to }: Moved): readonly [number, number] | undefined => {
   const input = inputOf(subject, id);
   if (!input) throw new QuestionError('Choose an input: a cell with a typed number.');
   if (typeof input.present !== 'number') return undefined;
@@ -53,26 +54,27 @@ export function spanOf(asking: Asking, moved: Moved): Span {
   };
 }
 
+/** The target that is typed for a result. */
+export const targetOf = ({ document, wish }: Asking, { label, quantity, unit }: Result | Input): number =>
+  typedValue(wish.target, {
+    label,
+    unit: unitOf({ ...(quantity && { quantity }), ...(unit !== undefined && { unit }) }, document),
+    ...(quantity && { quantity }),
+  });
+
 export function seekQuestion(asking: Asking, given: SeekQuestion['given'] = []): SeekQuestion {
   const { document, subject, wish } = asking;
   const result = resultOf(subject, wish.result);
-  if (!result) throw new QuestionError('Choose a result: a cell with a formula.');
+  if (!result && wish.result !== EVERY) throw new QuestionError('Choose a result: a cell with a formula.');
   const range = rangeOf(asking, wish.input);
   return {
     document,
-    result: placeOf(wish.result),
+    result: wish.result === EVERY ? EVERY : placeOf(wish.result),
     input: placeOf(wish.input.id),
     target:
-      result.kind === 'verdict'
+      !result || result.kind === 'verdict'
         ? { kind: 'good', ...(wish.target === 'clear' && { orCaution: true }) }
-        : {
-            kind: 'number',
-            value: typedValue(wish.target, {
-              label: result.label,
-              unit: unitOf(result, document),
-              ...(result.quantity && { quantity: result.quantity }),
-            }),
-          },
+        : { kind: 'number', value: targetOf(asking, result) },
     ...(range && { range }),
     ...(given.length > 0 && { given }),
   };

@@ -1,13 +1,12 @@
+import { EVERY } from '../analysis/seek-types.ts';
 import { settingText } from '../analysis/setting-text.ts';
 import type { Input, Result, Subject } from '../analysis/subject-types.ts';
-import type { CellChoice, Choices, Kind, Moved, SpreadWish, Wish } from '../components/ask/data.ts';
+import type { CellChoice, Choices, Kind, Moved, SpreadWish, Varied, Wish } from '../components/ask/data.ts';
+import { namedDrivers } from '../document/take-over/drivers.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { keyOf } from '../engine/cell-index.ts';
 import type { Place } from '../engine/types.ts';
 import { defaultUnit } from '../units/defaults.ts';
-
-/** In place of a result: all verdicts of the document together. */
-export const EVERY = 'every verdict';
 
 export const inputOf = ({ inputs }: Subject, id: string): Input | undefined =>
   inputs.find((each) => keyOf(each) === id);
@@ -25,7 +24,7 @@ export const movedOf = (input: Input | undefined): Moved =>
     : { id: input ? keyOf(input) : '', from: '', to: '' };
 
 /** What stands in the form when it is opened from a cell. */
-export function firstWish(subject: Subject, at: Place): Wish {
+export function firstWish(document: OctavoDocument, subject: Subject, at: Place): Wish {
   const { inputs, results } = subject;
   const here = inputOf(subject, keyOf(at));
   const own = results.filter(({ sheet, kind }) => sheet === at.sheet && kind !== 'other');
@@ -48,7 +47,34 @@ export function firstWish(subject: Subject, at: Place): Wish {
     runs: '1000',
     seed: '1',
     given: '',
+    varied: [input, second].flatMap((each) => (each ? [variedOf(each)] : [])),
+    aim: 'least',
+    band: ['50 Hz', '200 Hz'],
+    keep: 'good',
+    listed: [],
+    order: 'least',
+    rows: '20',
+    drivers: driverNames(document),
+    isOwnShelf: false,
+    cost: 'money',
+    changes: '2',
   };
+}
+
+const driverNames = ({ sheets }: OctavoDocument): string[] =>
+  sheets.flatMap((sheet) => namedDrivers(sheet).map(([name]) => name));
+
+/** Quantities of parts that come in the values of a shop. */
+const parts = new Set<Input['quantity']>(['resistance', 'capacitance', 'inductance']);
+/** So many values over its range an input takes unless told otherwise. */
+const VALUES = 5;
+
+/** An input that may be set, with its plausible ends and some values between them, the words that it takes, or those of a shop. */
+export function variedOf(input: Input): Varied {
+  const moved = movedOf(input);
+  const { label, choices, quantity } = input;
+  const values = choices?.join(', ') ?? (parts.has(quantity) ? 'E12' : `${moved.from} to ${moved.to} in ${VALUES}`);
+  return { ...moved, label, values };
 }
 
 const driversIn = ({ results }: Subject): readonly Result[] =>
@@ -73,12 +99,17 @@ export const spreadOf = (cell: Result | Input): SpreadWish => ({
 
 const results: Readonly<Record<Kind, readonly Result['kind'][]>> = {
   seek: ['number', 'verdict'],
+  best: ['number'],
+  cheapest: ['number', 'curve', 'verdict', 'other'],
+  combine: ['number'],
   sweep: ['number', 'curve', 'verdict'],
   map: ['number'],
   scatter: ['number', 'curve', 'verdict'],
   drives: ['number', 'curve', 'verdict', 'other'],
   follows: ['number'],
 };
+
+const BEHIND = 'Behind the result, biggest effect first';
 
 /** The cells that a form offers.
  *  @param behind - Keys of the inputs behind the chosen result, biggest effect first; nothing while it is not known. */
@@ -95,25 +126,51 @@ export function choicesOf(
     group,
   });
   const movable = subject.inputs.filter(
-    ({ present }) => typeof present === 'number' || wish.kind === 'follows' || wish.kind === 'seek',
+    ({ present }) => typeof present === 'number' || !['sweep', 'map'].includes(wish.kind),
   );
   const first = (behind ?? []).flatMap((id) => movable.filter((each) => keyOf(each) === id));
   const chosen = resultOf(subject, wish.result);
   const spread = new Set(wish.spreads.map(({ id }) => id));
   const verdicts = subject.results.filter(({ kind }) => kind === 'verdict');
   const every = wish.kind === 'seek' && verdicts.length > 1;
+  const offered: readonly Result['kind'][] =
+    wish.kind === 'best' && wish.aim === 'flattest' ? ['curve'] : results[wish.kind];
+  const varied = new Set(wish.varied.map(({ id }) => id));
+  const listed = new Set([...wish.listed, wish.result]);
+  const isNumber = ({ present }: Input): boolean => typeof present === 'number';
   return {
     inputs: [
-      ...first.map((each) => choice(each, 'Behind the result, biggest effect first')),
+      ...first.map((each) => choice(each, BEHIND)),
       ...movable.filter((each) => !first.includes(each)).map((each) => choice(each)),
     ],
     results: [
       ...(every ? [{ id: EVERY, label: `Every verdict (${verdicts.length})`, group: 'Together' }] : []),
-      ...subject.results.filter(({ kind }) => results[wish.kind].includes(kind)).map((each) => choice(each)),
+      ...subject.results.filter(({ kind }) => offered.includes(kind)).map((each) => choice(each)),
+      // The smallest box, the longest distance: one of the inputs that move may be what counts.
+      ...(wish.kind === 'best' && wish.aim !== 'flattest'
+        ? subject.inputs
+            .filter((each) => isNumber(each) && varied.has(keyOf(each)))
+            .map((each) => choice(each, 'Of what may move'))
+        : []),
     ],
-    spreads: [...driversIn(subject), ...subject.inputs.filter(({ present }) => typeof present === 'number')]
+    spreads: [...driversIn(subject), ...subject.inputs.filter(isNumber)]
       .filter((each) => !spread.has(keyOf(each)))
       .map((each) => choice(each)),
+    varied: [...first, ...movable.filter((each) => !first.includes(each))]
+      .filter((each) => !varied.has(keyOf(each)) && (isNumber(each) || wish.kind !== 'best'))
+      .map((each) => choice(each, first.includes(each) ? BEHIND : undefined)),
+    listed: subject.results
+      .filter((each) => ['number', 'verdict'].includes(each.kind) && !listed.has(keyOf(each)))
+      .map((each) => choice(each)),
+    drivers: driverNames(document),
+    costs: [
+      { id: 'money', label: 'money for drivers to be bought', group: 'Counted' },
+      { id: 'changes', label: 'changes', group: 'Counted' },
+      ...subject.results
+        .filter(({ kind }) => kind === 'number')
+        .toSorted((a, b) => Number(b.quantity === 'price') - Number(a.quantity === 'price'))
+        .map((each) => choice(each, each.quantity === 'price' ? 'Prices of the sheet' : undefined)),
+    ],
     isVerdict: wish.result === EVERY || chosen?.kind === 'verdict',
     unit: chosen ? unitOf(chosen, document) : '',
   };

@@ -16,3 +16,11 @@ let storage: ShelfStorage | undefined;
 /** One's own drivers, as the browser keeps them. */
 export const ownShelf = (): ShelfStorage =>
   (storage ??= new BrowserShelf({ encode: encodeEntry, decode: decodeEntry }));
+
+/** One's own drivers and then the invented ones; only these where the browser keeps none. */
+export async function wholeShelf(): Promise<readonly DriverEntry[]> {
+  const kept = await ownShelf()
+    .list()
+    .catch(() => undefined);
+  return [...(kept?.entries ?? []), ...inventedDrivers()];
+}

@@ -15,7 +15,7 @@ export type QuestionWord = (typeof questionWords)[number];
 export const questionUsage = `Questions over a whole sheet; cells as NAME, B4 or Sheet!B4, quantities as typed, JSON out:
 
   calc FILE sweep   --input NAME --from Q --to Q [--steps 20] [--spacing linear|logarithmic] --result NAME ...
-  calc FILE seek    --ask 'which litres give Qtc 0.707?'
+  calc FILE seek    --ask 'which litres give Qtc 0.707?', 'smallest box that keeps every verdict', 'cheapest change'
                     or --input NAME --result NAME, --target Q or --good or --clear (of failure)
   calc FILE scatter --spread 'Woofer=cms 0.12 bl 0.03' --spread 'Volume=0.03' --result NAME ...
                     [--runs 2000] [--seed 1]
@@ -23,8 +23,8 @@ export const questionUsage = `Questions over a whole sheet; cells as NAME, B4 or
   calc FILE map     --across 'Volume=5 L..20 L/30' --up 'NAME=FROM..TO/STEPS' --result NAME [--verdict NAME ...]
   calc FILE combine --vary 'Volume=8 L,10 L' --vary 'NAME=FROM..TO/COUNT' --result NAME ...
                     [--least NAME or --most NAME] [--works] [--rows 20]   every combination, the best given
-  calc FILE best    --vary 'Volume=5 L..20 L' ... --least NAME or --most NAME or --flat CURVE --band '50 Hz..200 Hz'
-                    [--good or --clear (of failure)]   the best within bounds
+  calc FILE best    --vary 'Volume=5 L..20 L' ... --least NAME or --most NAME or --nearest NAME=VALUE
+                    or --flat CURVE --band '50 Hz..200 Hz' [--good or --clear (of failure)]   the best within bounds
   calc FILE cheapest  [--driver NAME ...] [--part NAME ...] [--series E12] [--vary 'NAME=VALUES' ...]
                     [--cost money|changes|NAME] [--changes 2] [--clear] [--shelf FILE]   what turns every failure
   calc FILE shortlist [--wish 'a two-way under 300 that reaches 45 Hz and plays 103 dB'] [--ways 2|3|subs]
@@ -47,7 +47,7 @@ const known: Readonly<Record<QuestionWord, readonly string[]>> = {
   drives: ['result', 'input'],
   map: ['across', 'up', 'result', 'verdict'],
   combine: ['vary', 'result', 'least', 'most', 'works', 'rows'],
-  best: ['vary', 'least', 'most', 'flat', 'band', 'good', 'clear'],
+  best: ['vary', 'least', 'most', 'nearest', 'flat', 'band', 'good', 'clear'],
   cheapest: ['driver', 'part', 'series', 'vary', 'cost', 'changes', 'clear', 'shelf'],
   shortlist: ['wish', 'ways', 'price', 'reach', 'box', 'plays', 'works', 'ranking', 'rule', 'rows', 'shelf'],
 };

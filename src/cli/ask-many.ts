@@ -1,14 +1,10 @@
 import { createAnalyst } from '../analysis/analyst.ts';
-import { cheapest } from '../analysis/cheapest.ts';
 import type { CheapestQuestion } from '../analysis/cheapest-types.ts';
-import { combine } from '../analysis/combine.ts';
 import type { Varied } from '../analysis/combine-types.ts';
-import { optimise } from '../analysis/optimise.ts';
 import type { Objective } from '../analysis/optimise-types.ts';
 import { placeError } from '../analysis/place-error.ts';
-import { withModel } from '../analysis/sheet-model.ts';
 import { subjectOf } from '../analysis/subject.ts';
-import { typedValues } from '../analysis/typed-value.ts';
+import { typedValue, typedValues } from '../analysis/typed-value.ts';
 import type { Span } from '../analysis/types.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import { namedDrivers } from '../document/take-over/drivers.ts';
@@ -18,6 +14,8 @@ import { seriesNames } from '../../functions/electrical/preferred.ts';
 import type { QuestionWord } from './ask-arguments.ts';
 import { cellAt, endsOf, namedPart, type Flags } from './ask-flags.ts';
 import { askShortlist } from './ask-shortlist.ts';
+
+const analyst = createAnalyst();
 
 /** Answers the questions that choose among many.
  *  @throws In words for the reader. */
@@ -29,7 +27,7 @@ export async function askMany(
 ): Promise<unknown> {
   switch (word) {
     case 'map':
-      return createAnalyst().map({
+      return analyst.map({
         document,
         across: spanOf(document, flags.text('across'), 'across'),
         up: spanOf(document, flags.text('up'), 'up'),
@@ -37,21 +35,19 @@ export async function askMany(
         ...(flags.has('verdict') && { verdicts: flags.cells('verdict') }),
       });
     case 'combine':
-      return withModel(document, (model) => combine(model, combineQuestion(document, flags)));
+      return analyst.combine(combineQuestion(document, flags));
     case 'best':
-      return withModel(document, (model) =>
-        optimise(model, {
-          document,
-          inputs: flags.all('vary').map((text) => {
-            const [name, ends] = text.includes('=') ? namedPart(text, 'vary', SPAN) : [text, undefined];
-            return { ...cellAt(document, name), ...(ends !== undefined && { range: endsOf(ends, 'vary') }) };
-          }),
-          objective: objectiveOf(flags),
-          ...(flags.has('good') ? { keep: 'good' as const } : flags.has('clear') ? { keep: 'clear' as const } : {}),
+      return analyst.optimise({
+        document,
+        inputs: flags.all('vary').map((text) => {
+          const [name, ends] = text.includes('=') ? namedPart(text, 'vary', SPAN) : [text, undefined];
+          return { ...cellAt(document, name), ...(ends !== undefined && { range: endsOf(ends, 'vary') }) };
         }),
-      );
+        objective: objectiveOf(document, flags),
+        ...(flags.has('good') ? { keep: 'good' as const } : flags.has('clear') ? { keep: 'clear' as const } : {}),
+      });
     case 'cheapest':
-      return withModel(document, (model) => cheapest(model, cheapestQuestion(document, flags, shelf)));
+      return analyst.cheapest(cheapestQuestion(document, flags, shelf));
     case 'shortlist':
       return askShortlist(flags, shelf);
   }
@@ -93,17 +89,26 @@ function combineQuestion(document: OctavoDocument, flags: Flags) {
   };
 }
 
-function objectiveOf(flags: Flags): Objective {
+function objectiveOf(document: OctavoDocument, flags: Flags): Objective {
   if (flags.has('flat')) {
     const [from, to] = endsOf(flags.text('band'), 'band');
     return { kind: 'flattest', result: flags.cell('flat'), from, to };
+  }
+  if (flags.has('nearest')) {
+    const [name, target] = namedPart(flags.text('nearest'), 'nearest', "NAME=VALUE, as in 'Qtc=0.707'");
+    return { kind: 'nearest', result: cellAt(document, name), target: typedValue(target, { label: name, unit: '' }) };
   }
   return flags.has('most')
     ? { kind: 'most', result: flags.cell('most') }
     : { kind: 'least', result: flags.cell('least') };
 }
 
-function cheapestQuestion(document: OctavoDocument, flags: Flags, shelf: readonly DriverEntry[]): CheapestQuestion {
+/** All drivers of the document may be changed where none is named. */
+export function cheapestQuestion(
+  document: OctavoDocument,
+  flags: Flags,
+  shelf: readonly DriverEntry[],
+): CheapestQuestion {
   const all = document.sheets.flatMap((sheet) => namedDrivers(sheet).map(([name]) => name));
   const series = flags.choice('series', ['E12', ...seriesNames]);
   const cost = flags.text('cost', 'money');

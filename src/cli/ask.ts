@@ -6,7 +6,7 @@ import type { OctavoDocument } from '../document/types.ts';
 import { parseQuantity } from '../units/parse.ts';
 import type { Asking } from './ask-arguments.ts';
 import { cellAt, Flags } from './ask-flags.ts';
-import { askMany } from './ask-many.ts';
+import { askMany, cheapestQuestion } from './ask-many.ts';
 
 const analyst = createAnalyst();
 
@@ -30,7 +30,7 @@ export async function ask(document: OctavoDocument, asking: Asking, shelf: reado
         }),
       );
     case 'seek':
-      return plain(await analyst.seek(await seekQuestion(document, flags)));
+      return plain(await sought(document, flags, shelf));
     case 'scatter':
       return plain(
         await analyst.scatter({
@@ -52,12 +52,22 @@ export async function ask(document: OctavoDocument, asking: Asking, shelf: reado
   }
 }
 
-async function seekQuestion(document: OctavoDocument, flags: Flags): Promise<SeekQuestion> {
-  if (flags.has('ask')) {
-    const read = await analyst.read(document, flags.text('ask'));
-    if (!('wrong' in read)) return read;
-    throw new QuestionError([read.wrong, ...read.suggestions.map((each) => `  ${each}`)].join('\n'));
+/** What a sentence asks may be another question than for one value. */
+async function sought(document: OctavoDocument, flags: Flags, shelf: readonly DriverEntry[]): Promise<unknown> {
+  if (!flags.has('ask')) return analyst.seek(seekQuestion(document, flags));
+  const read = await analyst.read(document, flags.text('ask'));
+  if ('wrong' in read) throw new QuestionError([read.wrong, ...read.suggestions.map((each) => `  ${each}`)].join('\n'));
+  switch (read.kind) {
+    case 'seek':
+      return analyst.seek(read.question);
+    case 'best':
+      return analyst.optimise(read.question);
+    case 'cheapest':
+      return analyst.cheapest({ ...cheapestQuestion(document, flags, shelf), ...read });
   }
+}
+
+function seekQuestion(document: OctavoDocument, flags: Flags): SeekQuestion {
   const isJudged = flags.has('good') || flags.has('clear');
   const target: SeekQuestion['target'] = isJudged
     ? { kind: 'good', orCaution: flags.has('clear') }

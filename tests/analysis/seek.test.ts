@@ -137,9 +137,12 @@ describe('a question in words', () => {
     const model = await SheetModel.open(document);
     const read = await readQuestion(model, 'which litres give Qtc 0.707?');
     expect(read).toMatchObject({
-      input: named(document, 'Volume'),
-      result: named(document, 'Qtc'),
-      target: { kind: 'number', value: 0.707 },
+      kind: 'seek',
+      question: {
+        input: named(document, 'Volume'),
+        result: named(document, 'Qtc'),
+        target: { kind: 'number', value: 0.707 },
+      },
     });
     model.dispose();
   });
@@ -149,13 +152,16 @@ describe('a question in words', () => {
     const model = await SheetModel.open(document);
     const read = await readQuestion(model, 'which Xmax would make this pair work at 106 dB?');
     expect(read).toMatchObject({
-      input: named(document, 'C12'),
-      result: named(document, 'E2'),
-      target: { kind: 'good', orCaution: true },
-      given: [{ ...named(document, 'Target'), value: 106 }],
+      kind: 'seek',
+      question: {
+        input: named(document, 'C12'),
+        result: named(document, 'E2'),
+        target: { kind: 'good', orCaution: true },
+        given: [{ ...named(document, 'Target'), value: 106 }],
+      },
     });
-    if ('wrong' in read) throw new Error(read.wrong);
-    const answer = await seek(model, read);
+    if ('wrong' in read || read.kind !== 'seek') throw new Error('It was read as something else.');
+    const answer = await seek(model, read.question);
     expect(answer.found.length).toBeGreaterThan(0);
     model.dispose();
   });

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
 import { SheetModel } from '../../src/analysis/sheet-model.ts';
-import { answerTo, readSentence } from '../../src/app/ask-analyst.ts';
+import { EVERY } from '../../src/analysis/seek-types.ts';
+import { answerTo } from '../../src/app/ask-analyst.ts';
+import { readSentence } from '../../src/app/ask-sentence.ts';
 import { sheetOfAnswer } from '../../src/app/ask-sheet.ts';
-import { EVERY, firstWish } from '../../src/app/ask-wish.ts';
+import { firstWish } from '../../src/app/ask-wish.ts';
 import { kinds, type Answer, type Kind, type Setting, type Wish } from '../../src/components/ask/data.ts';
 import { apply } from '../../src/document/apply.ts';
 import { isRefusal } from '../../src/document/command.ts';
@@ -27,7 +29,7 @@ const bounded = (most: number): OctavoDocument =>
 
 async function asked(document: OctavoDocument, change: Partial<Wish>, from = at('B1')): Promise<Answer> {
   const subject = await analyst.subject(document);
-  return answerTo(analyst, { document, subject, wish: { ...firstWish(subject, from), ...change } }, [], {});
+  return answerTo(analyst, { document, subject, wish: { ...firstWish(document, subject, from), ...change } }, [], {});
 }
 
 async function statusesWith(document: OctavoDocument, sets: readonly Setting[]): Promise<string[]> {
@@ -45,16 +47,17 @@ describe('every verdict together', () => {
     const { found } = await asked(document, { result: EVERY });
     expect(found).toHaveLength(1);
     const [set] = found[0]?.sets ?? [];
-    // From 10 upwards the first that holds is 20; the range is walked in 201 steps of equal ratio.
-    expect(Number(set?.text)).toBeGreaterThanOrEqual(20);
-    expect(Number(set?.text)).toBeLessThan(20 * 100 ** (1 / 200));
+    // From 10 upwards the first that holds is 20.
+    expect(set?.text).toBe('20');
     expect(await statusesWith(document, found[0]?.sets ?? [])).toEqual(['good', 'good']);
   });
 
   test('where there is none, nothing is called found and the nearest is named', async () => {
     const { said, found } = await asked(bounded(12), { result: EVERY });
-    expect(said).toMatch(/At none of 201 values/);
-    expect(found.map(({ consequence }) => consequence)).toEqual([expect.stringMatching(/^Nearest: 1 not good/)]);
+    expect(said).toMatch(
+      /^Nothing between 1 and 100 of Size brings every verdict to good; nearest is .* 1 verdict falls short: “/,
+    );
+    expect(found.map(({ consequence }) => consequence)).toEqual([expect.stringMatching(/^Nearest: a verdict/)]);
   });
 
   test('a sentence can ask for it under a condition, which is set with what is found', async () => {
@@ -68,7 +71,7 @@ describe('every verdict together', () => {
     );
     expect(wish.result).toBe(EVERY);
     expect(given.map(({ cell, text }) => [cell, text])).toEqual([[named(document, 'Target').cell, '106 dB']]);
-    const first = firstWish(subject, named(document, 'Target'));
+    const first = firstWish(document, subject, named(document, 'Target'));
     const { found } = await answerTo(analyst, { document, subject, wish: { ...first, ...wish } }, given, {});
     expect(found[0]?.sets.map(({ cell }) => cell)).toEqual(['D22', 'C12']);
   });
@@ -158,7 +161,8 @@ describe('an answer kept as a sheet', () => {
       model.dispose();
       expect(values.filter(({ kind: each }) => each === 'problem')).toEqual([]);
       expect([...(kept?.cells.values() ?? [])].map(({ text }) => text)).toContain(answer.note);
-      expect(kept?.cells.size).toBeGreaterThan(5);
+      // Nothing fails here, so that no change has steps to list.
+      expect(kept?.cells.size).toBeGreaterThan(kind === 'cheapest' ? 2 : 5);
     },
   );
 

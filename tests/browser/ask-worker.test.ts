@@ -22,9 +22,9 @@ function bench(): OctavoDocument {
 describe('questions in their worker', () => {
   it('reads a question in plain words and finds the litres of the closed form', async () => {
     const analyst = createWorkerAnalyst();
-    const question = await analyst.read(bench(), 'which litres give Qtc 0.707?');
-    if ('wrong' in question) throw new Error(question.wrong);
-    const { found } = await analyst.seek(question);
+    const read = await analyst.read(bench(), 'which litres give Qtc 0.707?');
+    if ('wrong' in read || read.kind !== 'seek') throw new Error('It was read as something else.');
+    const { found } = await analyst.seek(read.question);
     // Vb = Vas / ((Qtc / Qts)² − 1).
     const litres = VAS / ((0.707 / QTS) ** 2 - 1);
     expect(found).to.have.length(1);

@@ -30,6 +30,17 @@ const wish: Wish = {
   runs: '1000',
   seed: '1',
   given: '',
+  varied: [{ id: 's!B1', label: 'Net volume', from: '1 L', to: '300 L', values: '8 L, 10 L' }],
+  aim: 'least',
+  band: ['50 Hz', '200 Hz'],
+  keep: 'good',
+  listed: ['s!C3'],
+  order: 'least',
+  rows: '20',
+  drivers: ['Woofer'],
+  isOwnShelf: false,
+  cost: 'money',
+  changes: '2',
 };
 
 const choices: Choices = {
@@ -39,6 +50,10 @@ const choices: Choices = {
   ],
   results: [{ id: 's!C3', label: 'Damping Qtc (C3)', group: 'Box' }],
   spreads: [],
+  varied: [{ id: 's!B2', label: 'Resonance Fs (B2)', group: 'Box' }],
+  listed: [],
+  drivers: ['Woofer', 'Tweeter'],
+  costs: [{ id: 'money', label: 'money', group: 'Counted' }],
   isVerdict: false,
   unit: '',
 };

@@ -26,10 +26,7 @@ export class AskAnswer extends LitElement {
         : html`<ul class="found">
             ${found.map(
               ({ words, consequence, sets }) =>
-                html`<li>
-                  <b>${words}</b><span>${consequence}</span>
-                  <button type="button" aria-label=${`Set it: ${words}`} @click=${() => this.#set(sets)}>Set it</button>
-                </li>`,
+                html`<li><b>${words}</b><span>${consequence}</span> ${this.#setter(sets, words)}</li>`,
             )}
           </ul>`
     }
@@ -61,9 +58,9 @@ export class AskAnswer extends LitElement {
     ${tables
       .filter(({ isForSheet }) => !isForSheet)
       .map(
-        ({ table }) =>
+        ({ table, sets }) =>
           html`<h3>${table.title}</h3>
-            ${tableView(table, this.system)}`,
+            ${tableView(table, this.system, sets && ((row) => this.#setter(sets[row] ?? [])))}`,
       )}`;
   }
 
@@ -96,6 +93,13 @@ export class AskAnswer extends LitElement {
     >
       ${label}
     </button>`;
+  }
+
+  #setter(
+    sets: readonly Setting[],
+    words = sets.map(({ label, text }) => `${label} ${text}`).join(', '),
+  ): TemplateResult {
+    return html`<button type="button" aria-label=${`Set it: ${words}`} @click=${() => this.#set(sets)}>Set it</button>`;
   }
 
   #set(sets: readonly Setting[]): void {

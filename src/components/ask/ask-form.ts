@@ -1,11 +1,16 @@
 import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { shelfStyles } from '../shelf/styles.ts';
-import { kinds, type CellChoice, type Choices, type Kind, type Moved, type Wish } from './data.ts';
+import { kinds, type Choices, type Kind, type Wish } from './data.ts';
+import { addField, cellField, endFields, resultField, targetField, textField, tickField, wordField } from './fields.ts';
+import { bestFields, cheapestFields, combineFields } from './many-fields.ts';
 import { askStyles } from './styles.ts';
 
 const acts: Readonly<Record<Kind, string>> = {
   seek: 'Find',
+  best: 'Find',
+  cheapest: 'Find',
+  combine: 'Compute',
   sweep: 'Draw',
   map: 'Draw',
   scatter: 'Run',
@@ -17,6 +22,7 @@ const acts: Readonly<Record<Kind, string>> = {
  *  @fires read - `detail.sentence` is a question in plain words.
  *  @fires wish - The form changed; `detail.wish`.
  *  @fires spread - `detail.id` is to spread too.
+ *  @fires vary - `detail.id` may be set too.
  *  @fires ask - What stands in the form is asked. */
 @customElement('ask-form')
 export class AskForm extends LitElement {
@@ -43,8 +49,9 @@ export class AskForm extends LitElement {
         /></label>
         <button>Ask</button>
         <small id="words"
-          >Name a number to reach, or say “good”: which Xmax makes every verdict good at 106 dB? What was understood
-          stands below, to be changed.</small
+          >Name a number to reach, or say “good”: which Xmax makes every verdict good at 106 dB? Also: smallest box that
+          keeps every verdict; flattest response between 50 Hz and 200 Hz by volume; cheapest change. What was
+          understood stands below, to be changed.</small
         >
       </form>
       <fieldset class="kinds">
@@ -68,110 +75,60 @@ export class AskForm extends LitElement {
 
   #fields(): TemplateResult {
     const { wish, choices } = this;
+    const change = this.#wish;
+    const steps = (label: string): TemplateResult => textField(label, wish.steps, (value) => change({ steps: value }));
+    const result = (): TemplateResult => resultField('Result', choices, wish, change);
+    const many = { wish, choices, change, vary: (id: string) => this.#tell('vary', { id }) };
     switch (wish.kind) {
       case 'seek':
-        return html`${this.#result()} ${this.#target()} ${this.#moved('By moving', wish.input, 'input')}
+        return html`${result()}
+        ${
+          choices.isVerdict
+            ? wordField(
+                'Shall be',
+                { good: 'good', clear: 'clear of failure' },
+                wish.target === 'clear' ? 'clear' : 'good',
+                (target) => change({ target }),
+              )
+            : targetField(choices, wish, change)
+        }
+        ${this.#moved('By moving', 'input')}
         ${
           wish.given === ''
             ? nothing
             : html`<span class="bar"
                 >with ${wish.given}
-                <button type="button" @click=${() => this.#wish({ given: '' })}>Leave that out</button></span
+                <button type="button" @click=${() => change({ given: '' })}>Leave that out</button></span
               >`
         }`;
+      case 'best':
+        return bestFields(many);
+      case 'cheapest':
+        return cheapestFields(many);
+      case 'combine':
+        return combineFields(many);
       case 'sweep':
-        return html`${this.#moved('Move', wish.input, 'input')} ${this.#text('Values', wish.steps, 'steps')}
-          ${this.#result()}
-          <label class="tick"
-            ><input
-              type="checkbox"
-              .checked=${wish.isWhole}
-              @change=${(event: Event) => this.#wish({ isWhole: (event.target as HTMLInputElement).checked })}
-            />
-            every number of the sheet in the table</label
-          >`;
+        return html`${this.#moved('Move', 'input')} ${steps('Values')} ${result()}
+        ${tickField('every number of the sheet in the table', wish.isWhole, (isWhole) => change({ isWhole }))}`;
       case 'map':
-        return html`${this.#moved('Across', wish.input, 'input')} ${this.#moved('Upwards', wish.second, 'second')}
-        ${this.#text('Points each way', wish.steps, 'steps')} ${this.#result()}`;
+        return html`${this.#moved('Across', 'input')} ${this.#moved('Upwards', 'second')} ${steps('Points each way')}
+        ${result()}`;
       case 'scatter':
-        return html`${this.#result()} ${this.#text('Runs', wish.runs, 'runs')} ${this.#text('Seed', wish.seed, 'seed')}
-        ${this.#spreads()}`;
+        return html`${result()} ${textField('Runs', wish.runs, (runs) => change({ runs }))}
+        ${textField('Seed', wish.seed, (seed) => change({ seed }))} ${this.#spreads()}`;
       case 'drives':
-        return this.#result();
+        return result();
       case 'follows':
-        return this.#select('Input', choices.inputs, wish.input.id, (id) =>
-          this.#wish({ input: { id, from: '', to: '' } }),
-        );
+        return cellField('Input', choices.inputs, wish.input.id, (id) => change({ input: { id, from: '', to: '' } }));
     }
   }
 
-  #result(): TemplateResult {
-    return this.#select('Result', this.choices.results, this.wish.result, (result) =>
-      this.#wish({ result, target: '' }),
-    );
-  }
-
-  #target(): TemplateResult {
-    const { wish, choices } = this;
-    if (!choices.isVerdict)
-      return this.#text(choices.unit === '' ? 'Shall be' : `Shall be, in ${choices.unit}`, wish.target, 'target');
-    return html`<label
-      >Shall be
-      <select @change=${(event: Event) => this.#wish({ target: (event.target as HTMLSelectElement).value })}>
-        <option value="good" ?selected=${wish.target !== 'clear'}>good</option>
-        <option value="clear" ?selected=${wish.target === 'clear'}>clear of failure</option>
-      </select></label
-    >`;
-  }
-
-  #moved(label: string, moved: Moved, field: 'input' | 'second'): TemplateResult {
-    return html`${this.#select(label, this.choices.inputs, moved.id, (id) =>
+  #moved(label: string, field: 'input' | 'second'): TemplateResult {
+    const moved = this.wish[field];
+    return html`${cellField(label, this.choices.inputs, moved.id, (id) =>
       this.#wish({ [field]: { id, from: '', to: '' } }),
     )}
-    ${(['from', 'to'] as const).map(
-      (end) =>
-        html`<label class="short"
-          >${end}
-          <input
-            autocomplete="off"
-            aria-label=${`${label}, ${end}`}
-            .value=${moved[end]}
-            @change=${(event: Event) =>
-              this.#wish({ [field]: { ...moved, [end]: (event.target as HTMLInputElement).value } })}
-        /></label>`,
-    )}`;
-  }
-
-  #text(label: string, value: string, field: 'target' | 'steps' | 'runs' | 'seed'): TemplateResult {
-    return html`<label class="short"
-      >${label}
-      <input
-        autocomplete="off"
-        .value=${value}
-        @change=${(event: Event) => this.#wish({ [field]: (event.target as HTMLInputElement).value })}
-    /></label>`;
-  }
-
-  #select(
-    label: string,
-    options: readonly CellChoice[],
-    present: string,
-    choose: (id: string) => void,
-  ): TemplateResult {
-    const groups = [...new Set(options.map(({ group }) => group))];
-    return html`<label
-      >${label}
-      <select @change=${(event: Event) => choose((event.target as HTMLSelectElement).value)}>
-        ${groups.map(
-          (group) =>
-            html`<optgroup label=${group}>
-              ${options
-                .filter((each) => each.group === group)
-                .map(({ id, label: words }) => html`<option value=${id} ?selected=${id === present}>${words}</option>`)}
-            </optgroup>`,
-        )}
-      </select></label
-    >`;
+    ${endFields(label, moved, (end) => this.#wish({ [field]: { ...moved, ...end } }))}`;
   }
 
   #spreads(): TemplateResult {
@@ -182,22 +139,16 @@ export class AskForm extends LitElement {
         html`<fieldset>
           <legend>${spread.label}: one standard deviation</legend>
           <div class="bar">
-            ${spread.texts.map(
-              ({ name, label, text }) =>
-                html`<label class="short"
-                  >${label}
-                  <input
-                    autocomplete="off"
-                    aria-label=${`${spread.label}, ${label}`}
-                    .value=${text}
-                    @change=${(event: Event) => {
-                      const typed = (event.target as HTMLInputElement).value;
-                      const texts = spread.texts.map((each) => (each.name === name ? { ...each, text: typed } : each));
-                      this.#wish({
-                        spreads: spreads.map((each) => (each.id === spread.id ? { ...spread, texts } : each)),
-                      });
-                    }}
-                /></label>`,
+            ${spread.texts.map(({ name, label, text }) =>
+              textField(
+                label,
+                text,
+                (typed) => {
+                  const texts = spread.texts.map((each) => (each.name === name ? { ...each, text: typed } : each));
+                  this.#wish({ spreads: spreads.map((each) => (each.id === spread.id ? { ...spread, texts } : each)) });
+                },
+                `${spread.label}, ${label}`,
+              ),
             )}
             <button
               type="button"
@@ -209,26 +160,23 @@ export class AskForm extends LitElement {
           </div>
         </fieldset>`,
     )}
-    ${this.#select(
-      'Spreads too',
-      [{ id: '', label: 'Choose…', group: 'Add' }, ...this.choices.spreads],
-      '',
-      (id) => id !== '' && this.dispatchEvent(new CustomEvent('spread', { detail: { id } })),
-    )}`;
+    ${addField('Spreads too', this.choices.spreads, (id) => this.#tell('spread', { id }))}`;
   }
 
-  #wish(change: Partial<Wish>): void {
-    this.dispatchEvent(new CustomEvent('wish', { detail: { wish: { ...this.wish, ...change } } }));
+  #wish = (change: Partial<Wish>): void => this.#tell('wish', { wish: { ...this.wish, ...change } });
+
+  #tell(what: string, detail: object): void {
+    this.dispatchEvent(new CustomEvent(what, { detail }));
   }
 
   #read = (event: Event): void => {
     event.preventDefault();
-    this.dispatchEvent(new CustomEvent('read', { detail: { sentence: this.line.value } }));
+    this.#tell('read', { sentence: this.line.value });
   };
 
   #ask = (event: Event): void => {
     event.preventDefault();
-    this.dispatchEvent(new CustomEvent('ask'));
+    this.#tell('ask', {});
   };
 }
 

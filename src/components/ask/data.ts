@@ -3,10 +3,13 @@ import type { TableRecord } from '../../../functions/values/table.ts';
 import type { PlotData } from '../plot/data.ts';
 
 /** What can be asked of a sheet. */
-export type Kind = 'seek' | 'sweep' | 'map' | 'scatter' | 'drives' | 'follows';
+export type Kind = 'seek' | 'best' | 'cheapest' | 'combine' | 'sweep' | 'map' | 'scatter' | 'drives' | 'follows';
 
 export const kinds: Readonly<Record<Kind, string>> = {
   seek: 'Find a value',
+  best: 'Best within bounds',
+  cheapest: 'Cheapest change',
+  combine: 'Every combination',
   sweep: 'Move one input',
   map: 'Move two inputs',
   scatter: 'How sure is it',
@@ -28,6 +31,21 @@ export interface Moved {
   readonly from: string;
   readonly to: string;
 }
+
+/** An input that may be set: between its ends, or to values as typed (`8 L, 10 L`, `5 L to 20 L in 4`, `E12`). */
+export interface Varied extends Moved {
+  readonly label: string;
+  readonly values: string;
+}
+
+/** What is to be best: of a number the least, the most or the nearest to a target; a curve at its flattest. */
+export const aims = {
+  least: 'the least',
+  most: 'the most',
+  nearest: 'nearest to',
+  flattest: 'the flattest',
+} as const;
+export type Aim = keyof typeof aims;
 
 /** What spreads: the causes behind a driver, or one input; shares as typed (`3 %`) or amounts (`0.3 L`). */
 export interface SpreadWish {
@@ -52,6 +70,24 @@ export interface Wish {
   readonly seed: string;
   /** Inputs set to something else first, in words: `Target 106 dB`. */
   readonly given: string;
+  /** Inputs that may be set, of several at once. */
+  readonly varied: readonly Varied[];
+  readonly aim: Aim;
+  /** Between which frequencies a curve is to be flat. */
+  readonly band: readonly [from: string, to: string];
+  /** What becomes of the verdicts: all good, none fails, or whatever comes. */
+  readonly keep: 'good' | 'clear' | 'any';
+  /** Results that stand in the table of combinations beside the one that ranks them. */
+  readonly listed: readonly string[];
+  readonly order: 'least' | 'most' | 'typed';
+  readonly rows: string;
+  /** Drivers that may be changed, by name. */
+  readonly drivers: readonly string[];
+  readonly isOwnShelf: boolean;
+  /** What is counted: money, changes, or the id of a number of the sheet. */
+  readonly cost: string;
+  /** How many changes at once. */
+  readonly changes: string;
 }
 
 /** The cells of the form. */
@@ -60,6 +96,14 @@ export interface Choices {
   readonly results: readonly CellChoice[];
   /** What could spread beside what does. */
   readonly spreads: readonly CellChoice[];
+  /** What could be set beside what may be. */
+  readonly varied: readonly CellChoice[];
+  /** What could stand in the table beside what does. */
+  readonly listed: readonly CellChoice[];
+  /** The names of all drivers of the document. */
+  readonly drivers: readonly string[];
+  /** What changes could be counted by. */
+  readonly costs: readonly CellChoice[];
   readonly isVerdict: boolean;
   readonly unit: string;
 }
@@ -125,6 +169,8 @@ export interface Branch extends Place {
 export interface AnswerTable {
   readonly table: TableRecord;
   readonly live?: readonly (Place | undefined)[];
+  /** What is typed when a row is picked. */
+  readonly sets?: readonly (readonly Setting[])[];
   /** The page says the same in another way. */
   readonly isForSheet?: true;
 }

@@ -26,6 +26,9 @@ export const askStyles = css`
   .fields .short {
     width: 104px;
   }
+  .fields .values {
+    width: 224px;
+  }
   .fields label.tick {
     display: flex;
     align-items: center;

@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { networkTable } from '../../../functions/values/network-table.ts';
 import type { CellRecord } from '../../../functions/values/record.ts';
 import type { TableRecord } from '../../../functions/values/table.ts';
@@ -25,21 +25,28 @@ export const rowsOf = (table: TableRecord, system: UnitSystem): readonly (readon
 export const tableText = (table: TableRecord, system: UnitSystem): string =>
   [table.columns.map(({ name }) => name), ...rowsOf(table, system)].map((row) => row.join('\t')).join('\n');
 
-/** The table as a reader sees it: numbers to the right, words to the left. */
-export function tableView(table: TableRecord, system: UnitSystem): TemplateResult {
+/** The table as a reader sees it: numbers to the right, words to the left.
+ *  @param act - What can be done with a row, at its end. */
+export function tableView(
+  table: TableRecord,
+  system: UnitSystem,
+  act?: (row: number) => TemplateResult,
+): TemplateResult {
   const isText = (column: number): boolean => table.columns[column]?.quantity === 'text';
   return html`<div class="table" tabindex="0" role="region" aria-label=${table.title}>
     <table>
       <thead>
         <tr>
           ${table.columns.map(({ name }, column) => html`<th scope="col" class=${isText(column) ? '' : 'number'}>${name}</th>`)}
+          ${act ? html`<td></td>` : nothing}
         </tr>
       </thead>
       <tbody>
         ${rowsOf(table, system).map(
-          (row) =>
+          (row, index) =>
             html`<tr>
               ${row.map((text, column) => html`<td class=${isText(column) ? '' : 'number'}>${text}</td>`)}
+              ${act ? html`<td>${act(index)}</td>` : nothing}
             </tr>`,
         )}
       </tbody>

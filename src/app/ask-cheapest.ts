@@ -1,0 +1,94 @@
+import type { Change, Cheapest, CheapestStep } from '../analysis/cheapest-types.ts';
+import { listed, resultWords } from '../analysis/words.ts';
+import type { Answer, AnswerTable, Place, Setting } from '../components/ask/data.ts';
+import { labelOf } from '../document/labels.ts';
+import { sheetOf } from '../document/sheets.ts';
+import type { OctavoDocument } from '../document/types.ts';
+import { show } from '../units/show.ts';
+import { emptyAnswer, textTable } from './ask-found.ts';
+
+/** The least that turns what fails, step by step; where nothing does, what leaves the fewest failures. */
+export function cheapestAnswer(cheapest: Cheapest, document: OctavoDocument, note: string): Answer {
+  const { found, nearest, failing, said } = cheapest;
+  const fails =
+    failing.length === 0 ? [] : [`${failing.length} fail now: ${listed(failing.map(({ label }) => `“${label}”`))}.`];
+  return {
+    ...emptyAnswer,
+    said: [...fails, said].join(' '),
+    found: [
+      ...(found
+        ? [
+            {
+              ...doing(
+                found.steps.map(({ change }) => change),
+                document,
+              ),
+              consequence: costWords(cheapest, document),
+            },
+          ]
+        : []),
+      ...(nearest
+        ? [
+            {
+              ...doing(nearest.changes, document),
+              consequence: `Nearest: leaves ${listed(nearest.left.map(({ label }) => `“${label}”`))}`,
+            },
+          ]
+        : []),
+    ],
+    tables: found ? [stepTable(found.steps)] : [],
+    note,
+  };
+}
+
+const doing = (changes: readonly Change[], document: OctavoDocument) => ({
+  words: listed(changes.map(({ words }) => words)),
+  sets: changes.flatMap(({ texts }) =>
+    texts.map(({ sheet, cell, text }): Setting => ({
+      sheet,
+      cell,
+      text,
+      label: labelOf(sheetOf(document, sheet), cell),
+    })),
+  ),
+});
+
+function costWords({ found, counting }: Cheapest, { system }: OctavoDocument): string {
+  if (!found) return '';
+  const { money, changes, counted } = found;
+  const { number, unit } = show(money, { quantity: 'price', system });
+  return [
+    ...(counting && counted !== undefined
+      ? [
+          `${counting.label} ${resultWords(counting, { kind: 'number', value: counted }, system)}, ${resultWords(counting, counting.present, system)} as the sheet stands`,
+        ]
+      : []),
+    ...(money > 0 ? [`${number} ${unit} of drivers for a pair`] : []),
+    `${changes} ${changes === 1 ? 'change' : 'changes'}`,
+  ].join('; ');
+}
+
+interface StepRow {
+  readonly cells: readonly (string | null)[];
+  readonly live?: Place;
+}
+
+/** A row for each verdict that a step turns. */
+function stepTable(steps: readonly CheapestStep[]): AnswerTable {
+  const rows = steps.flatMap(({ change, flips }, index): StepRow[] => {
+    const step = `${index + 1}. ${change.words}`;
+    if (flips.length === 0) return [{ cells: [step, 'no verdict yet', null, null, 'A later step needs it.'] }];
+    return flips.map(({ verdict, from, to, reason }, at) => ({
+      cells: [at === 0 ? step : null, verdict.label, from, to, reason],
+      live: verdict,
+    }));
+  });
+  return {
+    table: textTable(
+      'Step by step',
+      ['Step', 'Turns', 'Before', 'After', 'Why'],
+      rows.map(({ cells }) => cells),
+    ),
+    live: rows.map(({ live }) => live),
+  };
+}

@@ -1,0 +1,52 @@
+import { EVERY } from '../analysis/seek-types.ts';
+import type { SetInput } from '../analysis/subject-types.ts';
+import { aims, kinds, type Wish } from '../components/ask/data.ts';
+import type { Asking } from './ask-question.ts';
+import { inputOf, resultOf } from './ask-wish.ts';
+
+/** What was asked with all its settings, so that it can be asked again. */
+export function noteOf({ document, subject, wish }: Asking, given: readonly SetInput[]): string {
+  const labelOf = (id: string): string =>
+    id === EVERY ? EVERY : (resultOf(subject, id)?.label ?? inputOf(subject, id)?.label ?? id);
+  const result = labelOf(wish.result);
+  const range = ({ id, from, to }: Wish['input']): string =>
+    from === '' ? labelOf(id) : `${labelOf(id)} from ${from} to ${to}`;
+  const values = wish.varied.map((varied) => `${varied.label}: ${varied.values}`);
+  const kept = { good: 'every verdict good', clear: 'no verdict failing', any: 'verdicts left aside' }[wish.keep];
+  const aim = {
+    least: [],
+    most: [],
+    nearest: [wish.target],
+    flattest: [`between ${wish.band.join(' and ')}`],
+  }[wish.aim];
+  const parts: Readonly<Record<Wish['kind'], readonly string[]>> = {
+    seek: [
+      `${result} to ${wish.target || 'good'}`,
+      range(wish.input),
+      ...given.map(({ label, text }) => `${label} ${text}`),
+    ],
+    best: [`${result}: ${[aims[wish.aim], ...aim].join(' ')}`, ...wish.varied.map(range), kept],
+    combine: [...values, `${result}, ${wish.order} first`, `${wish.rows} rows`, kept],
+    cheapest: [
+      ...wish.drivers,
+      ...values,
+      `least of ${labelOf(wish.cost)}`,
+      `up to ${wish.changes} changes`,
+      wish.isOwnShelf ? 'own drivers' : 'the whole shelf',
+      wish.keep === 'clear' ? 'clear of failure' : 'good',
+    ],
+    sweep: [result, range(wish.input), `${wish.steps} values`],
+    map: [result, range(wish.input), range(wish.second), `${wish.steps} points each way`],
+    scatter: [
+      result,
+      `${wish.runs} runs`,
+      `seed ${wish.seed}`,
+      ...wish.spreads.map(
+        ({ label, texts }) => `${label} ${texts.map((each) => `${each.label} ${each.text}`).join(', ')}`,
+      ),
+    ],
+    drives: [result],
+    follows: [range({ ...wish.input, from: '', to: '' })],
+  };
+  return `${kinds[wish.kind]}, asked of “${document.title}”: ${parts[wish.kind].join('; ')}. Everything else as the sheet stood.`;
+}
