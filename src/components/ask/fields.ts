@@ -57,8 +57,8 @@ export const wordField = <T extends string>(
   html`<label
     >${label}
     <select @change=${(event: Event) => choose(valueOf(event) as T)}>
-      ${(Object.entries(words) as [T, string][]).map(
-        ([word, said]) => html`<option value=${String(word)} ?selected=${word === present}>${said}</option>`,
+      ${Object.entries<string>(words).map(
+        ([word, said]) => html`<option value=${word} ?selected=${word === present}>${said}</option>`,
       )}
     </select></label
   >`;
