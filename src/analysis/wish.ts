@@ -68,26 +68,26 @@ const parts: readonly Part[] = [
     pattern: of(
       String.raw`\b(?:plays?|playing|(?:is |gets )?loud(?: enough for)?|levels?|peaks?)(?: (?:up to|to|at least|at|of|over|above))*? ${NUMBER} ?(?:dB|decibels?)?(?: ?SPL)?(?! ?(?:k?Hz|hertz)\b|\d)`,
     ),
-    read: ([, number = '']) => ({ value: `${number} dB`, means: `plays ${number} dB at 1 m or more` }),
+    read: ([, number = '']) => ({ value: `${number} dB`, means: `${number} dB or more at 1 m` }),
   },
   {
     what: 'plays',
     pattern: of(
       String.raw`${NOT_BELOW}(?:\b(?:up to|to|at least|over|above) )?\b${NUMBER} ?(?:dB|decibels?)\b(?: ?SPL)?`,
     ),
-    read: ([, number = '']) => ({ value: `${number} dB`, means: `plays ${number} dB at 1 m or more` }),
+    read: ([, number = '']) => ({ value: `${number} dB`, means: `${number} dB or more at 1 m` }),
   },
   {
     what: 'reach',
     pattern: of(
       String.raw`\b(?:(?:reach(?:es|ing)?|goes|going|extends?|bass|F3)(?: (?:down|of|at|to|below|as low as|at least))*|down to|as low as|from) ${NUMBER}(?: ?(?:Hz|hertz))?\b(?! ?(?:dB|decibels?|${MONEY}))`,
     ),
-    read: ([, number = '']) => ({ value: `${number} Hz`, means: `reaches ${number} Hz or lower` }),
+    read: ([, number = '']) => ({ value: `${number} Hz`, means: `${number} Hz or lower` }),
   },
   {
     what: 'reach',
     pattern: of(String.raw`\b${NUMBER} ?(?:Hz|hertz)\b`),
-    read: ([, number = '']) => ({ value: `${number} Hz`, means: `reaches ${number} Hz or lower` }),
+    read: ([, number = '']) => ({ value: `${number} Hz`, means: `${number} Hz or lower` }),
   },
   {
     what: 'price',
@@ -98,7 +98,7 @@ const parts: readonly Part[] = [
       const typed = first ?? second ?? third ?? fourth ?? '';
       const number =
         each === undefined ? typed : String(2 * Number(typed.replaceAll(/[ \u00A0\u2009]/g, '').replace(',', '.')));
-      return { value: number, means: `the drivers of a pair for ${number} at most` };
+      return { value: number, means: `${number} at most for the drivers of a pair` };
     },
   },
   {

@@ -31,7 +31,7 @@ export class BestRows extends LitElement {
         border: 1px solid var(--line);
         border-radius: 5px;
       }
-      h4 {
+      h3 {
         display: flex;
         flex-wrap: wrap;
         gap: 4px 10px;
@@ -58,10 +58,10 @@ export class BestRows extends LitElement {
           ({ row, why }, index) =>
             html`<li class="row">
               <small>${PLACES[index] ?? index + 1}</small>
-              <h4>
+              <h3>
                 ${namesOf(row)}
                 ${row.status === 'problem' ? nothing : html`<verdict-chip .status=${row.status} word=${row.word}></verdict-chip>`}
-              </h4>
+              </h3>
               <ul>
                 ${why.map((sentence) => html`<li>${sentence}</li>`)}
               </ul>

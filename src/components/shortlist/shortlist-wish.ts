@@ -10,7 +10,6 @@ const EXAMPLE = 'a two-way under 300 that reaches 45 Hz and plays 103 dB';
  *  @fires wish - `detail.text` is to be read. */
 @customElement('shortlist-wish')
 export class ShortlistWish extends LitElement {
-  static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
   static override styles = [
     shelfStyles,
     css`
@@ -51,6 +50,11 @@ export class ShortlistWish extends LitElement {
 
   @property() text = '';
   @property({ attribute: false }) taken: WishShown | undefined;
+
+  /** What stands there is written over by what is typed. */
+  override focus(): void {
+    this.renderRoot.querySelector('input')?.select();
+  }
 
   protected override render(): TemplateResult {
     return html`<form @submit=${this.#read}>
