@@ -3,8 +3,10 @@ import type { TableRecord } from '../../functions/values/table.ts';
 import type { Axis } from '../components/drawing/data.ts';
 import { addressesIn, readRectangle, type Rectangle } from '../document/area.ts';
 import { shownText } from '../document/show-cell.ts';
+import type { ShownCell } from '../document/shown.ts';
 import type { Series, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
+import type { CellState } from '../engine/types.ts';
 import { show } from '../units/show.ts';
 
 /** A number of a column, with what it measures and the unit in which its cell shows it. */
@@ -25,10 +27,23 @@ interface Columns {
 export class CellReader {
   readonly #workbook: Workbook;
   readonly #sheet: Sheet;
+  readonly #isBefore: boolean;
 
-  constructor(workbook: Workbook, sheet: Sheet) {
+  /** Reads what is now, or what was at the baseline. */
+  constructor(workbook: Workbook, sheet: Sheet, when: 'now' | 'before' = 'now') {
     this.#workbook = workbook;
     this.#sheet = sheet;
+    this.#isBefore = when === 'before';
+  }
+
+  #state(cell: string): CellState | undefined {
+    const place = { sheet: this.#sheet.id, cell };
+    return this.#isBefore ? this.#workbook.baselineState(place) : this.#workbook.state(place.sheet, cell);
+  }
+
+  #shown(cell: string): ShownCell | undefined {
+    const place = { sheet: this.#sheet.id, cell };
+    return this.#isBefore ? this.#workbook.baselineShown(place) : this.#workbook.shown(place.sheet, cell);
   }
 
   columns({ cell, column, across, names }: Series): Columns {
@@ -63,7 +78,7 @@ export class CellReader {
 
   /** What cells say, in one text. */
   words(addresses: readonly string[]): string {
-    const shown = addresses.map((each) => this.#workbook.shown(this.#sheet.id, each));
+    const shown = addresses.map((each) => this.#shown(each));
     return shown
       .map((each) => (each ? shownText(each) : ''))
       .filter(Boolean)
@@ -71,15 +86,15 @@ export class CellReader {
   }
 
   table(reference: string): TableRecord | undefined {
-    const value = this.#workbook.state(this.#sheet.id, this.#sheet.names.get(reference) ?? reference)?.value;
+    const value = this.#state(this.#sheet.names.get(reference) ?? reference)?.value;
     return value?.kind === 'record' && value.record.kind === 'table' ? value.record : undefined;
   }
 
   value(reference: string): Value | undefined {
     const address = this.#sheet.names.get(reference) ?? reference;
-    const state = this.#workbook.state(this.#sheet.id, address);
+    const state = this.#state(address);
     if (state?.value.kind !== 'number') return undefined;
-    const shown = this.#workbook.shown(this.#sheet.id, address);
+    const shown = this.#shown(address);
     const quantity = (state.type.kind === 'number' && state.type.quantity) || 'ratio';
     return { value: state.value.value, quantity, symbol: shown?.kind === 'number' ? shown.unit : '' };
   }

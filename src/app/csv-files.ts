@@ -7,8 +7,9 @@ import type { Workbook } from '../document/workbook.ts';
 import { cellsCsv, filledArea } from '../exchange/csv/cells-csv.ts';
 import { curvesCsv } from '../exchange/csv/curve-csv.ts';
 import { tableCsv } from '../exchange/csv/table-csv.ts';
+import { drawingCsv } from './drawing-csv.ts';
 import { handOutCsv } from './hand-out.ts';
-import { plotData } from './plot-source.ts';
+import { plotPicture } from './plot-picture.ts';
 
 const titled = ({ document }: Workbook, words: string): string =>
   document.title === words ? words : `${document.title}, ${words}`;
@@ -23,9 +24,13 @@ export const selectionToCsv = (workbook: Workbook, sheet: Sheet, cells: string):
     cellsCsv(workbook, sheet, rectangleOf(cells)),
   );
 
-/** All curves of a plot. */
-export const plotToCsv = (workbook: Workbook, sheet: Sheet, plot: Plot): void =>
-  handOutCsv(titled(workbook, plot.title), curvesCsv(plotData(workbook, sheet, plot).series, workbook.document.system));
+/** All that a plot draws; a shared window has no table in it. */
+export function plotToCsv(workbook: Workbook, sheet: Sheet, plot: Plot): void {
+  const picture = plotPicture(workbook, sheet, plot);
+  if (picture?.kind === 'curves')
+    handOutCsv(titled(workbook, plot.title), curvesCsv(picture.data.series, workbook.document.system));
+  if (picture?.kind === 'drawing') handOutCsv(titled(workbook, plot.title), drawingCsv(picture.data));
+}
 
 /** A curve or a table; any other record has no table in it. */
 export function recordToCsv(record: CellRecord, system: UnitSystem): void {

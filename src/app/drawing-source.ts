@@ -5,9 +5,17 @@ import { axisOf, CellReader } from './cell-reader.ts';
 import { ends } from './plot-source.ts';
 import { shapesOf } from './shapes-source.ts';
 
-/** What a plot of cells draws now; nothing for a plot of another kind. */
+/** What a plot of cells draws now, with the baseline behind it; nothing for a plot of another kind. */
 export function drawingData(workbook: Workbook, sheet: Sheet, plot: Plot): DrawingData | undefined {
-  const reader = new CellReader(workbook, sheet);
+  const now = drawn(workbook, plot, new CellReader(workbook, sheet));
+  if (!now || !workbook.document.baseline) return now;
+  const before = drawn(workbook, plot, new CellReader(workbook, sheet, 'before'));
+  if (now.form === 'bars' && before?.form === 'bars') return { ...now, ghost: before.bars };
+  if (now.form === 'shapes' && before?.form === 'shapes') return { ...now, ghost: before.grounds };
+  return before && 'groups' in now && 'groups' in before ? { ...now, ghost: before.groups } : now;
+}
+
+function drawn(workbook: Workbook, plot: Plot, reader: CellReader): DrawingData | undefined {
   switch (plot.kind) {
     case 'bars':
       return barsOf(workbook, plot, reader);
@@ -39,11 +47,13 @@ function barsOf({ document }: Workbook, plot: Plot, reader: CellReader): Drawing
       return value === undefined ? [] : [{ label, line, value }];
     }),
   }));
+  const horizontal = ends(plot.horizontal);
   return {
     form: 'bars',
     title: plot.title,
     axis: axisOf(series.flatMap(({ read }) => read.values)),
     bars: bars.filter(({ parts }) => parts.length > 0),
+    ...(horizontal && { horizontal }),
     limits: limitsOf(plot, reader),
     system: document.system,
   };

@@ -9,12 +9,13 @@ import { plotPicture } from './plot-picture.ts';
 
 const EMPTY: ShownCell = { kind: 'empty' };
 
-/** The lesson of a sheet as it stands now. A name in braces within a text, as {Width}, stands for what that cell shows. */
+/** The lesson of a sheet as it stands now. A name in braces within a text, as {Width}, stands for what that cell shows,
+ *  and a sign that it is still to come before it is computed. */
 export function lessonOf(workbook: Workbook, sheet: Sheet): readonly LessonStep[] {
   const addressOf = (cell: string): string => sheet.names.get(cell) ?? cell;
   const shown = (cell: string): ShownCell => workbook.shown(sheet.id, addressOf(cell)) ?? EMPTY;
   const filledIn = (text: string): string =>
-    text.replaceAll(/\{(\w+)\}/gu, (_, name: string) => (shownText(shown(name)) || name).replace(' °', '°'));
+    text.replaceAll(/\{(\w+)\}/gu, (_, name: string) => (shownText(shown(name)) || '…').replace(' °', '°'));
   const input = (cell: string): LessonInput => {
     const address = addressOf(cell);
     const held = sheet.cells.get(address);
@@ -44,6 +45,7 @@ export function lessonOf(workbook: Workbook, sheet: Sheet): readonly LessonStep[
       next: filledIn(step.next),
       ...(picture?.kind === 'curves' && { curves: picture.data }),
       ...(picture?.kind === 'window' && { window: picture.data }),
+      ...(picture?.kind === 'drawing' && { drawing: picture.data }),
     };
   });
 }

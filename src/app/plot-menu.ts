@@ -11,7 +11,7 @@ import type { Workbook } from '../document/workbook.ts';
 const items = (kind: Plot['kind']): readonly MenuItem[] => [
   { name: 'svg', label: 'Save as a drawing (SVG)' },
   { name: 'png', label: 'Save as a picture (PNG)' },
-  ...(kind === 'curves' ? [{ name: 'csv', label: 'Save its curves as a table (CSV)' }] : []),
+  ...(kind === 'window' ? [] : [{ name: 'csv', label: 'Save its numbers as a table (CSV)' }]),
 ];
 
 /** What can be taken away from a plot; stands in its heading. */

@@ -8,6 +8,8 @@ export interface Unit {
   readonly quantity: QuantityName;
   readonly si: number;
   readonly offset?: number;
+  /** It counts: there are no parts of one. */
+  readonly whole?: boolean;
   /** Only shown in this system; units without one are shown in both. */
   readonly system?: 'metric' | 'imperial';
 }
@@ -123,6 +125,7 @@ export const units: readonly Unit[] = [
   { symbol: 'K', quantity: 'temperature', si: 1 },
   { symbol: '%', quantity: 'ratio', si: 0.01 },
   { symbol: '×', also: ['x'], quantity: 'ratio', si: 1 },
+  { symbol: 'pcs', quantity: 'ratio', si: 1, whole: true },
   { symbol: 'λ', quantity: 'ratio', si: 1 },
   { symbol: '¤', quantity: 'price', si: 1 },
 ];

@@ -27,21 +27,21 @@ describe('the datasheet detective on a sheet with planted errors', () => {
   test('each planted value is flagged, the others are not, and Qts is named first', async () => {
     const opened = await openTemplate('datasheet-detective');
     const flagged = Array.from({ length: 10 }, (_, row) => row + 6).filter(
-      (row) => !opened.text(`G${String(row)}`).startsWith('Good'),
+      (row) => !opened.text(`F${String(row)}`).startsWith('Good'),
     );
     expect(flagged.map((row) => opened.text(`A${String(row)}`))).toEqual([
       'Total Q, Qts',
       'Equivalent volume Vas',
       'Force factor Bl',
     ]);
-    expect(opened.text('G3')).toMatch(/^Check Qts/);
-    expect(opened.text('G24')).toMatch(/^Caution/);
+    expect(opened.text('F3')).toMatch(/^Check Qts/);
+    expect(opened.text('F24')).toMatch(/^Caution/);
   });
 
   test('the claim is more than three times the bound', async () => {
     const opened = await openTemplate('datasheet-detective');
     expect(opened.number('ClaimShare')).toBeGreaterThan(3);
-    expect(opened.text('G31')).toMatch(/^Impossible.*No driver of this level can do this/);
+    expect(opened.text('F31')).toMatch(/^Impossible.*No driver of this level can do this/);
   });
 
   test('the repaired row agrees with itself', async () => {
@@ -49,7 +49,7 @@ describe('the datasheet detective on a sheet with planted errors', () => {
     const value = opened.state('Woofer')?.value;
     expect(value?.kind === 'record' ? value.record : undefined).toMatchObject({ name: 'X-200 Z', doubts: [] });
     await opened.write({ B9: '0.4545', B10: '49.75 L', B15: '8.299 T·m', B16: '89.75 dB' });
-    expect(opened.text('G3')).toMatch(/^Consistent/);
+    expect(opened.text('F3')).toMatch(/^Consistent/);
     expect(opened.state('Printed')?.findings ?? []).toEqual([]);
   });
 
@@ -70,8 +70,8 @@ describe('the datasheet detective on a sheet with planted errors', () => {
       B16: `${sound.spl_1w_db} dB`,
       B17: 'at 1 W into Re',
     });
-    expect(opened.text('G3')).toMatch(/^Consistent/);
+    expect(opened.text('F3')).toMatch(/^Consistent/);
     expect(Math.abs(opened.number('PrintedLevel') - sound.spl_2v83_db)).toBeLessThanOrEqual(0.02);
-    expect(opened.text('G24')).toMatch(/^Good/);
+    expect(opened.text('F24')).toMatch(/^Good/);
   });
 });

@@ -1,20 +1,21 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { unitOf } from '../plot/unit.ts';
-import type { BarsData } from './data.ts';
+import type { Bar, BarsData } from './data.ts';
 import type { Laid, Place, Room } from './laid.ts';
-import { evenPaper, planeOf, rangeOf, type Plane } from './plane.ts';
+import { evenPaper, givenRange, planeOf, rangeOf, type Plane } from './plane.ts';
 import { shortened } from './words.ts';
 
 const ROW = 26;
 const FOOT = 20;
 /** The names take no more than this share of the width. */
-const NAMES = 0.36;
+const NAMES = 0.44;
 
 /** Bars from zero, a row each; the parts of a row end to end, what it comes to at its end, limits as upright lines. */
 export function layBars(data: BarsData, room: Room): Laid {
   const { isSmall, measure } = room;
   const unit = unitOf(data.axis.quantity, data.axis.symbol, data.system);
-  const totals = data.bars.map(({ parts }) => parts.reduce((sum, { value }) => sum + value, 0));
+  const totals = data.bars.map(totalOf);
+  const before = (data.ghost ?? []).map(totalOf);
   const texts = totals.map((total) => unit.text(total));
   const names = isSmall
     ? 4
@@ -22,18 +23,23 @@ export function layBars(data: BarsData, room: Room): Laid {
   const legend = isSmall ? [] : legendOf(data, room);
   const top = 4 + (legend.at(-1)?.row ?? -1) * 18 + 18 + (data.limits.length > 0 && !isSmall ? 16 : 0);
   const row = isSmall ? Math.min(18, ((room.height ?? 0) - 8) / Math.max(1, data.bars.length)) : ROW;
-  const values = [...totals, ...data.limits.map(({ value }) => value)].map((value) => unit.of(value));
+  // What a bar comes to stands behind its end, so the longest leaves room for that.
+  const right = isSmall ? 4 : Math.max(14, ...texts.map((text) => measure(text) + 10));
+  const values = [...totals, ...before, ...data.limits.map(({ value }) => value)].map((value) => unit.of(value));
   const plane = planeOf(
     {
       left: names,
       top: isSmall ? 4 : top,
-      width: room.width - names - (isSmall ? 4 : 14),
+      width: room.width - names - right,
       height: row * data.bars.length,
     },
-    rangeOf(values, { fromZero: true }),
+    data.horizontal
+      ? givenRange(unit.of(data.horizontal[0]), unit.of(data.horizontal[1]))
+      : rangeOf(values, { fromZero: true }),
     { from: 0, to: 1, step: 1 },
   );
-  const x = (value: number): number => plane.x(unit.of(value));
+  // An axis that does not begin at zero cuts the bars off at its ends.
+  const x = (value: number): number => Math.min(Math.max(plane.x(unit.of(value)), 0), plane.width);
   const places: Place[] = [];
   const drawn = data.bars.map(({ name, parts }, index) => {
     const y = index * row;
@@ -50,7 +56,9 @@ export function layBars(data: BarsData, room: Room): Laid {
       </g>`;
     });
     places.push({ x: names + plane.width / 2, y: plane.top + y + row / 2, halfWidth: room.width, halfHeight: row / 2 });
-    return svg`${rects}${isSmall ? nothing : ends(name, texts[index] ?? '', { x: x(from), y, plane, room })}`;
+    const was = before[index];
+    return svg`${rects}${was === undefined || was === totals[index] ? nothing : svg`<path class="ghost" d="M${x(0)} ${y + 2}H${x(was)}V${y + row - 2}H${x(0)}" />`}
+      ${isSmall ? nothing : ends(name, texts[index] ?? '', { x: x(from), y, plane, room })}`;
   });
   const picture = svg`
     ${legend.map(
@@ -67,19 +75,17 @@ export function layBars(data: BarsData, room: Room): Laid {
   return { height: plane.top + plane.height + FOOT, picture, places };
 }
 
-/** The name left of a bar, and what it comes to right of its end, or within where there is no room. */
-function ends(
+const totalOf = ({ parts }: Bar): number => parts.reduce((sum, { value }) => sum + value, 0);
+
+/** The name left of a bar, and what it comes to right of its end. */
+const ends = (
   name: string,
   total: string,
   { x, y, plane, room }: { readonly x: number; readonly y: number; readonly plane: Plane; readonly room: Room },
-): SVGTemplateResult {
-  const width = room.measure(total);
-  const isOutside = x + width + 8 < plane.width;
-  return svg`
-    <text class="row-name" x="-6" y=${y + ROW / 2 + 4} text-anchor="end">${shortened(name, plane.left - 8, room.measure)}</text>
-    <text class="total" x=${isOutside ? x + 5 : plane.width - 4} y=${y + ROW / 2 + 4} text-anchor=${isOutside ? 'start' : 'end'}>${total}</text>
-  `;
-}
+): SVGTemplateResult => svg`
+  <text class="row-name" x="-6" y=${y + ROW / 2 + 4} text-anchor="end">${shortened(name, plane.left - 8, room.measure)}</text>
+  <text class="total" x=${x + 5} y=${y + ROW / 2 + 4}>${total}</text>
+`;
 
 function limitLine(
   { label, forbidden }: BarsData['limits'][number],

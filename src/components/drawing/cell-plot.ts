@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { compared } from '../plot/compared.ts';
 import { standaloneSvg } from '../plot/export.ts';
 import { Faces } from '../plot/faces.ts';
 import { familyOf, textWidth } from '../plot/measure-text.ts';
@@ -12,7 +13,7 @@ import { Width } from '../plot/width.ts';
 import type { DrawingData } from './data.ts';
 import { placeAt, type Laid } from './laid.ts';
 import { lay } from './lay.ts';
-import { drawingFinding, readingsOf, spoken, type Reading } from './readings.ts';
+import { drawingComparison, drawingFinding, readingsOf, spoken, type Reading } from './readings.ts';
 import { drawingStyles } from './styles.ts';
 
 /** What cells hold as a drawing: bars, points, lines, or shapes to scale. Each thing is read under the pointer, or with the
@@ -56,6 +57,7 @@ export class CellPlot extends LitElement {
         <h2>${data.title}</h2>
         <span class="detail">${unitsOf(data)}</span>
         <span class="end">
+          ${compared(drawingComparison(data))}
           <slot name="verdict"></slot>
           ${valuesButton(this.tableOpen, () => (this.tableOpen = !this.tableOpen))}
         </span>

@@ -19,9 +19,17 @@ export interface BarsData {
   readonly form: 'bars';
   readonly title: string;
   readonly axis: Axis;
-  readonly bars: readonly { readonly name: string; readonly parts: readonly BarPart[] }[];
+  readonly bars: readonly Bar[];
+  /** As they were at the baseline; row by row the same. */
+  readonly ghost?: readonly Bar[];
+  readonly horizontal?: readonly [number, number];
   readonly limits: readonly PlotLimit[];
   readonly system: UnitSystem;
+}
+
+export interface Bar {
+  readonly name: string;
+  readonly parts: readonly BarPart[];
 }
 
 interface BarPart extends Mark {
@@ -34,13 +42,21 @@ export interface Point {
   readonly y: number;
 }
 
+export interface PointGroup {
+  readonly label: string;
+  readonly line: Line;
+  readonly points: readonly Point[];
+}
+
 /** One column over another, as points or as lines. */
 export interface PointsData {
   readonly form: 'points' | 'lines';
   readonly title: string;
   readonly across: Axis;
   readonly up: Axis;
-  readonly groups: readonly { readonly label: string; readonly line: Line; readonly points: readonly Point[] }[];
+  readonly groups: readonly PointGroup[];
+  /** As they were at the baseline. */
+  readonly ghost?: readonly PointGroup[];
   readonly limits: readonly PlotLimit[];
   readonly marks: readonly Mark[];
   readonly best?: readonly [across: BetterEnd, up: BetterEnd];
@@ -68,6 +84,8 @@ export interface ShapesData {
   readonly width: number;
   readonly height: number;
   readonly grounds: readonly (readonly Shape[])[];
+  /** As they were at the baseline. */
+  readonly ghost?: readonly (readonly Shape[])[];
   readonly system: UnitSystem;
 }
 

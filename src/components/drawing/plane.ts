@@ -83,9 +83,11 @@ const numbers = (plane: Plane, across: readonly Tick[], up: readonly Tick[]): SV
 
 /** Every second number, or fifth, where they would run into one another; the unit stands with the last. */
 function apart(ticks: readonly Tick[], plane: Plane, unit: string, { measure }: Room): readonly Tick[] {
-  const widest = Math.max(0, ...ticks.map(({ text }) => measure(text))) + 10;
+  const widest = Math.max(0, ...ticks.map(({ text }) => measure(text)));
+  // Numbers stand in the middle under their lines, the last one with its unit.
+  const needed = widest + 10 + (unit === '' ? 0 : measure(` ${unit}`) / 2);
   const between = plane.width / Math.max(1, ticks.length - 1);
-  const every = [1, 2, 4, 5, 10].find((count) => count * between >= widest) ?? 20;
+  const every = [1, 2, 4, 5, 10].find((count) => count * between >= needed) ?? 20;
   const kept = ticks.filter((_, index) => index % every === 0);
   return kept.map((tick, index) =>
     index === kept.length - 1 && unit !== '' ? { ...tick, text: `${tick.text} ${unit}` } : tick,

@@ -4,16 +4,10 @@ import type { Point, PointsData } from './data.ts';
 import { frontOf } from './front.ts';
 import type { Laid, Room } from './laid.ts';
 import { evenPaper, givenRange, planeOf, rangeOf, type Plane } from './plane.ts';
+import { along, overlap, quietest, type Box } from './spots.ts';
 
 const MARGIN = { left: 38, right: 14, top: 8, bottom: 20 };
 const HEIGHT = 200;
-
-interface Box {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 /** Points with their names, as far as there is room, and the front of those that no other beats; or lines through them. */
 export function layPoints(data: PointsData, room: Room): Laid {
@@ -21,7 +15,8 @@ export function layPoints(data: PointsData, room: Room): Laid {
   const [across, up] = [data.across, data.up].map(({ quantity, symbol }) => unitOf(quantity, symbol, data.system));
   const [ofX, ofY] = [across?.of ?? Number, up?.of ?? Number];
   const all = data.groups.flatMap(({ points }) => points);
-  const [xs, ys] = [all.map((point) => ofX(point.x)), all.map((point) => ofY(point.y))];
+  const before = (data.ghost ?? []).flatMap(({ points }) => points);
+  const [xs, ys] = [[...all, ...before].map((point) => ofX(point.x)), [...all, ...before].map((point) => ofY(point.y))];
   const height = room.height ?? HEIGHT;
   const margin = isSmall ? { left: 4, right: 4, top: 4, bottom: 4 } : MARGIN;
   const plane = planeOf(
@@ -38,13 +33,25 @@ export function layPoints(data: PointsData, room: Room): Laid {
       ? givenRange(ofY(data.vertical[0]), ofY(data.vertical[1]))
       : rangeOf([...ys, ...data.limits.map(({ value }) => ofY(value))]),
   );
-  const at = ({ x, y }: Point): { x: number; y: number } => ({ x: plane.x(ofX(x)), y: plane.y(ofY(y)) });
+  const at: Spot = ({ x, y }) => ({ x: plane.x(ofX(x)), y: plane.y(ofY(y)) });
   const front = data.best ? frontOf(all, data.best) : [];
+  const flags = data.marks.map(({ label, value }) =>
+    flagOf(`${label} ${across?.text(value) ?? ''}`, plane.x(ofX(value)), plane, room),
+  );
+  const taken: Box[] = [
+    ...flags.map(({ box }) => box),
+    ...all.map(at).map(({ x, y }) => ({ x: x - 6, y: y - 6, width: 12, height: 12 })),
+    ...(data.form === 'lines' ? data.groups.flatMap(({ points }) => along(points.map(at))) : []),
+  ];
+  const limits = data.limits.map((limit) =>
+    limitLine(limit, up?.text(limit.value) ?? '', plane.y(ofY(limit.value)), { plane, room, taken }),
+  );
   const picture = svg`
     <g transform="translate(${plane.left} ${plane.top})">
       ${evenPaper(plane, data.across.symbol, room)}
-      ${data.limits.map((limit) => limitLine(limit, up?.text(limit.value) ?? '', plane.y(ofY(limit.value)), { plane, room }))}
+      ${limits.map(({ line }) => line)}
       ${front.length > 1 ? svg`<path class="front" d=${pathOf(front.map(at))} />` : nothing}
+      ${ghostsOf(data, at)}
       ${data.groups.map(({ line, points }) => {
         const places = points.map(at);
         return svg`<g class=${line}>
@@ -56,8 +63,9 @@ export function layPoints(data: PointsData, room: Room): Laid {
           })}
         </g>`;
       })}
-      ${data.marks.map(({ label, value }) => needle(`${label} ${across?.text(value) ?? ''}`, plane.x(ofX(value)), plane, room))}
-      ${isSmall ? nothing : data.form === 'lines' ? lineNames(data, at, plane, room) : pointNames(data, front, at, plane, room)}
+      ${limits.map(({ name }) => name)}
+      ${flags.map((flag) => needle(flag, plane, room))}
+      ${isSmall ? nothing : data.form === 'lines' ? lineNames(data, at, plane, room, taken) : pointNames(data, front, at, plane, room, taken)}
     </g>`;
   return {
     height,
@@ -72,47 +80,90 @@ export function layPoints(data: PointsData, room: Room): Laid {
 const pathOf = (places: readonly { readonly x: number; readonly y: number }[]): string =>
   places.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('');
 
+type Spot = (point: Point) => { x: number; y: number };
+
+/** What stood elsewhere at the baseline: the lines as they were, or each point with the way that it went. */
+function ghostsOf(data: PointsData, at: Spot): SVGTemplateResult[] {
+  return (data.ghost ?? []).flatMap(({ points }, index) => {
+    const places = points.map(at);
+    const now = data.groups[index]?.points.map(at) ?? [];
+    if (data.form === 'lines')
+      return pathOf(places) === pathOf(now) ? [] : [svg`<path class="ghost" d=${pathOf(places)} />`];
+    return places.flatMap(({ x, y }, row) => {
+      const to = now[row];
+      const isMoved = to && Math.hypot(to.x - x, to.y - y) > 0.5;
+      return isMoved
+        ? [svg`<circle class="ghost" cx=${x} cy=${y} r="4" /><path class="ghost" d="M${x} ${y}L${to.x} ${to.y}" />`]
+        : [];
+    });
+  });
+}
+
+/** A limit with its forbidden side, and its name where the least is in its way, off the hatch before in it. */
 function limitLine(
   { label, forbidden }: PointsData['limits'][number],
   text: string,
   level: number,
-  { plane, room: { isSmall } }: { readonly plane: Plane; readonly room: Room },
-): SVGTemplateResult {
+  { plane, room: { isSmall, measure }, taken }: { readonly plane: Plane; readonly room: Room; readonly taken: Box[] },
+): { readonly line: SVGTemplateResult; readonly name: SVGTemplateResult | typeof nothing } {
   const y = Math.min(Math.max(level, 0), plane.height);
   const [from, to] = forbidden === 'above' ? [0, y] : [y, plane.height];
-  const name = forbidden === 'above' ? y - 5 : y + 13;
-  return svg`
+  const line = svg`
     <rect x="0" y=${from} width=${plane.width} height=${Math.max(0, to - from)} fill="url(#hatch)" />
     <path class="limit" d="M0 ${y}H${plane.width}" />
-    ${isSmall ? nothing : svg`<text class="limit-name" x="6" y=${Math.min(Math.max(name, 12), plane.height - 4)}>${label} ${text}</text>`}
   `;
+  if (isSmall) return { line, name: nothing };
+  const words = `${label} ${text}`;
+  const size = { width: measure(words), height: 15 };
+  const columns = Array.from({ length: 7 }, (_, index) => 6 + ((plane.width - 12 - size.width) * index) / 6);
+  const rows = [y - 18, y + 3].toSorted((a, b) => (forbidden === 'above' ? b - a : a - b));
+  const boxes = rows
+    .filter((top) => top >= 0 && top + size.height <= plane.height)
+    .flatMap((top) => columns.map((x): Box => ({ x, y: top, ...size })));
+  const box = quietest(boxes, taken) ?? { x: 6, y: Math.min(Math.max(y - 18, 0), plane.height - 15), ...size };
+  taken.push(box);
+  return { line, name: svg`<text class="limit-name" x=${box.x} y=${box.y + 12}>${words}</text>` };
 }
 
-function needle(text: string, x: number, plane: Plane, { isSmall, measure }: Room): SVGTemplateResult {
+interface Flag {
+  readonly text: string;
+  /** Where its needle stands. */
+  readonly x: number;
+  readonly box: Box;
+}
+
+function flagOf(text: string, x: number, plane: Plane, { measure }: Room): Flag {
   const width = measure(text) + 12;
-  const left = x + width > plane.width ? x - width : x;
-  return svg`
-    <path class="needle" d="M${x} 0V${plane.height}" />
-    ${isSmall ? nothing : svg`<rect class="flag" x=${left} y="0" width=${width} height="17" /><text class="flag-text" x=${left + 6} y="12.5">${text}</text>`}
-  `;
+  return { text, x, box: { x: x + width > plane.width ? x - width : x, y: 0, width, height: 17 } };
 }
 
-/** The name of a line above or below its last point, on the side where no other line ends. */
+const needle = ({ text, x, box }: Flag, plane: Plane, { isSmall }: Room): SVGTemplateResult => svg`
+  <path class="needle" d="M${x} 0V${plane.height}" />
+  ${isSmall ? nothing : svg`<rect class="flag" x=${box.x} y="0" width=${box.width} height="17" /><text class="flag-text" x=${box.x + 6} y="12.5">${text}</text>`}
+`;
+
+/** The name of a line above or below one of its points, as near its end as nothing is in the way. */
 function lineNames(
   { groups }: PointsData,
-  at: (point: Point) => { x: number; y: number },
+  at: Spot,
   plane: Plane,
   { measure }: Room,
+  taken: Box[],
 ): SVGTemplateResult[] {
-  const ends = groups.flatMap(({ label, line, points }) => {
-    const last = points.at(-1);
-    return last ? [{ label, line, ...at(last) }] : [];
-  });
-  return ends.map(({ label, line, x, y }) => {
-    const isLowest = ends.length > 1 && ends.every((other) => other.y <= y);
-    const right = Math.min(x, plane.width - 6);
-    const height = isLowest ? Math.min(y + 16, plane.height - 4) : Math.max(y - 8, 12);
-    return svg`<text class="name ${line}" x=${Math.max(right, measure(label))} y=${height} text-anchor="end">${label}</text>`;
+  return groups.flatMap(({ label, line, points }) => {
+    const size = { width: measure(label), height: 15 };
+    const boxes = points
+      .map(at)
+      .toReversed()
+      .flatMap(({ x, y }) => {
+        const left = Math.min(Math.max(x - size.width / 2, 4), plane.width - size.width - 4);
+        return [y - 22, y + 7].map((top): Box => ({ x: left, y: top, ...size }));
+      })
+      .filter(({ y, height }) => y >= 1 && y + height <= plane.height - 1);
+    const box = quietest(boxes, taken);
+    if (!box) return [];
+    taken.push(box);
+    return [svg`<text class="name ${line}" x=${box.x} y=${box.y + 12}>${label}</text>`];
   });
 }
 
@@ -120,14 +171,12 @@ function lineNames(
 function pointNames(
   { groups }: PointsData,
   front: readonly Point[],
-  at: (point: Point) => { x: number; y: number },
+  at: Spot,
   plane: Plane,
   { measure }: Room,
+  taken: Box[],
 ): SVGTemplateResult[] {
   const points = groups.flatMap((group) => group.points.map((point) => ({ point, line: group.line, ...at(point) })));
-  const taken: Box[] = points.map(({ x, y }) => ({ x: x - 6, y: y - 6, width: 12, height: 12 }));
-  const overlaps = (a: Box, b: Box): boolean =>
-    a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
   const first = points.toSorted((a, b) => Number(front.includes(b.point)) - Number(front.includes(a.point)));
   return first.flatMap(({ point, line, x, y }) => {
     const width = measure(point.name);
@@ -143,7 +192,7 @@ function pointNames(
         box.x + box.width <= plane.width - 2 &&
         box.y >= 1 &&
         box.y + box.height <= plane.height - 1 &&
-        !taken.some((other) => overlaps(box, other)),
+        !taken.some((other) => overlap(box, other)),
     );
     if (!spot) return [];
     taken.push(spot);

@@ -1,3 +1,4 @@
+import { sameData } from '../plot/same-data.ts';
 import { unitOf } from '../plot/unit.ts';
 import type { BarsData, DrawingData, PointsData, Shape, ShapesData } from './data.ts';
 import { frontOf } from './front.ts';
@@ -9,8 +10,21 @@ export interface Reading {
   readonly values: readonly (readonly [label: string, text: string])[];
 }
 
-/** The readings of a drawing, in the order of its places. */
+/** The readings of a drawing, in the order of its places; what was another at the baseline is told, too. */
 export function readingsOf(data: DrawingData): readonly Reading[] {
+  const before = ghostOf(data);
+  if (!before) return plainReadings(data);
+  const was = plainReadings(before);
+  return plainReadings(data).map(({ name, values }, index) => ({
+    name,
+    values: values.map(([label, text]) => {
+      const old = was[index]?.values.find(([each]) => each === label)?.[1];
+      return [label, old === undefined || old === text ? text : `${text}, was ${old}`] as const;
+    }),
+  }));
+}
+
+function plainReadings(data: DrawingData): readonly Reading[] {
   switch (data.form) {
     case 'bars':
       return barReadings(data);
@@ -20,6 +34,28 @@ export function readingsOf(data: DrawingData): readonly Reading[] {
     case 'shapes':
       return data.grounds.flatMap((shapes, index) => shapes.map((shape) => shapeReading(shape, data, index)));
   }
+}
+
+/** The drawing as it was at the baseline. */
+function ghostOf(data: DrawingData): DrawingData | undefined {
+  if (!data.ghost) return undefined;
+  const { ghost: _, ...now } = data;
+  switch (now.form) {
+    case 'bars':
+      return { ...now, bars: data.ghost as BarsData['bars'] };
+    case 'points':
+    case 'lines':
+      return { ...now, groups: data.ghost as PointsData['groups'] };
+    case 'shapes':
+      return { ...now, grounds: data.ghost as ShapesData['grounds'] };
+  }
+}
+
+/** How a drawing stands to its baseline. */
+export function drawingComparison(data: DrawingData): 'none' | 'same' | 'changed' {
+  const before = ghostOf(data);
+  if (!before) return 'none';
+  return sameData(plainReadings(before), plainReadings(data)) ? 'same' : 'changed';
 }
 
 function barReadings({ bars, axis, system }: BarsData): Reading[] {

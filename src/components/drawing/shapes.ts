@@ -3,6 +3,7 @@ import { unitOf } from '../plot/unit.ts';
 import type { Shape, ShapesData } from './data.ts';
 import type { Laid, Place, Room } from './laid.ts';
 import { evenPaper, planeOf, type Plane } from './plane.ts';
+import { sameData } from '../plot/same-data.ts';
 import { roundStep } from '../plot/ticks.ts';
 import { shortened } from './words.ts';
 
@@ -54,6 +55,7 @@ export function layShapes(data: ShapesData, room: Room): Laid {
     }
     return svg`<g transform="translate(${left} ${top})">
       ${evenPaper(plane, data.axis.symbol, room)}
+      ${ghostsOf(shapes, data.ghost?.[index] ?? []).map((shape) => outlineOf(shape, 'ghost', plane, scale))}
       ${shapes.map((shape) => drawShape(shape, { data, plane, scale }))}
       ${room.isSmall ? nothing : namesOf(shapes, plane, scale, room)}
       ${count > 1 && !isSmall ? svg`<text x=${width} y=${height + 15} text-anchor="end">${index + 1} of ${count}</text>` : nothing}
@@ -68,18 +70,24 @@ interface Around {
   readonly scale: number;
 }
 
+/** The shapes of the baseline that lie elsewhere now. */
+const ghostsOf = (shapes: readonly Shape[], before: readonly Shape[]): readonly Shape[] =>
+  before.filter((shape) => !shapes.some((now) => sameData({ ...now, name: '' }, { ...shape, name: '' })));
+
+function outlineOf(shape: Shape, tone: string, plane: Plane, scale: number): SVGTemplateResult {
+  const [left, right, lower, upper] = reachOf(shape).map((edge) => edge * scale) as [number, number, number, number];
+  return shape.outline === 'circle'
+    ? svg`<ellipse class=${tone} cx=${(left + right) / 2} cy=${plane.height - (lower + upper) / 2} rx=${(right - left) / 2} ry=${(upper - lower) / 2} />`
+    : svg`<rect class=${tone} x=${left} y=${plane.height - upper} width=${right - left} height=${upper - lower} />`;
+}
+
 function drawShape(shape: Shape, { data, plane, scale }: Around): SVGTemplateResult {
   const [left, right, lower, upper] = reachOf(shape).map((edge) => edge * scale) as [number, number, number, number];
   const [x, y] = [(left + right) / 2, plane.height - (lower + upper) / 2];
-  const tone = isOnGround(shape, data) ? '' : 'over';
-  const isRound = shape.outline === 'circle';
+  const centre = svg`<path class="centre" d="M${left - 5} ${y}H${right + 5}M${x} ${plane.height - upper - 5}V${plane.height - lower + 5}" />`;
   return svg`<g class=${shape.line}>
-    ${
-      isRound
-        ? svg`<ellipse class="shape ${tone}" cx=${x} cy=${y} rx=${(right - left) / 2} ry=${(upper - lower) / 2} />
-            <path class="centre" d="M${left - 5} ${y}H${right + 5}M${x} ${plane.height - upper - 5}V${plane.height - lower + 5}" />`
-        : svg`<rect class="shape ${tone}" x=${left} y=${plane.height - upper} width=${right - left} height=${upper - lower} />`
-    }
+    ${outlineOf(shape, isOnGround(shape, data) ? 'shape' : 'shape over', plane, scale)}
+    ${shape.outline === 'circle' ? centre : nothing}
   </g>`;
 }
 

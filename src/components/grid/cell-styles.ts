@@ -104,6 +104,7 @@ export const cellStyles = css`
   .reason {
     color: var(--ink2);
     font-size: 12px;
+    font-stretch: 85%;
     line-height: 13px;
     white-space: normal;
     overflow: hidden;

@@ -1,4 +1,5 @@
 import type { ShownCell } from '../../document/shown.ts';
+import type { DrawingData } from '../drawing/data.ts';
 import type { PlotData } from '../plot/data.ts';
 import type { WindowPlotData } from '../plot/window-data.ts';
 
@@ -25,4 +26,5 @@ export interface LessonStep {
   readonly next: string;
   readonly curves?: PlotData;
   readonly window?: WindowPlotData;
+  readonly drawing?: DrawingData;
 }

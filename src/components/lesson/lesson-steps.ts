@@ -1,6 +1,7 @@
 import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { shownText } from '../../document/show-cell.ts';
+import '../drawing/cell-plot.ts';
 import '../plot/curve-plot.ts';
 import '../plot/window-plot.ts';
 import '../verdict-chip/verdict-chip.ts';
@@ -79,7 +80,7 @@ export class LessonSteps extends LitElement {
     /></label>`;
   }
 
-  #answer({ reveal, why, next, curves, window }: LessonStep): TemplateResult {
+  #answer({ reveal, why, next, curves, window, drawing }: LessonStep): TemplateResult {
     return html`<dl>
         ${reveal.map(
           ({ label, shown }) =>
@@ -97,6 +98,7 @@ export class LessonSteps extends LitElement {
       </dl>
       ${curves ? html`<curve-plot .data=${curves}></curve-plot>` : nothing}
       ${window ? html`<window-plot .data=${window}></window-plot>` : nothing}
+      ${drawing ? html`<cell-plot .data=${drawing}></cell-plot>` : nothing}
       <h3 class="why">Why</h3>
       <p>${why}</p>
       <p class="next">${next}</p>`;

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { compared } from './compared.ts';
 import type { PlotData } from './data.ts';
 import { draw, type Drawing } from './drawing.ts';
 import { standaloneSvg } from './export.ts';
@@ -65,7 +66,7 @@ export class CurvePlot extends LitElement {
         <h2>${data.title}</h2>
         <span class="detail">${this.#conditions(data, drawing)}</span>
         <span class="end">
-          ${this.#compared(data)}
+          ${compared(comparison(data), data.baseline)}
           <slot name="verdict"></slot>
           ${valuesButton(this.tableOpen, () => (this.tableOpen = !this.tableOpen))}
         </span>
@@ -120,15 +121,6 @@ export class CurvePlot extends LitElement {
   #conditions({ detail = '' }: PlotData, drawing: Drawing | undefined): string {
     const unit = drawing?.unit.symbol ?? '';
     return unit === '' || detail === '' || detail.startsWith('at ') ? `${unit} ${detail}`.trim() : `${unit}, ${detail}`;
-  }
-
-  #compared(data: PlotData): TemplateResult | typeof nothing {
-    const compared = comparison(data);
-    if (compared === 'none') return nothing;
-    if (compared === 'same') return html`<span class="compared">same as baseline</span>`;
-    return html`<span class="compared">
-      <svg viewBox="0 0 20 4" aria-hidden="true"><path class="ghost" d="M0 2H20" /></svg>${data.baseline ?? 'baseline'}
-    </span>`;
   }
 
   #stage(data: PlotData, drawing: Drawing): TemplateResult {

@@ -43,6 +43,12 @@ export function rowsOf({ window, ghost }: WindowPlotData): WindowRow[] {
   ];
 }
 
+/** How its limits stand to those of the baseline. */
+export function comparisonOf(data: WindowPlotData): 'none' | 'same' | 'changed' {
+  if (!data.ghost) return 'none';
+  return rowsOf(data).some(({ was }) => was !== undefined) ? 'changed' : 'same';
+}
+
 /** The outcome in words and how good it is: met strictly, only when the rules are stretched, or not at all. */
 export function outcomeOf({ window, system }: WindowPlotData): {
   readonly status: 'good' | 'caution' | 'fail';

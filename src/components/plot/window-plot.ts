@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { compared } from './compared.ts';
 import { standaloneSvg } from './export.ts';
 import { Faces } from './faces.ts';
 import { frameOf, type Frame } from './frame.ts';
@@ -13,7 +14,15 @@ import { Width } from './width.ts';
 import { frequencyTicks } from './ticks.ts';
 import { spellFrequency } from './unit.ts';
 import { windowStyles } from './window-styles.ts';
-import { octaveText, outcomeOf, rowsOf, windowFinding, type WindowPlotData, type WindowRow } from './window-data.ts';
+import {
+  comparisonOf,
+  octaveText,
+  outcomeOf,
+  rowsOf,
+  windowFinding,
+  type WindowPlotData,
+  type WindowRow,
+} from './window-data.ts';
 
 const ROW = 26;
 const HEAD = 24;
@@ -52,7 +61,7 @@ export class WindowPlot extends LitElement {
       <div class="head">
         <h2>${data.title}</h2>
         <span class="end">
-          ${this.#compared(data)}
+          ${compared(comparisonOf(data), data.baseline)}
           <slot name="verdict"></slot>
           ${valuesButton(this.tableOpen, () => (this.tableOpen = !this.tableOpen))}
         </span>
@@ -60,15 +69,6 @@ export class WindowPlot extends LitElement {
       </div>
       ${this.#width.pixels > 0 ? this.#picture(data) : nothing} ${this.tableOpen ? this.#table(data) : nothing}
     `;
-  }
-
-  #compared(data: WindowPlotData): TemplateResult | typeof nothing {
-    if (!data.ghost) return nothing;
-    const moved = rowsOf(data).some(({ was }) => was !== undefined);
-    if (!moved) return html`<span class="compared">same as baseline</span>`;
-    return html`<span class="compared">
-      <svg viewBox="0 0 20 4" aria-hidden="true"><path class="ghost" d="M0 2H20" /></svg>${data.baseline ?? 'baseline'}
-    </span>`;
   }
 
   #picture(data: WindowPlotData): TemplateResult {

@@ -6,6 +6,8 @@ import { unitNamed } from '../../units/table.ts';
 /** Numbers of one cell in the unit it is shown in. */
 export interface Digits {
   readonly symbol: string;
+  /** They count something, so between two of them there is nothing. */
+  readonly whole: boolean;
   /** SI to the unit shown, and back. */
   of(si: number): number;
   si(shown: number): number;
@@ -19,10 +21,11 @@ export interface Digits {
 
 export function digitsOf(quantity: QuantityName, unit: string, value: number, system: UnitSystem): Digits {
   const symbol = show(value, { quantity, system, ...(unit === '' ? {} : { unit }) }).unit;
-  const { si, offset = 0 } = unitNamed(symbol) ?? { si: 1 };
+  const { si, offset = 0, whole = false } = unitNamed(symbol) ?? { si: 1 };
   const plain = (shown: number): string => `${Number(shown.toPrecision(5))}`;
   return {
     symbol,
+    whole,
     of: (amount) => Number(((amount - offset) / si).toPrecision(12)),
     si: (shown) => Number((shown * si + offset).toPrecision(12)),
     number: (shown, decimals) => grouped(shown.toFixed(decimals)),

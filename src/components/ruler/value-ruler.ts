@@ -91,9 +91,9 @@ export class ValueRuler extends LitElement {
   }
 
   #stepAt(value: number): number {
-    return this.step === undefined
-      ? stepAt(this.#scale, value)
-      : Math.abs(this.#digits.of(this.step) - this.#digits.of(0));
+    if (this.step !== undefined) return Math.abs(this.#digits.of(this.step) - this.#digits.of(0));
+    const step = stepAt(this.#scale, value);
+    return this.#digits.whole ? Math.max(1, step) : step;
   }
 
   override render(): TemplateResult {

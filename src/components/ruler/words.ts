@@ -48,6 +48,7 @@ const SPOKEN: Readonly<Record<string, string>> = {
   K: 'kelvin',
   '%': 'percent',
   '×': 'times',
+  pcs: 'pieces',
   λ: 'wavelengths',
   '°': 'degrees',
   '°C': 'degrees Celsius',

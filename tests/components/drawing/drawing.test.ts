@@ -5,8 +5,9 @@ import { frontOf } from '../../../src/components/drawing/front.ts';
 import { placeAt, type Room } from '../../../src/components/drawing/laid.ts';
 import { lay } from '../../../src/components/drawing/lay.ts';
 import { rangeOf } from '../../../src/components/drawing/plane.ts';
-import { drawingFinding, readingsOf, spoken } from '../../../src/components/drawing/readings.ts';
+import { drawingComparison, drawingFinding, readingsOf, spoken } from '../../../src/components/drawing/readings.ts';
 import { isOnGround } from '../../../src/components/drawing/shapes.ts';
+import { along, quietest } from '../../../src/components/drawing/spots.ts';
 import { shortened } from '../../../src/components/drawing/words.ts';
 import { asChosen, pairs, price, priceCap } from './samples.ts';
 
@@ -134,6 +135,46 @@ describe('shapes', () => {
     expect(placeAt(places, 52, 50)).toBe(1);
     expect(placeAt(places, 80, 50)).toBe(0);
   });
+});
+
+describe('with a baseline behind it', () => {
+  test('bars, points and shapes tell what they were', () => {
+    const cheaper = { ...asChosen, parts: asChosen.parts.map((part) => ({ ...part, value: part.value / 2 })) };
+    const ghost = [cheaper, ...bars.bars.slice(1)];
+    expect(readingsOf({ ...bars, ghost }).map(spoken)).toEqual([
+      'As chosen: Drivers 192\u00a0¤, was 96\u00a0¤, Wood 70\u00a0¤, was 35\u00a0¤, together 262\u00a0¤, was 131\u00a0¤',
+      'Other: Drivers 144\u00a0¤, Wood 70\u00a0¤, together 214\u00a0¤',
+    ]);
+    const moved = { ...pairs, points: pairs.points.map((point) => ({ ...point, y: point.y - 0.05 })) };
+    expect(spoken(readingsOf({ ...points, ghost: [moved] })[0]!)).toContain('upwards 0.10\u00a0oct, was 0.05\u00a0oct');
+    const before: ShapesData = { ...panel, ghost: [[{ ...flange, left: 0.1 }, panel.grounds[0]![1]!]] };
+    expect(spoken(readingsOf(before)[0]!)).toContain('middle from left 110\u00a0mm, was 100\u00a0mm');
+    expect(spoken(readingsOf(before)[1]!)).not.toContain('was');
+  });
+
+  test('they say whether anything differs', () => {
+    expect(drawingComparison(bars)).toBe('none');
+    expect(drawingComparison({ ...bars, ghost: bars.bars })).toBe('same');
+    expect(drawingComparison({ ...panel, ghost: [[{ ...flange, left: 0.1 }]] })).toBe('changed');
+  });
+
+  test('an axis has room for both', () => {
+    const far = { ...asChosen, parts: [{ label: 'Drivers', line: 'woofer' as const, value: 4000 }] };
+    const width = (data: BarsData): string =>
+      JSON.stringify(lay(data, room).picture.values).match(/"([\d ]+) ¤"/)?.[1] ?? '';
+    expect(Number(width({ ...bars, ghost: [far] }).replaceAll(' ', ''))).toBeGreaterThanOrEqual(4000);
+    expect(Number(width(bars).replaceAll(' ', ''))).toBeLessThan(4000);
+  });
+});
+
+test('words stand where the least is in their way', () => {
+  const box = (x: number, y: number) => ({ x, y, width: 10, height: 10 });
+  const line = along([
+    { x: 0, y: 0 },
+    { x: 40, y: 40 },
+  ]);
+  expect(quietest([box(0, 0), box(20, 0), box(30, 0)], line)).toEqual(box(20, 0));
+  expect(quietest([], line)).toBeUndefined();
 });
 
 test('an axis holds all its values and has even steps', () => {
