@@ -2,7 +2,9 @@ import { afterAll, expect, test } from 'vitest';
 import { catalogue } from '../functions/index.ts';
 import { createEngine } from '../src/engine/direct.ts';
 import { ask } from './witnesses/ask.ts';
+import { identities } from './witnesses/identities.ts';
 import { witnesses } from './witnesses/index.ts';
+import { testedNames } from './witnesses/tested-names.ts';
 import { simulated } from './witnesses/simulated.ts';
 import { shareOf, vouchedBy, type Witness } from './witnesses/witness.ts';
 
@@ -23,10 +25,38 @@ test.fails.each(named(witnesses.filter(({ disagrees }) => disagrees !== undefine
   expect(shareOf(witness, await ask(engine, witness)), witness.disagrees).toBeLessThanOrEqual(1);
 });
 
+test.each(identities.map((each) => [`${each.vouches.join(', ')}: ${each.because}`, each] as const))(
+  '%s',
+  async (_, { formula, equals, cells, within, because }) => {
+    const [one, other] = [
+      await ask(engine, { formula, ...(cells && { cells }) }),
+      await ask(engine, { formula: equals, ...(cells && { cells }) }),
+    ];
+    expect(one).toBeTypeOf('number');
+    expect(
+      Math.abs(Number(one) - Number(other)),
+      `${String(one)} and ${String(other)}: ${because}`,
+    ).toBeLessThanOrEqual(within * Math.abs(Number(other)));
+  },
+);
+
 test('every function of the catalogue has a witness, and every witness vouches for one', () => {
   const agreed = witnesses.filter(({ disagrees }) => disagrees === undefined);
   const vouched = new Set([...agreed.flatMap(vouchedBy), ...simulated.flatMap(({ vouches }) => vouches)]);
   const names = new Set(catalogue.map(({ name }) => name));
   expect([...names].filter((name) => !vouched.has(name))).toEqual([]);
   expect([...vouched].filter((name) => !names.has(name))).toEqual([]);
+});
+
+test('every function is vouched for a second time, in another way than by its first witness', () => {
+  const first = new Map<string, Set<string>>();
+  for (const witness of witnesses)
+    if (witness.disagrees === undefined)
+      for (const name of vouchedBy(witness)) first.set(name, (first.get(name) ?? new Set()).add(witness.source));
+  const again = new Set([...identities, ...simulated].flatMap(({ vouches }) => vouches));
+  const tested = testedNames();
+  const once = catalogue.filter(
+    ({ name }) => !again.has(name) && !tested.has(name) && (first.get(name)?.size ?? 0) < 2,
+  );
+  expect(once.map(({ name }) => name)).toEqual([]);
 });

@@ -19,7 +19,7 @@ export const ruleRounding = define({
   source: { source: 'practice', at: 'radius of an eighth of a wavelength; half of that as a stretch' },
   example: { formula: '=RULE.ROUNDING("19 mm", "2.3 kHz")', gives: { status: 'good' } },
   remarks:
-    'Take the frequency from which EDGE.DIFFRACTION shows ripple that disturbs. EDGE.RADIUS_FREQUENCY turns the rule round. Dust of wood and boards harms the lungs: wear a mask at the router.',
+    'At an eighth of a wavelength the edge sends back 1.6 dB less than a sharp one, at a quarter 7 dB. Take the frequency from which EDGE.DIFFRACTION shows ripple that disturbs. EDGE.RADIUS_FREQUENCY turns the rule round. Dust of wood and boards harms the lungs: wear a mask at the router.',
   compute(given) {
     const wave = soundSpeed / given.from;
     return judge({

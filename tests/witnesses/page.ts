@@ -6,6 +6,7 @@ import type { SheetEngine } from '../../src/engine/types.ts';
 import { show } from '../../src/units/show.ts';
 import { ask } from './ask.ts';
 import { apartOf } from './disagreement.ts';
+import { identities } from './identities.ts';
 import { witnesses } from './index.ts';
 import { simulated } from './simulated.ts';
 import { shareOf, vouchedBy, type Witness } from './witness.ts';
@@ -90,6 +91,18 @@ function simulatedRows(name: string): readonly string[] {
     });
 }
 
+/** What comes to the same by another way, and how far apart the two are. */
+async function identityRows(engine: SheetEngine, name: string): Promise<readonly string[]> {
+  const rows = [];
+  for (const { formula, equals, cells, because } of identities.filter(({ vouches }) => vouches.includes(name))) {
+    const given = cells === undefined ? {} : { cells };
+    const [one, other] = [await ask(engine, { formula, ...given }), await ask(engine, { formula: equals, ...given })];
+    const apart = Math.abs(Number(one) / Number(other) - 1).toExponential(1);
+    rows.push(`- Two ways to one number, ${apart} apart: ${because}; \`${formula}\` and \`${equals}\`.`);
+  }
+  return rows;
+}
+
 async function section(engine: SheetEngine, definition: AnyFunction): Promise<string> {
   const { name, summary, parameters, returns, source, example, remarks } = definition;
   const own = witnesses.filter((witness) => vouchedBy(witness).includes(name));
@@ -114,6 +127,7 @@ async function section(engine: SheetEngine, definition: AnyFunction): Promise<st
       ...rows.map(({ line }) => line),
     ].join('\n'),
     ...simulatedRows(name),
+    ...(await identityRows(engine, name)),
     `Worst disagreement: ${(100 * worst).toPrecision(2)} % of what is allowed.`,
   ].join('\n\n');
 }
@@ -132,7 +146,7 @@ function byFamily(): ReadonlyMap<string, readonly AnyFunction[]> {
 export async function page(engine: SheetEngine): Promise<string> {
   const parts = [
     '# The functions and what vouches for them',
-    `${String(catalogue.length)} functions, ${String(witnesses.length)} numbers from outside, ${String(simulated.length)} simulated circuits, ${String(witnesses.filter(({ disagrees }) => disagrees !== undefined).length)} published numbers that we do not come to. All values in SI.`,
+    `${String(catalogue.length)} functions, ${String(witnesses.length)} numbers from outside, ${String(simulated.length)} simulated circuits, ${String(identities.length)} numbers come to by two ways, ${String(witnesses.filter(({ disagrees }) => disagrees !== undefined).length)} published numbers that we do not come to. All values in SI.`,
   ];
   for (const [family, members] of byFamily()) {
     parts.push(`## ${family}`);

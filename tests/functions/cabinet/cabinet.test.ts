@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { basketTable } from '../../../functions/cabinet/basket.ts';
-import { cabinetCutList, cabinetSheets } from '../../../functions/cabinet/cut-list.ts';
+import { cabinetCutList, cabinetLayout, cabinetSheets } from '../../../functions/cabinet/cut-list.ts';
 import { materialOf, partsOf, joints } from '../../../functions/cabinet/parts.ts';
 import { panelMode } from '../../../functions/cabinet/panel.ts';
 import { cabinetDepthFor, cabinetHeightFor, cabinetNetVolume } from '../../../functions/cabinet/volume.ts';
 import { Problem } from '../../../functions/values/problem.ts';
+import type { TableRecord } from '../../../functions/values/table.ts';
 
 const context = { quantity: 'ratio' } as const;
 const cabinet = { height: 0.36, width: 0.22, depth: 0.28, thickness: 0.015 };
@@ -35,6 +36,46 @@ describe('volume', () => {
 
   test('more inside than the cabinet holds is refused', () => {
     expect(cabinetNetVolume.compute({ ...cabinet, displaced: 0.02 }, context)).toBeInstanceOf(Problem);
+  });
+});
+
+describe('layout', () => {
+  test('on a grid of 5 mm no place is under two panels, and the panels of the cut list are all there', () => {
+    const given = {
+      height: 0.9,
+      width: 0.25,
+      depth: 0.35,
+      thickness: 0.018,
+      joint: 'front covers' as const,
+      braces: 2,
+      solid: 0.5,
+      cabinets: 4,
+      sheetLength: 2.5,
+      sheetWidth: 1.25,
+      kerf: 0.003,
+      grain: 'any' as const,
+    };
+    const placed = (cabinetLayout.compute(given, context) as TableRecord).rows.map((row) => row.slice(1) as number[]);
+    const wanted = (cabinetCutList.compute(given, context) as TableRecord).rows.flatMap(([, count, ...size]) =>
+      Array.from({ length: Number(count) }, () => (size.slice(0, 2) as number[]).map((edge) => edge.toFixed(6)).sort()),
+    );
+    const found = placed.map(([, , , ...size]) =>
+      size
+        .slice(0, 2)
+        .map((edge) => edge.toFixed(6))
+        .sort(),
+    );
+    expect(found.map(String).sort()).toEqual(wanted.map(String).sort());
+    const sheets = Math.max(...placed.map(([sheet]) => sheet!));
+    for (let sheet = 1; sheet <= sheets; sheet += 1)
+      for (let x = 0.0025; x < 2.5; x += 0.005)
+        for (let y = 0.0025; y < 1.25; y += 0.005) {
+          const over = placed.filter(
+            ([on, left, below, along, across]) =>
+              on === sheet && x > left! && x < left! + along! && y > below! && y < below! + across!,
+          );
+          if (over.length > 1) throw new Error(`two panels at ${String(x)}, ${String(y)} on sheet ${String(sheet)}`);
+        }
   });
 });
 

@@ -31,7 +31,58 @@ const pieces = fc.array(
   { minLength: 1, maxLength: 25 },
 );
 
+/** Whether pieces of whole units can lie on so many sheets of 6 by 4 units, by trying every place, turned and not. */
+function canLie(wanted: readonly Piece[], sheets: number): boolean {
+  const [long, wide] = [6, 4];
+  const taken = new Uint8Array(sheets * long * wide);
+  const cells = ({ length, width }: Pick<Piece, 'length' | 'width'>, start: number): number[] | undefined => {
+    const [x, y] = [start % long, Math.floor(start / long)];
+    if (x + length > long || (y % wide) + width > wide) return undefined;
+    const found = Array.from(
+      { length: length * width },
+      (_, at) => start + (at % length) + Math.floor(at / length) * long,
+    );
+    return found.some((cell) => taken[cell] === 1) ? undefined : found;
+  };
+  const lay = ([piece, ...others]: readonly Piece[]): boolean => {
+    if (piece === undefined) return true;
+    for (const [length, width] of [
+      [piece.length, piece.width],
+      [piece.width, piece.length],
+    ] as const)
+      for (let start = 0; start < taken.length; start += 1) {
+        const under = cells({ length, width }, start);
+        if (under === undefined) continue;
+        for (const cell of under) taken[cell] = 1;
+        if (lay(others)) return true;
+        for (const cell of under) taken[cell] = 0;
+      }
+    return false;
+  };
+  return lay(wanted);
+}
+
 describe('panels on sheets', () => {
+  test('take the fewest sheets that trying every place finds, or one more where the saw cannot follow', () => {
+    const unit = fc.record({ length: fc.integer({ min: 1, max: 5 }), width: fc.integer({ min: 1, max: 4 }) });
+    let more = 0;
+    fc.assert(
+      fc.property(fc.array(unit, { minLength: 1, maxLength: 6 }), (sizes) => {
+        const wanted = sizes.map(({ length, width }) => piece(length, width));
+        const placed = nest(wanted, { length: 6, width: 4, kerf: 0 })!;
+        const sheets = Math.max(...placed.map((each) => each.sheet));
+        const most = [...wanted].sort((one, other) => other.length * other.width - one.length * one.width);
+        let fewest = 1;
+        while (!canLie(most, fewest)) fewest += 1;
+        expect(sheets).toBeGreaterThanOrEqual(fewest);
+        expect(sheets).toBeLessThanOrEqual(fewest + 1);
+        more += sheets - fewest;
+      }),
+      { numRuns: 100 },
+    );
+    expect(more).toBeLessThanOrEqual(10);
+  });
+
   test('lie inside, apart by the kerf, all of them, and every one can be sawn free', () => {
     fc.assert(
       fc.property(pieces, (wanted) => {

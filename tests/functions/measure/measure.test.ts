@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { filterSlope } from '../../../functions/crossover/filter-slope.ts';
-import { checkCurve, checkMass, checkOhms, checkSymmetry, nearOffset } from '../../../functions/measure/checks.ts';
+import {
+  checkCurve,
+  checkMass,
+  checkOhms,
+  checkSymmetry,
+  gateLimit,
+  nearOffset,
+} from '../../../functions/measure/checks.ts';
 import { measureImpedance, measureLevel, measureMinimumPhase } from '../../../functions/measure/curves.ts';
 import { driverImpedanceAt, fitSweep, peakOf } from '../../../functions/measure/fit-sweep.ts';
 import { readLine, readMeasured, type Measured } from '../../../functions/measure/read-table.ts';
@@ -323,6 +330,21 @@ describe('gates', () => {
     ) as Curve;
     expect(status(checkCurve.compute({ curve, from: 50, to: 500 }, plain))).toBe('fail');
     expect(status(checkCurve.compute({ curve, from: 100, to: 500 }, plain))).toBe('caution');
+  });
+  test('a window tells nothing between nought and one over its length: there a sine has its first null in it', () => {
+    const window = 0.004;
+    const limit = gateLimit.compute({ window }, plain) as number;
+    const seen = (frequency: number): number => {
+      let [re, im] = [0, 0];
+      for (let step = 0; step < 4000; step += 1) {
+        const angle = (2 * Math.PI * frequency * window * (step + 0.5)) / 4000;
+        re += Math.cos(angle) / 4000;
+        im += Math.sin(angle) / 4000;
+      }
+      return Math.hypot(re, im);
+    };
+    expect(seen(limit)).toBeLessThan(1e-9);
+    for (let share = 0.05; share < 1; share += 0.05) expect(seen(share * limit)).toBeGreaterThan(0.05);
   });
   test('near and far pressure of a small piston: ρcU against k·ρc·U·a²/(2r)', () => {
     const [a, r, k] = [0.06, 1, 0.5];

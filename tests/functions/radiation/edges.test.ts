@@ -92,6 +92,50 @@ describe('rounding and place', () => {
     const wavelength = c / number('EDGE.RADIUS_FREQUENCY', { radius });
     expect((radius * (Math.PI / 2 + 1)) / wavelength).toBeCloseTo(0.32, 2);
   });
+  /** What a rounding leaves of an edge that sends back 1 when sharp: mean of e^(−jk·path) along its quarter turn, by Simpson. */
+  const left = (radiusInWaves: number): Record<'re' | 'im', number> => {
+    const steps = 2000;
+    const sum = { re: 0, im: 0 };
+    for (let step = 0; step <= steps; step += 1) {
+      const turn = ((step / steps) * Math.PI) / 2;
+      const angle = 2 * Math.PI * radiusInWaves * (turn + 1 - Math.cos(turn));
+      const weight = (step === 0 || step === steps ? 1 : step % 2 === 1 ? 4 : 2) / (3 * steps);
+      sum.re += weight * Math.cos(angle);
+      sum.im -= weight * Math.sin(angle);
+    }
+    return sum;
+  };
+  const dB = ({ re, im }: Record<'re' | 'im', number>): number => 20 * Math.log10(Math.hypot(re, im));
+  test('a rounding of an eighth of a wavelength begins to help, of a sixteenth hardly, of a quarter plainly', () => {
+    expect([1 / 16, 1 / 8, 1 / 4].map((radius) => dB(left(radius)).toFixed(1))).toEqual(['-0.4', '-1.6', '-7.3']);
+    const status = (share: number): string =>
+      verdict('RULE.ROUNDING', { radius: (share * c) / 2000, from: 2000 }).status;
+    expect([1 / 17, 1 / 15, 1 / 8.1, 1 / 7.9].map(status)).toEqual(['fail', 'caution', 'caution', 'good']);
+    // The rule turns good where EDGE.RADIUS_FREQUENCY says that the radius begins to help.
+    const from = number('EDGE.RADIUS_FREQUENCY', { radius: 0.019 });
+    expect(verdict('RULE.ROUNDING', { radius: 0.019, from: from * 1.001 }).status).toBe('good');
+    expect(verdict('RULE.ROUNDING', { radius: 0.019, from: from * 0.999 }).status).toBe('caution');
+  });
+  test('the diffraction of a panel has its edges weakened by just that', () => {
+    const radius = 0.02;
+    const sharp = curve('EDGE.DIFFRACTION', place);
+    // The same flat within a panel that is larger by the rounding all round.
+    const round = curve('EDGE.DIFFRACTION', {
+      width: place.width + 2 * radius,
+      height: place.height + 2 * radius,
+      x: place.x + radius,
+      y: place.y + radius,
+      radius,
+    });
+    const edgeOf = ({ y, phase }: typeof sharp, index: number): Record<'re' | 'im', number> => ({
+      re: 1 - 10 ** (y[index]! / 20) * Math.cos(phase![index]!),
+      im: -(10 ** (y[index]! / 20)) * Math.sin(phase![index]!),
+    });
+    for (const index of [150, 250, 330, 400]) {
+      const weakened = dB(edgeOf(round, index)) - dB(edgeOf(sharp, index));
+      expect(weakened).toBeCloseTo(dB(left((radius * frequencies[index]!) / c)), 2);
+    }
+  });
   test('three equal distances are named with their frequency, three unequal ones pass', () => {
     const middle = verdict('EDGE.PLACE_VERDICT', { width: 0.22, height: 0.38, x: 0.11, y: 0.27 });
     expect(middle.status).toBe('caution');
