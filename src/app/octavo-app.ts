@@ -16,6 +16,7 @@ import type * as Rest from './after-first-paint.ts';
 import type { AppHost, Page } from './app-host.ts';
 import { GridActs } from './grid-acts.ts';
 import { gridView } from './grid-view.ts';
+import { Pace } from './pace.ts';
 import { railView } from './rail-view.ts';
 import { actionOf } from './key-bindings.ts';
 import { stepped } from '../components/grid/keys.ts';
@@ -28,9 +29,6 @@ import { SheetModel } from './sheet-model.ts';
 import { sheetTitle } from './sheet-title.ts';
 import { countVerdicts } from './tally.ts';
 import './top-bar.ts';
-
-/** Milliseconds that what was typed waits to be drawn together with what follows from it. */
-const PATIENCE = 12;
 
 /** The whole page: bar, rail, sheet with its head, dock. Holds what is selected; everything else is in the session. */
 @customElement('octavo-app')
@@ -54,12 +52,7 @@ export class OctavoApp extends LitElement implements AppHost {
   readonly acts = new GridActs(this);
   #model: SheetModel | undefined;
   #timing = '';
-  #isEdited = false;
-  /** Kept when the engine has answered the last edit, or patience is at its end. */
-  #answer: Promise<void> | undefined;
-  #answered: (() => void) | undefined;
-  /** Kept in the frame after the last draw. */
-  #beat: Promise<unknown> | undefined;
+  readonly #pace = new Pace();
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -142,15 +135,8 @@ export class OctavoApp extends LitElement implements AppHost {
     return this.renderRoot.querySelector('sheet-head');
   }
 
-  /** What was typed and all that follows from it are drawn together where the engine answers soon, and no more than once a
-   *  frame: layout then happens once, whatever followed. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.#isEdited && !document.hidden) {
-      await this.#answer;
-      await this.#beat;
-      this.#beat = new Promise(requestAnimationFrame);
-    }
-    this.#isEdited = false;
+    await this.#pace.turn();
     await super.scheduleUpdate();
   }
 
@@ -286,14 +272,13 @@ export class OctavoApp extends LitElement implements AppHost {
   };
 
   readonly #edited = (event: Event): void => {
-    const { document, places, timing } = (event as CustomEvent<WorkbookChange>).detail;
-    if (timing) this.#answered?.();
-    else if (document) this.#answer = new Promise((answered) => setTimeout((this.#answered = answered), PATIENCE));
+    const change = (event as CustomEvent<WorkbookChange>).detail;
+    const { places, timing } = change;
+    this.#pace.hear(change);
     if (timing && places !== 'all') {
       const took = timing.compile + timing.evaluate;
       this.#timing = `${String(places.length)} cells followed in ${took < 10 ? took.toFixed(1) : took.toFixed(0)} ms`;
     }
-    this.#isEdited = true;
     this.revision++;
   };
 }

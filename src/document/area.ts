@@ -1,32 +1,13 @@
 import { formatAddress, parseAddress } from '../formula/address.ts';
+import { readRectangle, type Rectangle } from '../formula/area.ts';
 
-/** A rectangle of cells; rows and columns count from 0, both ends are inside. */
-export interface Rectangle {
-  readonly top: number;
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
-}
+export { readRectangle, type Rectangle };
 
 /** Reads `B4` or `B4:C18`, corners in any order. A text that is neither is a mistake of the program. */
 export function rectangleOf(cells: string): Rectangle {
   const rectangle = readRectangle(cells);
   if (!rectangle) throw new Error(`"${cells}" is no cell and no range of cells.`);
   return rectangle;
-}
-
-/** The same, giving nothing for a text that is no area. */
-export function readRectangle(cells: string): Rectangle | undefined {
-  const [first = '', last = first, ...more] = cells.split(':');
-  const a = parseAddress(first);
-  const b = parseAddress(last);
-  if (!a || !b || more.length > 0) return undefined;
-  return {
-    top: Math.min(a.row, b.row),
-    left: Math.min(a.column, b.column),
-    bottom: Math.max(a.row, b.row),
-    right: Math.max(a.column, b.column),
-  };
 }
 
 export function formatRectangle({ top, left, bottom, right }: Rectangle): string {

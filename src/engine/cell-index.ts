@@ -1,8 +1,10 @@
 import { compile } from '../formula/compile.ts';
+import { readRectangle, type Rectangle } from '../formula/area.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { readContent, type Content } from '../formula/content.ts';
 import { sameType, typeOfContent, UNKNOWN } from '../formula/type-of.ts';
 import type { CellType, Compiled, Functions, Scope } from '../formula/types.ts';
+import { Spills } from './spills.ts';
 import type { Place, SheetContent, Writing } from './types.ts';
 
 export const keyOf = ({ sheet, cell }: Place): string => `${sheet}!${cell}`;
@@ -21,12 +23,9 @@ export interface Entry {
   readonly type: CellType;
 }
 
-interface Area {
+/** Cells that a formula refers to together. */
+interface Area extends Rectangle {
   readonly key: string;
-  readonly top: number;
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
 }
 
 const EMPTY: CellType = { kind: 'empty' };
@@ -43,6 +42,7 @@ export class CellIndex {
   readonly #compiling = new Set<string>();
   readonly #waiting = new Set<string>();
   #circular: ReadonlySet<string> = new Set();
+  readonly #spills = new Spills();
   /** The formulas that wait for one further down their chain of types. */
   readonly #chain = new Set<string>();
   /** A formula too far down the chain to be compiled within the one that asks. */
@@ -117,6 +117,25 @@ export class CellIndex {
     return touched;
   }
 
+  /** Tells to which formula cells belong into which a column spills, `undefined` where none does any more. Gives the cells
+   *  that mean something else now. */
+  spill(owners: ReadonlyMap<string, string | undefined>): Set<string> {
+    for (const [key, owner] of owners) if (this.#spills.give(key, owner)) this.#enqueueUsers(key);
+    const touched = new Set<string>();
+    this.#settle(touched);
+    return touched;
+  }
+
+  /** The cells into which the column of a formula spills. */
+  membersOf(key: string): Iterable<string> {
+    return this.#spills.membersOf(key);
+  }
+
+  /** The formula whose column spills into a cell. */
+  ownerOf(key: string): Entry | undefined {
+    return this.#entries.get(this.#spills.ownerOf(key) ?? '');
+  }
+
   /** Compiles what waits until no type changes any more. */
   #settle(touched: Set<string>): void {
     const times = new Map<string, number>();
@@ -176,7 +195,8 @@ export class CellIndex {
       cellsNamed: (id, name) => this.#names.get(id)?.get(name.toLowerCase()),
       namesOf: (id) => [...(this.#sheets.find((each) => each.id === id)?.names.keys() ?? [])],
       typeOf: (id, cell) => {
-        const key = `${id}!${cell}`;
+        const own = `${id}!${cell}`;
+        const key = this.#entries.has(own) ? own : (this.#spills.ownerOf(own) ?? own);
         if (this.#waiting.has(key) && !this.#chain.has(key)) this.#compileWithin(key, touched);
         return this.#entries.get(key)?.type ?? EMPTY;
       },
@@ -226,7 +246,7 @@ export class CellIndex {
 
   *#used(key: string): Generator<string> {
     for (const { sheet, cells } of this.#entries.get(key)?.compiled?.references ?? []) {
-      const area = areaOf(key, cells);
+      const area = readRectangle(cells);
       if (!area) continue;
       for (let row = area.top; row <= area.bottom; row++) {
         for (let column = area.left; column <= area.right; column++) {
@@ -239,6 +259,7 @@ export class CellIndex {
 
   #enqueueUsers(key: string): void {
     for (const user of this.users(key)) this.#waiting.add(user);
+    for (const below of this.#spills.membersOf(key)) for (const user of this.users(below)) this.#waiting.add(user);
   }
 
   #remember(key: string, { references }: Compiled): void {
@@ -249,9 +270,9 @@ export class CellIndex {
         this.#cellUsers.set(at, users.add(key));
         continue;
       }
-      const area = areaOf(key, cells);
+      const area = readRectangle(cells);
       const onSheet = this.#areaUsers.get(sheet) ?? new Map<string, readonly Area[]>();
-      if (area) onSheet.set(key, [...(onSheet.get(key) ?? []), area]);
+      if (area) onSheet.set(key, [...(onSheet.get(key) ?? []), { key, ...area }]);
       this.#areaUsers.set(sheet, onSheet);
     }
   }
@@ -262,20 +283,6 @@ export class CellIndex {
       this.#areaUsers.get(sheet)?.delete(key);
     }
   }
-}
-
-function areaOf(key: string, cells: string): Area | undefined {
-  const [first = '', last = first] = cells.split(':');
-  const a = parseAddress(first);
-  const b = parseAddress(last);
-  if (!a || !b) return undefined;
-  return {
-    key,
-    top: Math.min(a.row, b.row),
-    left: Math.min(a.column, b.column),
-    bottom: Math.max(a.row, b.row),
-    right: Math.max(a.column, b.column),
-  };
 }
 
 /** From the beginning, which nothing comes before, to a cell. */

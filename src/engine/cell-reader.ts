@@ -1,6 +1,4 @@
-import { columnLetters, parseAddress } from '../formula/address.ts';
 import { UNKNOWN } from '../formula/type-of.ts';
-import type { CellType } from '../formula/types.ts';
 import { keyOf, placeOf, type CellIndex } from './cell-index.ts';
 import { EMPTY, findingsOf, problem, titleOf } from './cell-state.ts';
 import type { Loops } from './loops.ts';
@@ -35,7 +33,7 @@ export class CellReader {
     if (typeof raw === 'string') spot.handles = RecordStore.handlesIn(raw);
     else if (spot.handles.length > 0) spot.handles = NO_WORDS;
     const value = this.read(raw, place);
-    const type = entry?.type ?? this.#typeOfSpilled(place, value);
+    const type = entry?.type ?? (value.kind === 'empty' ? EMPTY : (this.#index.ownerOf(key)?.type ?? UNKNOWN));
     const findings = findingsOf(entry, spot, value);
     const unit = entry?.content.kind === 'quantity' ? entry.content.unit : undefined;
     return unit === undefined
@@ -60,16 +58,5 @@ export class CellReader {
     const loop = this.#loops.of(keyOf(at ?? place)).map(placeOf);
     const text = loopText(loop, place.sheet, 'origin' in origin, this.#nameOf);
     return { ...problem(text), ...origin };
-  }
-
-  /** A cell into which a column spills has the type of the formula above. */
-  #typeOfSpilled({ sheet, cell }: Place, value: CellValue): CellType {
-    const at = parseAddress(cell);
-    if (value.kind === 'empty' || !at) return EMPTY;
-    for (let row = at.row - 1; row >= 0; row--) {
-      const above = this.#index.get(`${sheet}!${columnLetters(at.column)}${String(row + 1)}`);
-      if (above) return above.type;
-    }
-    return UNKNOWN;
   }
 }

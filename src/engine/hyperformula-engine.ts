@@ -12,6 +12,7 @@ import { functionsByName } from '../formula/types.ts';
 import { CellIndex, keyOf, placeOf } from './cell-index.ts';
 import { CellReader } from './cell-reader.ts';
 import { emptyAt, isNothing, ownDoubts, problem, withDoubts, withNumber } from './cell-state.ts';
+import { columnOwners, type Outcome as Done } from './column-owners.ts';
 import { Doubts } from './doubts.ts';
 import { language } from './language.ts';
 import { Loops } from './loops.ts';
@@ -24,14 +25,10 @@ import { sameState } from './same-state.ts';
 import { columnRuns, Spots, type Spot } from './spots.ts';
 import type { CellState, Changes, Place, SheetContent, SheetEngine, Writing } from './types.ts';
 
+type Outcome = Done<ExportedCellChange>;
+
 /** What is learnt from one calculation leads to another, so often at most. */
 const MOST_ROUNDS = 5;
-
-/** What the engine did: the cells whose meaning may have changed, and those whose values did. */
-interface Outcome {
-  readonly spots: readonly Spot[];
-  readonly changes: readonly unknown[];
-}
 
 /** The engine on HyperFormula: this file and the plugin are all that know it. Sheets go by their ids there. */
 export class HyperFormulaEngine implements SheetEngine {
@@ -120,7 +117,8 @@ export class HyperFormulaEngine implements SheetEngine {
   }
 
   async functions(): Promise<readonly FunctionDescription[]> {
-    return this.#definitions.map(description);
+    // Without compute, for a function cannot leave its thread.
+    return this.#definitions.map((definition) => ({ ...definition, compute: undefined }));
   }
 
   async dependents(place: Place): Promise<readonly Place[]> {
@@ -173,9 +171,11 @@ export class HyperFormulaEngine implements SheetEngine {
     return outcome;
   }
 
-  /** Notes which formulas stand in loops, and which columns have no room; gives the cells to be set anew. */
-  #learn({ spots, changes }: Outcome): ReadonlySet<string> {
-    const anew = new Set<string>();
+  /** Notes into which cells columns spill, which formulas stand in loops, and which columns have no room; gives the cells to
+   *  be set anew. */
+  #learn(outcome: Outcome): ReadonlySet<string> {
+    const { spots, changes } = outcome;
+    const anew = this.#index.spill(columnOwners(outcome, this.#index, this.#spots, this.#hf));
     const isFreed = spots.some(({ key }) => !this.#index.get(key));
     if (isFreed) for (const key of this.#crowded) anew.add(key);
     const circular = new Set(this.#circular);
@@ -188,7 +188,6 @@ export class HyperFormulaEngine implements SheetEngine {
     };
     for (const spot of spots) note(spot, this.#hf.getCellValue(spot.address));
     for (const change of changes) {
-      if (!(change instanceof ExportedCellChange)) continue;
       if (isWatching || change.newValue instanceof DetailedCellError)
         note(this.#spots.at(change.address), change.newValue);
     }
@@ -202,10 +201,14 @@ export class HyperFormulaEngine implements SheetEngine {
   #set(keys: ReadonlySet<string>): Outcome {
     const spots = this.#spotsOf(keys);
     try {
-      return { spots, changes: this.#hf.batch(() => this.#setCells(spots)) };
+      return { spots, changes: this.#batch(() => this.#setCells(spots)) };
     } catch (failure) {
       return this.#recover(spots, failure);
     }
+  }
+
+  #batch(set: () => void): readonly ExportedCellChange[] {
+    return this.#hf.batch(set).filter((change) => change instanceof ExportedCellChange);
   }
 
   #setCells(spots: readonly Spot[], refused?: ReadonlySet<Spot>, message = ''): void {
@@ -230,7 +233,7 @@ export class HyperFormulaEngine implements SheetEngine {
       if (this.#hf.isThereSomethingToUndo()) this.#hf.undo();
       const refused = formulas(tried);
       try {
-        const changes = this.#hf.batch(() => this.#setCells(tried, refused, message));
+        const changes = this.#batch(() => this.#setCells(tried, refused, message));
         for (const { key } of refused) this.#failed.add(key);
         // Whatever the failed attempt computed may be anywhere below.
         return { spots: all, changes };
@@ -242,12 +245,7 @@ export class HyperFormulaEngine implements SheetEngine {
   }
 
   #spotsOf(keys: Iterable<string>): Spot[] {
-    const spots: Spot[] = [];
-    for (const key of keys) {
-      const spot = this.#spots.of(placeOf(key));
-      if (spot) spots.push(spot);
-    }
-    return spots;
+    return [...keys].flatMap((key) => this.#spots.of(placeOf(key)) ?? []);
   }
 
   /** The states that are others than those last told. */
@@ -255,7 +253,6 @@ export class HyperFormulaEngine implements SheetEngine {
     const cells: CellState[] = [];
     const rest = new Set([...spots, ...this.#doubts.takeChanged()]);
     for (const change of changes) {
-      if (!(change instanceof ExportedCellChange)) continue;
       const spot = this.#spots.at(change.address);
       if (!spot) continue;
       const isSet = rest.size > 0 && rest.delete(spot);
@@ -278,9 +275,8 @@ export class HyperFormulaEngine implements SheetEngine {
     }
     for (const spot of rest) this.#tell(spot, this.#hf.getCellValue(spot.address), cells);
     // A column may have another type now and the same numbers.
-    for (const set of spots) {
-      for (const spot of this.#spots.spilledBelow(set)) this.#tell(spot, this.#hf.getCellValue(spot.address), cells);
-    }
+    const below = spots.flatMap(({ key }) => [...this.#index.membersOf(key)]);
+    for (const spot of this.#spotsOf(below)) this.#tell(spot, this.#hf.getCellValue(spot.address), cells);
     return cells;
   }
 
@@ -294,12 +290,6 @@ export class HyperFormulaEngine implements SheetEngine {
   #nameOf(id: string): string {
     return this.#sheets.find((sheet) => sheet.id === id)?.name ?? id;
   }
-}
-
-/** Without compute, for a function cannot leave its thread. */
-function description(definition: AnyFunction): FunctionDescription {
-  const declared = { ...definition, compute: undefined };
-  return declared;
 }
 
 function mark(set: Set<string>, key: string, isIn: boolean): void {

@@ -91,16 +91,6 @@ export class Spots {
     return this.#last;
   }
 
-  /** The cells below one into which its column spills. */
-  *spilledBelow({ address: { sheet, row, col } }: Spot): Generator<Spot> {
-    const rows = this.#sheets.get(sheet)?.columns.get(col);
-    for (let below = row + 1; ; below++) {
-      const spot = rows?.get(below);
-      if (!spot?.told || spot.isTyped) return;
-      yield spot;
-    }
-  }
-
   of({ sheet, cell }: Place): Spot | undefined {
     const number = this.#numbers.get(sheet);
     const at = parseAddress(cell);
