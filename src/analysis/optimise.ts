@@ -25,8 +25,8 @@ const STARTS = 4;
 const BROKEN = 1e6;
 /** Digits with which values are typed, the fewest first that serve. */
 const DIGITS = [3, 4, 6, 9, undefined] as const;
-/** So near the best counts as reaching it, as a share. */
-const NEAR = 1e-3;
+/** So near the best counts as reaching it, as a share; how far a curve moves need not be so exact. */
+const NEAR = { number: 1e-3, flatness: 5e-3 } as const;
 
 /** Finds where some inputs, within bounds, make a result as small, large or flat as can be while verdicts are kept: a grid over
  *  the bounds, and from its best places downhill. A valley narrower than a step of the grid can be missed. What is given as found
@@ -167,10 +167,11 @@ class Optimiser {
   async #typed(values: readonly number[]): Promise<Optimum['found']> {
     const limit = this.#weigh(await this.#runner.exact(values));
     if (limit >= BROKEN / 2) return undefined;
+    const near = this.#question.objective.kind === 'flattest' ? NEAR.flatness : NEAR.number;
     for (const digits of DIGITS) {
       for (const candidate of digits === undefined ? [values] : this.#roundings(values, digits)) {
         const read = await this.#runner.exact(candidate, digits);
-        if (this.#weigh(read) > limit + NEAR * Math.max(Math.abs(limit), NEAR)) continue;
+        if (this.#weigh(read) > limit + near * Math.max(Math.abs(limit), near)) continue;
         const [result = { kind: 'empty' }, ...verdicts] = read;
         return {
           set: this.#inputs.map((input, index) => setOf(input, candidate[index] ?? 0, digits)),

@@ -4,6 +4,7 @@ import { sameDimension } from '../units/dimension.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { unitNamed } from '../units/table.ts';
 import { QuestionError } from './place-error.ts';
+import { settingText } from './setting-text.ts';
 import type { Input, Setting } from './subject-types.ts';
 
 /** What a value is typed for. */
@@ -36,6 +37,7 @@ const EVEN = /^(.+?)\s*(?:\.\.|\bto\b)\s*(.+?)\s*(?:\/|\bin\b)\s*(\d+)$/;
 const BETWEEN = /(?<!\d),|,(?!\d)|;/;
 /** So many values one list has at most. */
 const MOST = 10_000;
+const DIGITS = 6;
 
 /** Several values of an input: `8 L, 10 L` or `LR2, LR4` as they stand, `5 L to 20 L in 4` or `5 L..20 L/4` evenly spaced, and
  *  `E12` for the values of that shop series within the plausible range.
@@ -50,7 +52,7 @@ export function typedValues(text: string, input: Input): readonly Setting[] {
     if (steps < 2 || steps > MOST)
       throw new QuestionError(`${label}: from 2 to ${MOST} values are wanted, but “${text}” asks for ${steps}.`);
     const [low, high] = [typedValue(from, input), typedValue(to, input)];
-    return Array.from({ length: steps }, (_, index) => low + ((high - low) * index) / (steps - 1));
+    return Array.from({ length: steps }, (_, index) => rounded(input, low + ((high - low) * index) / (steps - 1)));
   }
   const parts = text.split(BETWEEN).map((part) => part.trim());
   if (typeof present === 'number') return parts.map((part) => typedValue(part, input));
@@ -58,6 +60,10 @@ export function typedValues(text: string, input: Input): readonly Setting[] {
   if (strange === undefined) return parts;
   throw new QuestionError(`${label} takes ${(choices ?? []).join(', ')}, but not “${strange}”.`);
 }
+
+/** With so many digits as one would type. */
+const rounded = (input: Input, value: number): number =>
+  parseQuantity(settingText(input, value, DIGITS))?.value ?? value;
 
 /** Standard values that one can buy, within the plausible range of a part. */
 function shopValues({ label, present, range: [from, to] }: Input, series: (typeof seriesNames)[number]) {

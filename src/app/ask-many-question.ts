@@ -62,7 +62,7 @@ export const cheapestQuestion = (asking: Asking, shelf: readonly DriverEntry[]):
     document,
     shelf,
     drivers,
-    settings: wish.varied.map((varied) => valuesOf(asking, varied)),
+    settings: wish.settings.map((varied) => valuesOf(asking, varied)),
     cost: cost === 'money' || cost === 'changes' ? cost : placeOf(cost),
     changes: whole('Changes at once', wish.changes),
     ...(keep === 'clear' && { orCaution: true as const }),

@@ -1,6 +1,6 @@
 import { EVERY } from '../analysis/seek-types.ts';
 import type { SetInput } from '../analysis/subject-types.ts';
-import { aims, kinds, type Wish } from '../components/ask/data.ts';
+import { aims, kinds, variedIn, type Wish } from '../components/ask/data.ts';
 import type { Asking } from './ask-question.ts';
 import { inputOf, resultOf } from './ask-wish.ts';
 
@@ -11,7 +11,7 @@ export function noteOf({ document, subject, wish }: Asking, given: readonly SetI
   const result = labelOf(wish.result);
   const range = ({ id, from, to }: Wish['input']): string =>
     from === '' ? labelOf(id) : `${labelOf(id)} from ${from} to ${to}`;
-  const values = wish.varied.map((varied) => `${varied.label}: ${varied.values}`);
+  const values = wish[variedIn(wish.kind)].map((varied) => `${varied.label}: ${varied.values}`);
   const kept = { good: 'every verdict good', clear: 'no verdict failing', any: 'verdicts left aside' }[wish.keep];
   const aim = {
     least: [],

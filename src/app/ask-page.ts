@@ -8,7 +8,7 @@ import type { Analyst } from '../analysis/types.ts';
 import '../components/ask/ask-answer.ts';
 import '../components/ask/ask-form.ts';
 import '../components/ask/ask-told.ts';
-import { kinds, type Answer, type Setting, type Wish } from '../components/ask/data.ts';
+import { kinds, variedIn, type Answer, type Setting, type Wish } from '../components/ask/data.ts';
 import '../components/dialog/page-dialog.ts';
 import type { Command } from '../document/command.ts';
 import type { Sheet } from '../document/types.ts';
@@ -20,7 +20,7 @@ import { answerTo } from './ask-analyst.ts';
 import { readSentence } from './ask-sentence.ts';
 import { setWords } from './ask-found.ts';
 import { sheetOfAnswer } from './ask-sheet.ts';
-import { choicesOf, firstWish, inputOf, movedOf, resultOf, spreadOf, variedOf } from './ask-wish.ts';
+import { choicesOf, firstWish, inputOf, movedOf, resultOf, spreadOf, variedFirst, variedOf } from './ask-wish.ts';
 
 /** On a page as narrow as this the form fills the view. */
 const NARROW = 600;
@@ -47,6 +47,8 @@ export class AskPage extends LitElement {
   /** Inputs behind a result, biggest effect first. */
   @state() private behind: { readonly of: string; readonly ids: readonly string[] } | undefined;
   #subject: Subject = { inputs: [], results: [] };
+  /** The result that it was opened with. */
+  #first = '';
   /** What the answer is called when it is kept. */
   #title = '';
   #given: SeekQuestion['given'] = [];
@@ -65,6 +67,7 @@ export class AskPage extends LitElement {
     this.#subject = subjectOf(workbook.document, (place) => workbook.state(place.sheet, place.cell));
     const at = { sheet: sheet.id, cell: app.cell };
     const wish = firstWish(workbook.document, this.#subject, at);
+    this.#first = wish.result;
     const isInput = inputOf(this.#subject, keyOf(at)) !== undefined;
     this.wish = isInput ? { ...wish, kind: 'seek' } : wish;
     void this.#order(wish.result, !isInput);
@@ -140,7 +143,8 @@ export class AskPage extends LitElement {
     }
     const isOther = wish.result !== this.wish?.result;
     const offered = choicesOf(this.#subject, this.workbook.document, wish, undefined).results;
-    const result = offered.some(({ id }) => id === wish.result) ? wish.result : (offered[0]?.id ?? '');
+    const isOffered = (result: string): boolean => offered.some(({ id }) => id === result);
+    const result = [wish.result, this.#first].find(isOffered) ?? offered[0]?.id ?? '';
     this.wish = { ...wish, result, input: filled(wish.input), second: filled(wish.second) };
     if (isOther || result !== wish.result) void this.#order(result, false);
     // A line is drawn anew while one changes what is asked.
@@ -162,11 +166,13 @@ export class AskPage extends LitElement {
     const before = this.wish;
     this.behind = { of: result, ids: movable.map(({ input }) => keyOf(input)) };
     if (!takes || !before || before.result !== result || this.progress !== undefined) return;
-    const [first, second] = movable.filter(({ input }) => input.isRangeGiven);
+    const given = movable.filter(({ input }) => input.isRangeGiven).map(({ input }) => input);
+    const [first, second] = given;
     this.wish = {
       ...before,
-      ...(first && { input: movedOf(first.input) }),
-      ...(second && { second: movedOf(second.input) }),
+      ...(first && { input: movedOf(first) }),
+      ...(second && { second: movedOf(second) }),
+      ...variedFirst(document, given),
     };
   }
 
@@ -177,7 +183,9 @@ export class AskPage extends LitElement {
 
   #vary(id: string): void {
     const input = inputOf(this.#subject, id);
-    if (input && this.wish) this.wish = { ...this.wish, varied: [...this.wish.varied, variedOf(input)] };
+    if (!input || !this.wish) return;
+    const list = variedIn(this.wish.kind);
+    this.wish = { ...this.wish, [list]: [...this.wish[list], variedOf(input)] };
   }
 
   async #read(sentence: string): Promise<void> {

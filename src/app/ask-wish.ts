@@ -1,7 +1,16 @@
 import { EVERY } from '../analysis/seek-types.ts';
 import { settingText } from '../analysis/setting-text.ts';
 import type { Input, Result, Subject } from '../analysis/subject-types.ts';
-import type { CellChoice, Choices, Kind, Moved, SpreadWish, Varied, Wish } from '../components/ask/data.ts';
+import {
+  variedIn,
+  type CellChoice,
+  type Choices,
+  type Kind,
+  type Moved,
+  type SpreadWish,
+  type Varied,
+  type Wish,
+} from '../components/ask/data.ts';
 import { namedDrivers } from '../document/take-over/drivers.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { keyOf } from '../engine/cell-index.ts';
@@ -47,7 +56,8 @@ export function firstWish(document: OctavoDocument, subject: Subject, at: Place)
     runs: '1000',
     seed: '1',
     given: '',
-    varied: [input, second].flatMap((each) => (each ? [variedOf(each)] : [])),
+    settings: [],
+    ...variedFirst(document, [...(here ? [here] : []), ...likely, ...movable]),
     aim: 'least',
     band: ['50 Hz', '200 Hz'],
     keep: 'good',
@@ -61,8 +71,18 @@ export function firstWish(document: OctavoDocument, subject: Subject, at: Place)
   };
 }
 
-const driverNames = ({ sheets }: OctavoDocument): string[] =>
-  sheets.flatMap((sheet) => namedDrivers(sheet).map(([name]) => name));
+const driversOf = ({ sheets }: OctavoDocument) => sheets.flatMap((sheet) => namedDrivers(sheet));
+
+const driverNames = (document: OctavoDocument): string[] => driversOf(document).map(([name]) => name);
+
+/** What varies unless told otherwise: the first two of some inputs that are no data of a driver, which one cannot set. */
+export function variedFirst(document: OctavoDocument, inputs: readonly Input[]): Pick<Wish, 'varied'> {
+  const data = new Set(
+    driversOf(document).flatMap(([, { sheet, rows }]) => rows.map(({ cell }) => keyOf({ sheet, cell }))),
+  );
+  const free = [...new Set(inputs)].filter((each) => typeof each.present === 'number' && !data.has(keyOf(each)));
+  return { varied: free.slice(0, 2).map(variedOf) };
+}
 
 /** Quantities of parts that come in the values of a shop. */
 const parts = new Set<Input['quantity']>(['resistance', 'capacitance', 'inductance']);
@@ -135,7 +155,7 @@ export function choicesOf(
   const every = wish.kind === 'seek' && verdicts.length > 1;
   const offered: readonly Result['kind'][] =
     wish.kind === 'best' && wish.aim === 'flattest' ? ['curve'] : results[wish.kind];
-  const varied = new Set(wish.varied.map(({ id }) => id));
+  const varied = new Set(wish[variedIn(wish.kind)].map(({ id }) => id));
   const listed = new Set([...wish.listed, wish.result]);
   const isNumber = ({ present }: Input): boolean => typeof present === 'number';
   return {

@@ -31,6 +31,7 @@ const wish: Wish = {
   seed: '1',
   given: '',
   varied: [{ id: 's!B1', label: 'Net volume', from: '1 L', to: '300 L', values: '8 L, 10 L' }],
+  settings: [{ id: 's!B1', label: 'Net volume', from: '1 L', to: '300 L', values: 'E12' }],
   aim: 'least',
   band: ['50 Hz', '200 Hz'],
   keep: 'good',

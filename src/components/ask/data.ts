@@ -38,6 +38,9 @@ export interface Varied extends Moved {
   readonly values: string;
 }
 
+/** Where a kind keeps the inputs that it sets. */
+export const variedIn = (kind: Kind): 'varied' | 'settings' => (kind === 'cheapest' ? 'settings' : 'varied');
+
 /** What is to be best: of a number the least, the most or the nearest to a target; a curve at its flattest. */
 export const aims = {
   least: 'the least',
@@ -70,8 +73,10 @@ export interface Wish {
   readonly seed: string;
   /** Inputs set to something else first, in words: `Target 106 dB`. */
   readonly given: string;
-  /** Inputs that may be set, of several at once. */
+  /** Inputs that vary together. */
   readonly varied: readonly Varied[];
+  /** Inputs that may be set in place of buying a driver. */
+  readonly settings: readonly Varied[];
   readonly aim: Aim;
   /** Between which frequencies a curve is to be flat. */
   readonly band: readonly [from: string, to: string];

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { aims, type Choices, type Varied, type Wish } from './data.ts';
+import { aims, variedIn, type Choices, type Varied, type Wish } from './data.ts';
 import {
   addField,
   cellField,
@@ -118,10 +118,11 @@ function variedRows(
   label: string,
   fields: (varied: Varied, type: (part: Partial<Varied>) => void) => TemplateResult,
 ): TemplateResult {
-  const { varied } = wish;
+  const list = variedIn(wish.kind);
+  const varied = wish[list];
   return html`${varied.map((each) => {
     const type = (part: Partial<Varied>): void =>
-      change({ varied: varied.map((other) => (other.id === each.id ? { ...each, ...part } : other)) });
+      change({ [list]: varied.map((other) => (other.id === each.id ? { ...each, ...part } : other)) });
     return html`<fieldset>
       <legend>${label}: ${each.label}</legend>
       <div class="bar">
@@ -129,7 +130,7 @@ function variedRows(
         <button
           type="button"
           aria-label=${`Leave out ${each.label}`}
-          @click=${() => change({ varied: varied.filter(({ id }) => id !== each.id) })}
+          @click=${() => change({ [list]: varied.filter(({ id }) => id !== each.id) })}
         >
           Leave out
         </button>

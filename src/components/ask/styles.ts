@@ -49,6 +49,9 @@ export const askStyles = css`
     padding: 0;
     border: 0;
   }
+  fieldset .bar {
+    align-items: end;
+  }
   legend {
     padding: 0;
     color: var(--ink2);
@@ -66,7 +69,7 @@ export const askStyles = css`
     display: flex;
     align-items: center;
     min-height: 36px;
-    padding: 0 12px;
+    padding: 0 8px;
     border-bottom: 3px solid transparent;
     color: var(--ink2);
     cursor: pointer;
