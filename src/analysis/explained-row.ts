@@ -49,7 +49,7 @@ export function explainedRow(
       ? `${told(row.level, 'level')} for 2.83 V after make-up; ${listed(row.pads.map((pad) => (pad >= 0 ? `a pad of ${told(pad, 'level')}` : `${told(-pad, 'level')} too quiet, which only an amplifier of its own helps`)))}.`
       : `The subs are ${told(Math.abs(row.pads[0] ?? 0), 'level')} ${(row.pads[0] ?? 0) >= 0 ? 'louder' : 'quieter'} than one of the mains for the same volts.`;
   const score = (value: number): string => show(value, { quantity: 'ratio', system, digits: 3 }).number;
-  const lead =
-    next && Number.isFinite(row.score - next.score) ? `, ${score(row.score - next.score)} ahead of the next` : '';
+  const ahead = next ? row.score - next.score : Number.NaN;
+  const lead = ahead === 0 ? ', level with the next' : ahead > 0 ? `, ${score(ahead)} ahead of the next` : '';
   return [...windows, ...margins, levels, `Place ${row.rank} by ${ranking}: ${score(row.score)}${lead}.`];
 }

@@ -10,7 +10,6 @@ import type { Analyst, Row, Shortlist, ShortlistQuestion } from '../analysis/typ
 import { readWish } from '../analysis/wish.ts';
 import { listed } from '../analysis/words.ts';
 import '../components/dialog/page-dialog.ts';
-import { shelved } from '../components/shelf/shelved.ts';
 import type { Finding, ListedRow, PlaceChoice, Wanted, WishShown } from '../components/shortlist/data.ts';
 import '../components/shortlist/driver-shortlist.ts';
 import { isRefusal } from '../document/command.ts';
@@ -76,7 +75,7 @@ export class ShortlistPage extends LitElement {
         .wanted=${this.wanted}
         .finding=${this.finding}
         .places=${this.#places}
-        .rules=${rulesShown(this.wanted.ways, system)}
+        .rules=${rulesShown(this.wanted, system)}
         wish=${this.wish.text}
         .taken=${this.wish.taken}
         system=${system}
@@ -94,7 +93,7 @@ export class ShortlistPage extends LitElement {
   }
 
   get #places(): PlaceChoice[] {
-    return placesOf(this.entries, (entry) => shelved(entry).driver, this.wanted.ways, this.said);
+    return placesOf(this.entries, this.wanted.ways, this.said);
   }
 
   async #begin(): Promise<void> {
@@ -212,11 +211,11 @@ function saidOf(shown: number, judged: number, outside: number, counts: Shortlis
       ? 'None works under these limits.'
       : `${works} work${works === 1 ? 's' : ''}, ${good} of them comfortably${shown < works ? `; the best ${shown} are listed` : ''}.`;
   const others = [
-    `${fail} of ${judged} judged ${fail === 1 ? 'has' : 'have'} no shared band`,
-    `${outside} do not keep the limits`,
-    ...(problem > 0 ? [`${problem} lack numbers`] : []),
+    ...(fail > 0 ? [`${fail} of ${judged} judged ${fail === 1 ? 'has' : 'have'} no shared band`] : []),
+    ...(outside > 0 ? [`${outside} do not keep the limits`] : []),
+    ...(problem > 0 ? [`${problem} cannot be judged for want of numbers`] : []),
   ];
-  return `${found} ${others.join(', ')}.`;
+  return others.length > 0 ? `${found} ${others.join(', ')}.` : found;
 }
 
 declare global {

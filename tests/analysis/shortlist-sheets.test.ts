@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { Problem } from '../../functions/values/problem.ts';
 import { shortlist } from '../../src/analysis/shortlist.ts';
 import { SheetModel } from '../../src/analysis/sheet-model.ts';
 import { ruleFields, rulesTyped, usualTexts } from '../../src/analysis/rule-fields.ts';
@@ -12,7 +11,6 @@ import type { Wanted } from '../../src/components/shortlist/data.ts';
 import { apply } from '../../src/document/apply.ts';
 import { isRefusal } from '../../src/document/command.ts';
 import { newDocument } from '../../src/document/create.ts';
-import { driverOf } from '../../src/document/shelf/driver-of.ts';
 import type { DriverEntry } from '../../src/document/shelf/entry.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
 import { decodeShelf } from '../../src/exchange/shelf-file.ts';
@@ -21,10 +19,6 @@ import drivers from '../../templates/drivers.json' with { type: 'json' };
 import { templateNamed } from './documents.ts';
 
 const shelf = decodeShelf(drivers) as readonly DriverEntry[];
-const read = (entry: DriverEntry) => {
-  const driver = driverOf(entry);
-  return driver instanceof Problem ? undefined : driver;
-};
 async function values(document: OctavoDocument, sheet: string, names: readonly string[]): Promise<CellValue[]> {
   const model = await SheetModel.open(document);
   try {
@@ -55,7 +49,7 @@ const windowName = { 2: 'Window', 3: 'HighWindow', subs: undefined } as const;
 
 /** The best rows on the usual rules, opened as sheets. */
 async function opened(asked: Wanted, most: number) {
-  const places = placesOf(shelf, read, asked.ways, new Map());
+  const places = placesOf(shelf, asked.ways, new Map());
   const question = shortlistQuestion(asked, shelf, places);
   const { rows } = await shortlist({ ...question, most });
   const document = newDocument('Own');

@@ -191,6 +191,9 @@ describe('the shortlist of drivers', () => {
   it('lets drivers take part or not', async () => {
     const element = await list();
     const taken = heard(element, 'take');
+    const last = [...element.shadowRoot!.querySelectorAll('details')].at(-1)!;
+    last.open = true;
+    await settled();
     element.shadowRoot!.querySelectorAll<HTMLInputElement>('input[type=checkbox]')[1]!.click();
     expect(taken).to.deep.equal([{ place: 'tweeter', id: 't', isTaken: true }]);
   });

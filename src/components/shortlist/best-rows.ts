@@ -16,7 +16,7 @@ export class BestRows extends LitElement {
     css`
       ol {
         display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(260px, 100%), 1fr));
+        grid-template-columns: repeat(auto-fit, minmax(min(220px, 100%), 1fr));
         gap: 12px;
         margin: 8px 0;
         padding: 0;
@@ -42,6 +42,7 @@ export class BestRows extends LitElement {
       ul {
         flex: 1;
         margin: 0;
+        list-style: disc;
       }
       li {
         margin: 2px 0;

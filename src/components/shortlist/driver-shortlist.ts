@@ -1,5 +1,5 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { UnitSystem } from '../../document/types.ts';
 import { shelfStyles } from '../shelf/styles.ts';
 import './best-rows.ts';
@@ -23,6 +23,9 @@ export class DriverShortlist extends LitElement {
   static override styles = [
     shelfStyles,
     css`
+      shortlist-wish {
+        margin-bottom: 14px;
+      }
       .said {
         margin: 12px 0 4px;
         min-height: 32px;
@@ -76,6 +79,8 @@ export class DriverShortlist extends LitElement {
   @property() wish = '';
   @property({ attribute: false }) taken: WishShown | undefined;
   @property() system: UnitSystem = 'metric';
+  /** A shelf may hold thousands, so that they are drawn only where they are looked at. */
+  @state() private isChoosing = false;
 
   /** Into the line for the wish, as soon as it is drawn. */
   override focus(): void {
@@ -169,9 +174,14 @@ export class DriverShortlist extends LitElement {
     const taken = this.places.map(
       ({ place, drivers }) => `${drivers.filter(({ isTaken }) => isTaken).length} ${plural[place].toLowerCase()}`,
     );
-    return html`<details>
+    return html`<details @toggle=${(event: Event) => (this.isChoosing = (event.target as HTMLDetailsElement).open)}>
       <summary>Who takes part: ${taken.join(', ')}</summary>
-      <p class="quiet">
+      ${this.isChoosing ? this.#places() : nothing}
+    </details>`;
+  }
+
+  #places(): TemplateResult {
+    return html` <p class="quiet">
         Guessed from resonance, size and first break-up. Tick otherwise as you like; drivers of your own come from the
         shelf.
       </p>
@@ -194,8 +204,7 @@ export class DriverShortlist extends LitElement {
               </div>
             </fieldset>`,
         )}
-      </div>
-    </details>`;
+      </div>`;
   }
 
   #take(place: PlaceChoice['place'], id: string, isTaken: boolean): void {

@@ -84,7 +84,6 @@ export class ShortlistForm extends LitElement {
           >ranked by
           <input name="ranking" autocomplete="off" spellcheck="false" .value=${ranking} aria-describedby="names"
         /></label>
-        <button>Find</button>
       </div>
       <small id="names"
         >The ranking may name window, stretched (octaves), level, plays, pad (dB), price (a pair), reach, resonance (Hz)

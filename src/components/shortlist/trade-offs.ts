@@ -7,6 +7,8 @@ import { axes, namesOf, shownAs, type AxisName } from './figures.ts';
 
 /** More points than this cannot be told apart. */
 const MOST = 120;
+/** More names than this would stand in each other's way. */
+const MOST_NAMED = 8;
 
 interface Point {
   readonly row: ListedRow;
@@ -68,6 +70,22 @@ export class TradeOffs extends LitElement {
         outline: 2px solid var(--accent);
         outline-offset: 2px;
       }
+      .point span {
+        position: absolute;
+        inset: 2px auto auto 26px;
+        color: var(--ink2);
+        font: 12.5px/18px var(--sans);
+        white-space: nowrap;
+        pointer-events: none;
+      }
+      .point .before {
+        inset: 2px 26px auto auto;
+      }
+      @media (max-width: 700px) {
+        .point span {
+          display: none;
+        }
+      }
       .ends {
         display: flex;
         justify-content: space-between;
@@ -86,7 +104,7 @@ export class TradeOffs extends LitElement {
 
   protected override render(): TemplateResult {
     const points = this.#points;
-    const chosen = points.find(({ row }) => row === this.picked)?.row ?? points[0]?.row;
+    const chosen = points.find(({ row }) => row === this.picked)?.row ?? this.rows[0];
     return html`<div class="bar">
         ${this.#choice('Upwards', this.up, (name) => (this.up = name))}
         ${this.#choice('Across', this.across, (name) => (this.across = name))}
@@ -125,7 +143,9 @@ export class TradeOffs extends LitElement {
               @focus=${() => (this.picked = row)}
               @click=${() => (this.picked = row)}
               @dblclick=${() => this.#open(row)}
-            ></button>`,
+            >
+              ${points.length > MOST_NAMED ? nothing : html`<span class=${x > 0.6 ? 'before' : ''}>${namesOf(row)}</span>`}
+            </button>`,
         )}
       </div>
       ${this.#ends(points)}`;
