@@ -37,10 +37,13 @@ export function columnOwners({ spots: set, changes }: Outcome, index: CellIndex,
   const note = ({ key, address }: Spot, isFilled: boolean): void => {
     owners.set(key, isFilled && !index.get(key) ? ownerAbove(address) : undefined);
   };
-  for (const spot of set) note(spot, !cells.isCellEmpty(spot.address));
+  for (const spot of set) {
+    spot.isTyped = index.get(spot.key) !== undefined;
+    note(spot, !cells.isCellEmpty(spot.address));
+  }
   for (const { address, newValue } of changes) {
     const spot = spots.at(address);
-    if (spot && !index.get(spot.key)) note(spot, newValue !== null);
+    if (spot && !spot.isTyped) note(spot, newValue !== null);
   }
   return owners;
 }
