@@ -92,8 +92,9 @@ const VALUES = 5;
 /** An input that may be set, with its plausible ends and some values between them, the words that it takes, or those of a shop. */
 export function variedOf(input: Input): Varied {
   const moved = movedOf(input);
-  const { label, choices, quantity } = input;
-  const values = choices?.join(', ') ?? (parts.has(quantity) ? 'E12' : `${moved.from} to ${moved.to} in ${VALUES}`);
+  const { label, choices, quantity, present } = input;
+  const isPart = parts.has(quantity) && typeof present === 'number' && present > 0;
+  const values = choices?.join(', ') ?? (isPart ? 'E12' : `${moved.from} to ${moved.to} in ${VALUES}`);
   return { ...moved, label, values };
 }
 

@@ -151,7 +151,9 @@ describe('an answer kept as a sheet', () => {
     '%s: without a problem in any cell, and with what was asked',
     async (kind) => {
       const input = { id: `${qtc.sheet}!B19`, from: '5 L', to: '40 L' };
-      const answer = await asked(document, { kind, input, target: '0.707', runs: '50', steps: '11' }, qtc);
+      const varied = [{ ...input, label: 'Net volume', values: '8 L, 10 L' }];
+      const change = { kind, input, target: '0.707', runs: '50', steps: '11', varied, keep: 'any' } as const;
+      const answer = await asked(document, change, qtc);
       const { command, sheet } = sheetOfAnswer(document, qtc.sheet, `${kinds[kind]}: Qtc`, answer);
       const applied = apply(document, command);
       if (isRefusal(applied)) throw new Error(applied.refused);
