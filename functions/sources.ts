@@ -25,6 +25,10 @@ export const sources = {
     title: 'IEC 62368-1, Audio/video, information and communication technology equipment: Safety requirements',
   },
   cta2034: { title: 'ANSI/CTA-2034-A, Standard Method of Measurement for In-Home Loudspeakers, 2015' },
+  miyamoto1962: {
+    title:
+      'K. Miyamoto, E. Wolf, “Generalization of the Maggi–Rubinowicz Theory of the Boundary Diffraction Wave”, J. Opt. Soc. Am. 52, 1962 (from memory)',
+  },
   allison1974: {
     title: 'R. F. Allison, “The Influence of Room Boundaries on Loudspeaker Power Output”, J. Audio Eng. Soc. 22, 1974',
   },

@@ -1,93 +1,21 @@
 import { define } from '../define.ts';
 import { soundSpeed } from '../air.ts';
-import { pistonFactor } from '../numeric/bessel.ts';
+import { onAxis, type Direction } from '../crossover/direction.ts';
 import { usual } from '../usual.ts';
+import { curveOf } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
-import { frequencies, placeOf } from '../values/grid.ts';
+import { frequencies } from '../values/grid.ts';
 import { crossingsIn, extremeIn } from '../values/interpolate.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
-import { distancesToEdges, offPanel, panel, type Place } from './panel.ts';
-import { sizeOf } from './piston.ts';
+import { panelField, type Panel } from './edge-field.ts';
+import { distancesToEdges, offPanel, panel } from './panel.ts';
 
-const azimuths = 720;
-const turns = 48;
-
-/** From a place to the start of the rounding, all round. */
-function pathsTo(place: Place, radius: number): Float64Array {
-  const { left, right, below, above } = distancesToEdges(place);
-  return Float64Array.from({ length: azimuths }, (_, index) => {
-    const azimuth = ((index + 0.5) / azimuths) * 2 * Math.PI;
-    const across = Math.cos(azimuth);
-    const up = Math.sin(azimuth);
-    const toSide = (across > 0 ? right - radius : left - radius) / Math.abs(across);
-    const toEnd = (up > 0 ? above - radius : below - radius) / Math.abs(up);
-    return Math.min(toSide, toEnd);
-  });
-}
-
-/** Points of the grid within an octave. */
-const anOctave = placeOf(2 * frequencies[0]!);
-
-/**
- * Mean of e^(−jk·path) at every frequency of the grid: what the edges send back together, over what reaches them. An
- * octave up doubles every angle, which takes no sine of its own.
- */
-export function edgeSums(paths: Float64Array): { readonly re: Float64Array; readonly im: Float64Array } {
-  const re = new Float64Array(frequencies.length);
-  const im = new Float64Array(frequencies.length);
-  const first = frequencies.subarray(0, anOctave).map((frequency) => (2 * Math.PI * frequency) / soundSpeed);
-  for (const path of paths) {
-    for (let start = 0; start < anOctave; start += 1) {
-      let cosine = Math.cos(first[start]! * path);
-      let sine = Math.sin(first[start]! * path);
-      for (let index = start; index < re.length; index += anOctave) {
-        re[index] = re[index]! + cosine / paths.length;
-        im[index] = im[index]! - sine / paths.length;
-        const double = 2 * sine * cosine;
-        cosine = 1 - 2 * sine * sine;
-        sine = double;
-      }
-    }
-  }
-  return { re, im };
-}
-
-/** The way along a rounding and back down to its depth, for equal parts of its quarter turn. */
-const roundings = (radius: number): Float64Array =>
-  Float64Array.from({ length: radius === 0 ? 1 : turns }, (_, index) => {
-    const turn = radius === 0 ? 0 : ((index + 0.5) / turns) * (Math.PI / 2);
-    return radius * (turn + 1 - Math.cos(turn));
-  });
-
-interface Panel extends Place {
-  readonly sd: number;
-  readonly radius: number;
-}
-
-function diffraction(given: Panel): Curve {
-  const edge = edgeSums(pathsTo(given, given.radius));
-  const turn = edgeSums(roundings(given.radius));
-  const y = new Float64Array(frequencies.length);
-  const phase = new Float64Array(frequencies.length);
-  for (const [index, frequency] of frequencies.entries()) {
-    const [edgeRe, edgeIm, turnRe, turnIm] = [edge.re[index]!, edge.im[index]!, turn.re[index]!, turn.im[index]!];
-    const along = given.sd === 0 ? 1 : pistonFactor(sizeOf(given.sd, frequency));
-    const re = 1 - 0.5 * along * (edgeRe * turnRe - edgeIm * turnIm);
-    const im = -0.5 * along * (edgeRe * turnIm + edgeIm * turnRe);
-    y[index] = 20 * Math.log10(Math.hypot(re, im));
-    phase[index] = Math.atan2(im, re);
-  }
-  return {
-    kind: 'curve',
-    title: 'Edge diffraction',
-    quantity: 'level',
-    y,
-    phase,
-    from: frequencies[0]!,
-    to: frequencies.at(-1)!,
-  };
-}
+const diffraction = (given: Panel & Direction): Curve =>
+  curveOf(
+    { title: 'Edge diffraction', quantity: 'level', from: frequencies[0]!, to: frequencies.at(-1)! },
+    panelField(given, given),
+  );
 
 /** Refuses a driver that is not on the flat of its panel. */
 function misplaced(given: Panel): Problem | undefined {
@@ -115,20 +43,25 @@ const parameters = {
   radius,
 } as const;
 const source = {
-  source: 'own',
-  at: 'first-order edge sources all round the panel, 1 − ½·mean of e^(−jk·path); a rounding spreads the turn along its arc',
+  source: 'miyamoto1962',
+  at: 'boundary wave of Maggi and Rubinowicz for a source on the panel and a listener far away, 1 − ½·mean of e^(−jk·path) on the axis; a rounding spreads the turn along its arc',
 } as const;
+const angle = { quantity: 'angle', min: -Math.PI / 2, max: Math.PI / 2, default: 0 } as const;
 const examplePlace = '"220 mm", "380 mm", "110 mm", "240 mm"';
 
 export const edgeDiffraction = define({
   name: 'EDGE.DIFFRACTION',
-  summary: 'What the edges of a rectangular front panel do to the level on the axis, step and ripple.',
-  parameters,
+  summary: 'What the edges of a rectangular front panel do to the level, on the axis or beside it: step and ripple.',
+  parameters: {
+    ...parameters,
+    horizontal: { ...angle, summary: 'how far to the right of the axis of the panel' },
+    vertical: { ...angle, summary: 'how far above it' },
+  },
   returns: { record: 'curve', of: 'level', summary: 'level in dB: 0 as in a wide wall, −6 low down' },
   source,
   example: { formula: `=CURVE.AT(EDGE.DIFFRACTION(${examplePlace}), "1 kHz")`, gives: 2.49 },
   remarks:
-    'Far away on the axis, first order only: each edge sends back what reaches it once. An estimate that shows where ripple comes from and what moving the driver does, not a measurement. A wide cone lights the edges less. Use it in place of EDGE.STEP, not with it.',
+    'Far away, first order only: each edge sends back what reaches it once. An estimate that shows where ripple comes from and what moving the driver does, not a measurement; the nearer to 90° off the axis, the rougher. A wide cone lights the edges less, and its own narrowing as a piston is in the level off the axis: add neither PISTON.OFF_AXIS nor EDGE.STEP.',
   compute: (given) => misplaced(given) ?? diffraction(given),
 });
 
@@ -146,7 +79,7 @@ export const edgeRipple = define({
   compute(given) {
     const wrong = misplaced(given);
     if (wrong) return wrong;
-    const curve = diffraction(given);
+    const curve = diffraction({ ...given, ...onAxis });
     const [start] = crossingsIn(curve, { from: curve.from, to: curve.to }, 0, 'upwards');
     if (start === undefined || start >= given.to)
       return new Problem(

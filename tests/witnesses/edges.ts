@@ -58,6 +58,20 @@ export const edgesWitnesses: readonly Witness[] = [
     source: 'sum over the edges, computed in another language',
     confirmed: 'computed',
   },
+  ...(
+    [
+      ['"110 mm", "240 mm", , , "30°"', '1280 Hz', 0.79417567],
+      ['"80 mm", "240 mm", , , , "45°"', '2560 Hz', 1.4375695],
+      ['"80 mm", "240 mm", , , "-40°"', '2560 Hz', 0.23751179],
+    ] as const
+  ).map(([place, frequency, gives]) => ({
+    formula: `=CURVE.AT(EDGE.DIFFRACTION("220 mm", "380 mm", ${place}), "${frequency}")`,
+    vouches: ['EDGE.DIFFRACTION'],
+    gives,
+    within: { absolute: 0.001 },
+    source: 'Kirchhoff’s integral over the whole surface of the panel instead of its edge, with numpy',
+    confirmed: 'computed' as const,
+  })),
   {
     formula: '=EDGE.PLACE_VERDICT("220 mm", "380 mm", "110 mm", "270 mm")',
     field: 'status',

@@ -1,20 +1,59 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { soundSpeed } from '../../../functions/air.ts';
-import { edgeSums } from '../../../functions/radiation/diffraction.ts';
+import { edgeSums } from '../../../functions/radiation/edge-field.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
 import { readAt } from '../../../functions/values/interpolate.ts';
 import { agrees, input, references } from '../../references/read.ts';
-import { curve, number, refusal, spoken, verdict } from './call.ts';
+import { curve, degrees, number, refusal, spoken, verdict } from './call.ts';
 
 const c = soundSpeed;
 const place = { width: 0.22, height: 0.38, x: 0.11, y: 0.24 };
+
+/** Points and weights of Simpson's rule between 0 and 1. */
+const simpson = (steps: number): readonly (readonly [at: number, weight: number])[] =>
+  Array.from({ length: steps + 1 }, (_, step) => [
+    step / steps,
+    (step === 0 || step === steps ? 1 : step % 2 === 1 ? 4 : 2) / (3 * steps),
+  ]);
+
+/**
+ * Level far away by Kirchhoff's integral over the surface of the panel, which carries the pressure that it would in a wide
+ * wall: ½ + jk·cos α/4π·∬ e^(−jkρ + jk·n·r)/ρ dS. Each quarter of the panel is two triangles with a corner at the source,
+ * where the integrand is smooth.
+ */
+function overSurface(
+  { width, height, x, y }: typeof place,
+  frequency: number,
+  { horizontal, vertical }: { readonly horizontal: number; readonly vertical: number },
+): number {
+  const k = (2 * Math.PI * frequency) / c;
+  const towards = [Math.sin(horizontal) * Math.cos(vertical), Math.sin(vertical)] as const;
+  const points = simpson(160);
+  let [re, im] = [0, 0];
+  for (const across of [width - x, -x])
+    for (const up of [height - y, -y])
+      for (const [u, weightOfU] of points)
+        for (const [v, weightOfV] of points)
+          for (const [right, above] of [
+            [across, up * v],
+            [across * v, up],
+          ] as const) {
+            const far = Math.hypot(right, above);
+            const angle = k * u * (towards[0] * right + towards[1] * above - far);
+            const weight = (weightOfU * weightOfV * Math.abs(across * up)) / far;
+            re += weight * Math.cos(angle);
+            im += weight * Math.sin(angle);
+          }
+  const scale = (k * Math.cos(horizontal) * Math.cos(vertical)) / (4 * Math.PI);
+  return 20 * Math.log10(Math.hypot(0.5 - scale * im, scale * re));
+}
 
 describe('edge diffraction', () => {
   test.each(references('baffle-step', 'disc-'))('a round panel, $id', (reference) => {
     const index = 400;
     const size = (input(reference, 'ka') * c) / (2 * Math.PI * frequencies[index]!);
-    const { re, im } = edgeSums(new Float64Array(8).fill(size));
+    const { re, im } = edgeSums(Array.from({ length: 8 }, () => ({ path: size, share: 1 / 8 })));
     agrees(20 * Math.log10(Math.hypot(1 - re[index]! / 2, im[index]! / 2)), reference);
   });
   test.each(references('baffle-step', 'rect-'))('$id', (reference) => {
@@ -70,6 +109,49 @@ describe('edge diffraction', () => {
     const small = curve('EDGE.DIFFRACTION', half).y;
     const large = curve('EDGE.DIFFRACTION', place).y;
     for (const index of [100, 200, 300, 400]) expect(small[index + 48]).toBeCloseTo(large[index]!, 9);
+  });
+  const off = (horizontal: number, vertical: number) => ({
+    horizontal: degrees(horizontal),
+    vertical: degrees(vertical),
+  });
+  test.each([
+    [0, 0],
+    [30, 0],
+    [-55, 20],
+    [0, 75],
+  ])('at %d° and %d° it is the integral over the surface of the panel', (horizontal, vertical) => {
+    const { y } = curve('EDGE.DIFFRACTION', { ...place, x: 0.08, ...off(horizontal, vertical) });
+    for (const index of [150, 250, 330, 390])
+      expect(y[index]).toBeCloseTo(
+        overSurface({ ...place, x: 0.08 }, frequencies[index]!, off(horizontal, vertical)),
+        2,
+      );
+  });
+  test('in every direction half the pressure is left low down, and along the panel at every frequency', () => {
+    for (const [horizontal, vertical] of [
+      [20, 0],
+      [-60, 10],
+      [40, 40],
+    ] as const)
+      expect(curve('EDGE.DIFFRACTION', { ...place, ...off(horizontal, vertical) }).y[0]).toBeCloseTo(-6.02, 1);
+    for (const along of [off(90, 0), off(-90, 0), off(0, 90)])
+      for (const level of curve('EDGE.DIFFRACTION', { ...place, ...along }).y) expect(level).toBeCloseTo(-6.0206, 6);
+  });
+  test('mirrored and turned panels send the same to mirrored and turned directions', () => {
+    const of = (more: object) => curve('EDGE.DIFFRACTION', { ...place, x: 0.08, radius: 0.02, sd: 0.005, ...more }).y;
+    const there = of(off(35, 0));
+    const mirrored = of({ x: 0.22 - 0.08, ...off(-35, 0) });
+    const turned = of({ width: 0.38, height: 0.22, x: 0.24, y: 0.08, ...off(0, 35) });
+    for (const [index, value] of there.entries()) {
+      expect(mirrored[index]).toBeCloseTo(value, 9);
+      expect(turned[index]).toBeCloseTo(value, 6);
+    }
+  });
+  test('on a very wide panel only the narrowing of the piston is left', () => {
+    const wide = { width: 40, height: 40, x: 19, y: 21, sd: 0.0132 };
+    const { y } = curve('EDGE.DIFFRACTION', { ...wide, ...off(30, 0) });
+    const alone = curve('PISTON.OFF_AXIS', { sd: wide.sd, angle: degrees(30) }).y;
+    for (const index of [250, 300, 350]) expect(y[index]).toBeCloseTo(alone[index]!, 0);
   });
   test('wrong places are refused by name', () => {
     expect(refusal('EDGE.DIFFRACTION', { ...place, x: 0.3 })).toContain('not on the panel');
