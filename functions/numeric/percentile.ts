@@ -8,10 +8,13 @@ export function percentiles(values: Float64Array, shares: readonly number[]): (n
   let count = 0;
   for (const value of values) if (!Number.isNaN(value)) numbers[count++] = value;
   if (count === 0) return shares.map(() => undefined);
+  // What was selected parts the numbers: a greater share is found behind it.
+  let parted = 0;
   return shares.map((share) => {
     const place = share * (count - 1);
     const index = Math.floor(place);
-    const below = selected(numbers, count, index);
+    const below = selected(numbers, index < parted ? 0 : parted, count, index);
+    parted = index;
     if (place === index) return below;
     // After the selection all that follows is no smaller, so the next in order is the least of it.
     let above = Infinity;
@@ -20,9 +23,9 @@ export function percentiles(values: Float64Array, shares: readonly number[]): (n
   });
 }
 
-/** The value at a place in order, by parting the numbers again and again: Hoare, Algorithm 65, Comm. ACM 4 (1961). */
-function selected(numbers: Float64Array, count: number, index: number): number {
-  let left = 0;
+/** The value at a place in order, itself not before the first place looked at, by parting the numbers again and again: Hoare, Algorithm 65, Comm. ACM 4 (1961). */
+function selected(numbers: Float64Array, first: number, count: number, index: number): number {
+  let left = first;
   let right = count - 1;
   while (left < right) {
     const pivot = numbers[(left + right) >> 1]!;

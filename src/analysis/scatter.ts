@@ -134,10 +134,14 @@ async function bandsOf(
 function blockOf(curves: readonly { readonly values: Float64Array }[], first: number, runs: number): Float64Array[] {
   const points = Math.min(BLOCK, frequencies.length - first);
   const block = Array.from({ length: points }, () => new Float64Array(runs));
-  let run = 0;
+  let before = 0;
   for (const { values } of curves) {
-    for (let start = first; start < values.length; start += frequencies.length, run++)
-      for (const [point, runsOf] of block.entries()) runsOf[run] = values[start + point] ?? Number.NaN;
+    const own = values.length / frequencies.length;
+    for (const [point, runsOf] of block.entries()) {
+      let at = first + point;
+      for (let run = before; run < before + own; run++, at += frequencies.length) runsOf[run] = values[at] ?? Number.NaN;
+    }
+    before += own;
   }
   return block;
 }
