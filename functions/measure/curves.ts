@@ -5,15 +5,10 @@ import { frequencies } from '../values/grid.ts';
 import { bandOf, readAt } from '../values/interpolate.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
-import { phaseCells, readMeasured, type PhaseCells } from './read-table.ts';
+import { phase, readMeasured, type PhaseCells } from './read-table.ts';
 
 const table = (what: string) =>
   ({ table: true, summary: `columns of frequency, ${what} and, if known, phase in degrees; or pasted text` }) as const;
-const phase = {
-  choice: phaseCells,
-  default: 'degrees',
-  summary: 'how phases stand in cells of their own: plain degrees, or angles with their unit',
-} as const;
 const source = { source: 'own', at: 'straight in log f between the lines; phase followed through ±180°' } as const;
 const remarks =
   'Comments, headings, tabs, spaces, commas or semicolons between the columns and decimal commas are all read; a whole file may stand in one cell. The curve holds from the first to the last frequency. Frequencies are in hertz, phases in degrees as plain numbers; where cells hold phases with their unit, such as 45°, say “angles”.';

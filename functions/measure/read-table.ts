@@ -32,8 +32,15 @@ export function readLine(line: string): Line | undefined {
 }
 
 /** How phases stand in cells of their own: as plain numbers of degrees, or with their unit, as in `45°`. */
-export const phaseCells = ['degrees', 'angles'] as const;
+const phaseCells = ['degrees', 'angles'] as const;
 export type PhaseCells = (typeof phaseCells)[number];
+
+/** The parameter that says so. */
+export const phase = {
+  choice: phaseCells,
+  default: 'degrees',
+  summary: 'how phases stand in cells of their own: plain degrees, or angles with their unit',
+} as const;
 
 const inDegrees = ([frequency = 0, value = 0, ...rest]: Line): Line => {
   const [radians, ...more] = rest;

@@ -19,9 +19,12 @@ import {
   measureQts,
   measureVas,
 } from '../../../functions/measure/three-points.ts';
+import { measureDriver, measureFitted, measureSweep } from '../../../functions/measure/sweep.ts';
 import type { Curve } from '../../../functions/values/curve.ts';
+import type { Driver } from '../../../functions/values/driver.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
 import { Problem } from '../../../functions/values/problem.ts';
+import type { TableRecord } from '../../../functions/values/table.ts';
 import type { Verdict } from '../../../functions/values/verdict.ts';
 import { agrees, input, references, type Reference } from '../../references/read.ts';
 import { simulate } from '../electrical/circuit.ts';
@@ -261,6 +264,26 @@ describe('tables of all kinds', () => {
     phaseOf(radians, 'angles').forEach((angle, index) => expect(angle).toBeCloseTo(degrees[index]!, 12));
     const pasted = [['100 90 30\n200 90 -60']];
     expect(phaseOf(pasted, 'angles')).toEqual(phaseOf(pasted, 'degrees'));
+  });
+  test('a sweep with phases in degrees, radians or text gives one driver', () => {
+    const of = { re: 5.8, fs: 38, qms: 4.8, qes: 0.42, le: 0.0005, exponent: 1 };
+    const lines = Array.from({ length: 60 }, (_, index) => 10 * 200 ** (index / 59)).map((frequency) => {
+      const { re, im } = driverImpedanceAt(of, frequency);
+      return [frequency, Math.hypot(re, im), Math.atan2(im, re)] as const;
+    });
+    const degrees = lines.map(([frequency, ohms, angle]) => [frequency, ohms, (angle * 180) / Math.PI]);
+    const found = [
+      [lines, 'angles'],
+      [degrees, 'degrees'],
+      [[[degrees.map((line) => line.join(' ')).join('\n')]], 'angles'],
+    ] as const;
+    for (const [sweep, phase] of found) {
+      const { rows } = measureSweep.compute({ sweep, re: undefined, phase }, plain) as TableRecord;
+      [38, 4.8, 0.42].forEach((value, index) => expect((rows[0]![index + 1] as number) / value).toBeCloseTo(1, 6));
+      const given = { sweep, phase, name: '', re: undefined, sd: undefined, mms: undefined, vas: undefined };
+      expect((measureDriver.compute(given, plain) as Driver).qes! / 0.42).toBeCloseTo(1, 6);
+      expect((measureFitted.compute({ sweep, re: undefined, phase }, plain) as Curve).y[92]).toBeGreaterThan(60);
+    }
   });
   test('whatever is pasted, there is a curve of numbers or a problem', () => {
     fc.assert(
