@@ -163,3 +163,30 @@ describe('where a number comes from', () => {
     expect(marked(written('1'))).toBe(marked(document) - 1);
   });
 });
+
+describe('a sheet that heads its columns by rows of labels', () => {
+  test.each(['shopping-basket', 'shortlist-grid'])(
+    'of %s has those heads in the review, and no bare letters',
+    async (id) => {
+      const review = await reviewed(template(id));
+      // A single column is shown without a head.
+      const heads = [...review.inputs, ...review.results].flatMap(({ columns }) => (columns.length > 1 ? columns : []));
+      expect(heads.filter((head) => /^[A-Z]$/.test(head))).toEqual([]);
+      expect(review.notes.filter((note) => note === '' || note.startsWith('='))).toEqual([]);
+      expect(
+        review.verdicts.filter(({ label, limits }) => /^[A-Z]+\d+$/.test(label) || /^[A-Z] /.test(limits.join())),
+      ).toEqual([]);
+    },
+  );
+
+  test('keeps them below a row that only names what follows', async () => {
+    const review = await reviewed(template('shopping-basket'));
+    const basket = review.inputs.find(({ title }) => title === 'Basket for a pair');
+    expect(basket?.columns).toEqual(['how many', 'price each', 'owned?']);
+    expect(basket?.rows.find(({ label }) => label === 'Capacitors')?.cells.map(({ text }) => text)).toEqual([
+      '4 pcs',
+      '5 ¤',
+      'no',
+    ]);
+  });
+});

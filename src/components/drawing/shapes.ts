@@ -32,7 +32,8 @@ export function layShapes(data: ShapesData, room: Room): Laid {
   const margin = isSmall ? { left: 4, right: 4, top: 4, bottom: 4 } : MARGIN;
   const count = Math.max(1, data.grounds.length);
   const tallest = isSmall ? (room.height ?? 0) / count - 8 : TALLEST;
-  const scale = Math.min((room.width - margin.left - margin.right) / data.width, tallest / data.height);
+  const widest = Math.max(20, room.width - margin.left - margin.right);
+  const scale = Math.min(widest / data.width, tallest / data.height);
   const [width, height] = [data.width * scale, data.height * scale];
   const step = roundStep(unit.of(Math.max(data.width, data.height)) / 8);
   const places: Place[] = [];

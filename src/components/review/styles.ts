@@ -120,12 +120,15 @@ export const reviewStyles = css`
     columns: 2 300px;
     column-gap: 24px;
   }
+  /* Room below a table that is not lost where a column ends. */
+  .sections > div {
+    padding-bottom: 12px;
+  }
   .sections .wide {
     column-span: all;
   }
   table {
     width: 100%;
-    margin-bottom: 12px;
     border-collapse: collapse;
     font-size: 12.5px;
     line-height: 17px;

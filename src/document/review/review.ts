@@ -1,4 +1,5 @@
 import type { Status, Verdict } from '../../../functions/values/verdict.ts';
+import { columnLetters } from '../../formula/address.ts';
 import { speak } from '../../units/show.ts';
 import { labelOf } from '../labels.ts';
 import type { Origin, Sheet } from '../types.ts';
@@ -53,7 +54,9 @@ const unstatedWords = (count: number): string =>
 
 function verdictsOf(workbook: Reviewed, sheet: Sheet, { label, cells }: ReviewedRow): ReviewVerdict[] {
   const { system } = workbook.document;
-  const limits = cells.filter(({ role }) => role === 'limit').map(({ column, text }) => `${column} ${text}`);
+  const limits = cells
+    .filter(({ role }) => role === 'limit')
+    .map((cell) => (isUnheaded(cell, cell.column) ? cell.text : `${cell.column} ${cell.text}`));
   return cells.flatMap(({ role, state, address }) => {
     const verdict = role === 'verdict' ? verdictIn(state) : undefined;
     if (!verdict) return [];
@@ -70,6 +73,9 @@ function verdictsOf(workbook: Reviewed, sheet: Sheet, { label, cells }: Reviewed
     ];
   });
 }
+
+/** Whether a column has no head but its letter. */
+const isUnheaded = ({ index }: ReviewedCell, column: string): boolean => column === columnLetters(index);
 
 const verdictIn = (state: ReviewedCell['state']): Verdict | undefined =>
   state?.value.kind === 'record' && state.value.record.kind === 'verdict' ? state.value.record : undefined;
@@ -93,7 +99,8 @@ function sectionsOf(rows: readonly ReviewedRow[], role: Role): ReviewSection[] {
     return [
       {
         title,
-        columns,
+        // A letter tells a reader of paper nothing.
+        columns: columns.map((column) => (ordered.some((each) => isUnheaded(each, column)) ? '' : column)),
         rows: held.map((row) => ({ label: row.label, cells: columns.map((column) => cellIn(row, column)) })),
       },
     ];

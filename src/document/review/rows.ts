@@ -45,7 +45,8 @@ export function readRows(workbook: Reviewed, sheet: Sheet): { rows: ReviewedRow[
   const byRow = new Map<number, { address: string; column: number; cell: Cell }[]>();
   for (const [address, cell] of sheet.cells) {
     const at = parseAddress(address);
-    if (!at || cell.text === '') continue;
+    // A row of sub-headings may have nothing to say over its own labels.
+    if (!at || (cell.text === '' && cell.look !== 'label')) continue;
     byRow.set(at.row, [...(byRow.get(at.row) ?? []), { address, column: at.column, cell }]);
   }
   const rows: ReviewedRow[] = [];
@@ -55,14 +56,30 @@ export function readRows(workbook: Reviewed, sheet: Sheet): { rows: ReviewedRow[
   let under: SheetSection | undefined;
   for (const [row, cells] of [...byRow].toSorted(([a], [b]) => a - b)) {
     const ordered = cells.toSorted((a, b) => a.column - b.column);
-    notes.push(...ordered.filter(({ cell }) => cell.look === 'note').map(({ cell }) => cell.text));
+    const words = ({ address, cell }: { readonly address: string; readonly cell: Cell }): string => {
+      const shown = cell.text.startsWith('=') ? workbook.shown(sheet.id, address) : undefined;
+      return shown ? shownText(shown) : cell.text;
+    };
+    notes.push(
+      ...ordered
+        .filter(({ cell }) => cell.look === 'note')
+        .map(words)
+        .filter(Boolean),
+    );
     const section = sections.findLast(({ first }) => first <= row) ?? NO_SECTION;
     // A row of sub-headings has words over the columns, which are no inputs.
-    const isHead = ordered.some(({ cell, column }) => cell.look === 'label' && column === 0);
-    if (section !== under || isHead) heads = new Map();
+    const isLabelled = ordered[0]?.column === 0;
+    const isHead = isLabelled ? ordered[0]?.cell.look === 'label' : ordered.every(({ cell }) => cell.look === 'label');
+    // One that only names what stands below it leaves the heads of the columns as they are.
+    const headsColumns = isHead && ordered.some(({ cell, column }) => column > 0 && cell.text !== '');
+    if (section !== under || headsColumns) heads = new Map();
     under = section;
-    if (isHead) for (const { column, cell } of ordered) if (column > 0) heads.set(column, cell.text);
-    const label = textAt(sheet, row, 0);
+    if (isHead) for (const each of ordered) if (each.column > 0) heads.set(each.column, words(each));
+    const label = ordered[0]?.column === 0 ? words(ordered[0]).trim() : '';
+    // Drivers side by side are told apart by their names.
+    if (section.isDriver && meaningOf(label) === 'name')
+      for (const each of ordered)
+        if (!heads.has(each.column) && !sheet.columns[each.column]?.title) heads.set(each.column, words(each));
     const verdicts = ordered.filter(({ address }) => isVerdict(workbook.state(sheet.id, address)));
     const read = ordered
       .filter(({ cell, column }) => column > 0 && cell.look === undefined && !(isHead && !cell.text.startsWith('=')))
@@ -85,7 +102,8 @@ export function readRows(workbook: Reviewed, sheet: Sheet): { rows: ReviewedRow[
           lacksBasis,
         };
       })
-      .filter(({ role }) => role !== undefined) as ReviewedCell[];
+      // A formula that shows nothing where there is nothing to show says nothing here either.
+      .filter(({ role, text }) => role !== undefined && text !== '') as ReviewedCell[];
     const isToldWithLevel =
       meaningOf(label) === 'basis' && rowsOf(section).some((each) => isLevel(textAt(sheet, each, 0)));
     if (read.length > 0 && !isToldWithLevel) {
