@@ -15,6 +15,7 @@ export class SheetModel implements GridModel {
   readonly #remembered: ReadonlyMap<string, string>;
   #list: readonly Consequence[] | undefined;
   #before = new Map<string, string>();
+  #asked = { row: -1, column: -1, address: '' };
 
   constructor(workbook: Workbook, sheet: Sheet, remembered: ReadonlyMap<string, string>) {
     this.workbook = workbook;
@@ -31,11 +32,11 @@ export class SheetModel implements GridModel {
   }
 
   cell(row: number, column: number): Cell | undefined {
-    return this.sheet.cells.get(formatAddress({ row, column }));
+    return this.sheet.cells.get(this.#addressOf(row, column));
   }
 
   shown(row: number, column: number): ShownCell {
-    const address = formatAddress({ row, column });
+    const address = this.#addressOf(row, column);
     const shown = this.workbook.shown(this.sheet.id, address);
     if (shown) return shown;
     const text = this.#remembered.get(address) ?? this.sheet.cells.get(address)?.text;
@@ -49,12 +50,13 @@ export class SheetModel implements GridModel {
       this.#list = list;
       this.#before = new Map(list.filter(isWorthSaying).map((each) => [keyOf(each), shownText(each.before)]));
     }
-    return this.#before.get(`${this.sheet.id}!${formatAddress({ row, column })}`);
+    return this.#before.get(`${this.sheet.id}!${this.#addressOf(row, column)}`);
   }
 
   finding(row: number, column: number): 'error' | 'doubt' | undefined {
-    const findings = this.workbook.state(this.sheet.id, formatAddress({ row, column }))?.findings ?? [];
-    return findings.some(({ level }) => level === 'error') ? 'error' : findings.length > 0 ? 'doubt' : undefined;
+    const findings = this.workbook.state(this.sheet.id, this.#addressOf(row, column))?.findings;
+    if (!findings || findings.length === 0) return undefined;
+    return findings.some(({ level }) => level === 'error') ? 'error' : 'doubt';
   }
 
   /** The verdicts from a heading to the next one. */
@@ -62,11 +64,18 @@ export class SheetModel implements GridModel {
     const counts = { good: 0, caution: 0, fail: 0 };
     for (let row = heading + 1; row < this.rows && this.cell(row, 0)?.look !== 'section'; row++) {
       for (let column = 1; column < this.columns.length; column++) {
-        const value = this.workbook.state(this.sheet.id, formatAddress({ row, column }))?.value;
+        const value = this.workbook.state(this.sheet.id, this.#addressOf(row, column))?.value;
         if (value?.kind === 'record' && value.record.kind === 'verdict') counts[value.record.status]++;
       }
     }
     return counts;
+  }
+
+  /** A cell is asked about several times in a row. */
+  #addressOf(row: number, column: number): string {
+    if (row !== this.#asked.row || column !== this.#asked.column)
+      this.#asked = { row, column, address: formatAddress({ row, column }) };
+    return this.#asked.address;
   }
 }
 

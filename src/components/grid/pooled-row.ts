@@ -20,6 +20,7 @@ interface PooledCell {
   left: number;
   width: number;
   holdsWords: boolean;
+  look: CellLook | undefined;
   /** How it looks, see lookKey. */
   key: string;
   /** What it is filled with, see drawCell. */
@@ -71,6 +72,7 @@ export function newRow(columns: number): PooledRow {
       left: Number.NaN,
       width: Number.NaN,
       holdsWords: false,
+      look: undefined,
       key: '\0',
       parts: '',
       row: -1,
@@ -150,7 +152,8 @@ function drawInto(pooled: PooledCell, row: number, column: number, isHeading: bo
     tally: isHeading && column === 0 ? model.tally?.(row) : undefined,
     line: model.columns[column]?.line,
   };
-  const key = lookKey(look);
+  const key = pooled.look && isSame(pooled.look, look) ? pooled.key : lookKey(look);
+  pooled.look = look;
   if (pooled.key !== key) {
     pooled.key = key;
     pooled.holdsWords = holdsWords(look);
@@ -159,6 +162,15 @@ function drawInto(pooled: PooledCell, row: number, column: number, isHeading: bo
   const isSelected = String(isWithin({ row, column }, selection));
   if (element.getAttribute('aria-selected') !== isSelected) element.setAttribute('aria-selected', isSelected);
 }
+
+/** Most cells look as before because all is that was: that is seen without making their keys. */
+const isSame = (a: CellLook, b: CellLook): boolean =>
+  a.shown === b.shown &&
+  a.cell === b.cell &&
+  a.before === b.before &&
+  a.finding === b.finding &&
+  a.line === b.line &&
+  a.tally === b.tally;
 
 /** Words that would run out of the view end at its border, so that a reader sees that there is more. */
 function placeCell(cell: PooledCell, { geometry, edge }: Sight): void {
