@@ -1,6 +1,6 @@
 import type { Change, Cheapest, CheapestStep } from '../analysis/cheapest-types.ts';
 import { listed, resultWords } from '../analysis/words.ts';
-import type { Answer, AnswerTable, Place, Setting } from '../components/ask/data.ts';
+import type { Answer, AnswerTable, Place, Setting, Step } from '../components/ask/data.ts';
 import { labelOf } from '../document/labels.ts';
 import { sheetOf } from '../document/sheets.ts';
 import type { OctavoDocument } from '../document/types.ts';
@@ -36,6 +36,7 @@ export function cheapestAnswer(cheapest: Cheapest, document: OctavoDocument, not
           ]
         : []),
     ],
+    ...(found && { steps: found.steps.map(stepOf) }),
     tables: found ? [stepTable(found.steps)] : [],
     note,
   };
@@ -68,6 +69,17 @@ function costWords({ found, counting }: Cheapest, { system }: OctavoDocument): s
   ].join('; ');
 }
 
+const stepOf = ({ change, flips }: CheapestStep): Step => ({
+  words: change.words,
+  turns: flips.map(({ verdict: { sheet, cell, label }, from, to, reason }) => ({
+    sheet,
+    cell,
+    label,
+    text: `${from} → ${to}`,
+    reason,
+  })),
+});
+
 interface StepRow {
   readonly cells: readonly (string | null)[];
   readonly live?: Place;
@@ -77,7 +89,7 @@ interface StepRow {
 function stepTable(steps: readonly CheapestStep[]): AnswerTable {
   const rows = steps.flatMap(({ change, flips }, index): StepRow[] => {
     const step = `${index + 1}. ${change.words}`;
-    if (flips.length === 0) return [{ cells: [step, 'no verdict yet', null, null, 'A later step needs it.'] }];
+    if (flips.length === 0) return [{ cells: [step, 'no verdict yet', null, null, 'Another step needs it.'] }];
     return flips.map(({ verdict, from, to, reason }, at) => ({
       cells: [at === 0 ? step : null, verdict.label, from, to, reason],
       live: verdict,
@@ -90,5 +102,6 @@ function stepTable(steps: readonly CheapestStep[]): AnswerTable {
       rows.map(({ cells }) => cells),
     ),
     live: rows.map(({ live }) => live),
+    isForSheet: true,
   };
 }

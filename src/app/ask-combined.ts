@@ -19,36 +19,39 @@ export function combinedAnswer(
   return {
     ...emptyAnswer,
     said: [
-      `${of} ${of === 1 ? 'combination' : 'combinations'} computed, ${rows.length === 0 ? 'none of them to be listed' : `${rows.length} listed`}.`,
+      `${of} ${of === 1 ? 'combination' : 'combinations'} computed, ${rows.length === 0 ? 'none of them free of failure' : `${rows.length} listed`}.`,
       ...(hasVerdicts ? [`${stand.join('; ')}.`] : []),
     ].join(' '),
-    tables: [
-      {
-        table: {
-          kind: 'table',
-          title: 'Combinations',
-          columns: [
-            ...inputs.map(({ label }) => ({ name: label, quantity: 'text' as const })),
-            ...results.map(({ label, kind, quantity }) => ({
-              name: label,
-              quantity: kind === 'number' ? (quantity ?? 'ratio') : ('text' as const),
-            })),
-            ...(hasVerdicts ? [{ name: 'All verdicts together', quantity: 'text' as const }] : []),
+    tables:
+      rows.length === 0
+        ? []
+        : [
+            {
+              table: {
+                kind: 'table',
+                title: 'Combinations',
+                columns: [
+                  ...inputs.map(({ label }) => ({ name: label, quantity: 'text' as const })),
+                  ...results.map(({ label, kind, quantity }) => ({
+                    name: label,
+                    quantity: kind === 'number' ? (quantity ?? 'ratio') : ('text' as const),
+                  })),
+                  ...(hasVerdicts ? [{ name: 'All verdicts together', quantity: 'text' as const }] : []),
+                ],
+                rows: rows.map(({ set, results: values, worst }) => [
+                  ...set.map(({ text }) => text),
+                  ...values.map((value, index) => {
+                    const result = results[index];
+                    return value.kind === 'number' && result?.kind === 'number'
+                      ? value.value
+                      : resultWords(result ?? {}, value, system);
+                  }),
+                  ...(hasVerdicts ? [worst] : []),
+                ]),
+              },
+              sets: rows.map(({ set }) => set),
+            },
           ],
-          rows: rows.map(({ set, results: values, worst }) => [
-            ...set.map(({ text }) => text),
-            ...values.map((value, index) => {
-              const result = results[index];
-              return value.kind === 'number' && result?.kind === 'number'
-                ? value.value
-                : resultWords(result ?? {}, value, system);
-            }),
-            ...(hasVerdicts ? [worst] : []),
-          ]),
-        },
-        sets: rows.map(({ set }) => set),
-      },
-    ],
     note,
   };
 }

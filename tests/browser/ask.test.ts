@@ -111,8 +111,16 @@ const answer: Answer = {
     text: 'C3',
     branches: [{ sheet: 's', cell: 'B1', label: 'Net volume', text: 'B1', branches: [] }],
   },
+  steps: [
+    {
+      words: 'Woofer: A in place of B',
+      turns: [{ sheet: 's', cell: 'E2', label: 'Travel', text: 'fail → good', reason: 'Good: enough.' }],
+    },
+    { words: 'Gap: 4 mm in place of 10 mm', turns: [] },
+  ],
   tables: [
     {
+      sets: [setting(1, 2), setting(1, 3)],
       table: {
         kind: 'table',
         title: 'Value by value',
@@ -216,6 +224,20 @@ describe('an answer', () => {
       element.shadowRoot?.querySelector<HTMLButtonElement>('.found button')?.click(),
     );
     expect(sets).to.deep.equal(setting(1, 2));
+  });
+
+  it('sets what stands in a row of a table', async () => {
+    const element = await answered();
+    const { sets } = await detailOf<{ sets: unknown }>(element, 'set', () =>
+      element.shadowRoot?.querySelectorAll<HTMLButtonElement>('.table button')[1]?.click(),
+    );
+    expect(sets).to.deep.equal(setting(1, 3));
+  });
+
+  it('tells step by step what turns, and what turns nothing alone', async () => {
+    const text = textOf(await answered());
+    expect(text).to.contain('Travel fail → good Good: enough.');
+    expect(text).to.contain('another step needs it');
   });
 
   it('leads to the cells behind it', async () => {

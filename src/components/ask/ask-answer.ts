@@ -19,7 +19,7 @@ export class AskAnswer extends LitElement {
   @property() system: UnitSystem = 'metric';
 
   protected override render(): TemplateResult {
-    const { found, field, curves, bars, tree, tables } = this.answer;
+    const { found, field, curves, bars, tree, steps, tables } = this.answer;
     return html`${
       found.length === 0
         ? nothing
@@ -29,6 +29,26 @@ export class AskAnswer extends LitElement {
                 html`<li><b>${words}</b><span>${consequence}</span> ${this.#setter(sets, words)}</li>`,
             )}
           </ul>`
+    }
+    ${
+      steps
+        ? html`<h3>Step by step</h3>
+            <ol>
+              ${steps.map(
+                ({ words, turns }) =>
+                  html`<li>
+                    <b>${words}</b>
+                    <ul class="found">
+                      ${turns.map(
+                        ({ label, text, reason, ...place }) =>
+                          html`<li>${this.#link(label, place)} <b>${text}</b> <span>${reason}</span></li>`,
+                      )}
+                    </ul>
+                    ${turns.length === 0 ? html`<p class="quiet">Turns no verdict alone: another step needs it.</p>` : nothing}
+                  </li>`,
+              )}
+            </ol>`
+        : nothing
     }
     ${
       field

@@ -170,6 +170,12 @@ export interface Branch extends Place {
   readonly branches: readonly Branch[];
 }
 
+/** One thing done, and each verdict that it turns. */
+export interface Step {
+  readonly words: string;
+  readonly turns: readonly (Place & { readonly label: string; readonly text: string; readonly reason: string })[];
+}
+
 /** A table that can be kept as a sheet; `live` are cells whose present value stands at the end of each row. */
 export interface AnswerTable {
   readonly table: TableRecord;
@@ -192,6 +198,7 @@ export interface Answer {
   readonly curves?: PlotData;
   readonly bars: readonly { readonly title: string; readonly rows: readonly Bar[] }[];
   readonly tree?: Branch;
+  readonly steps?: readonly Step[];
   readonly tables: readonly AnswerTable[];
   /** What was asked, with all settings: stands on the sheet that keeps it. */
   readonly note: string;
