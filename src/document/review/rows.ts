@@ -92,7 +92,7 @@ export function readRows(workbook: Reviewed, sheet: Sheet): { rows: ReviewedRow[
         const isLimit = judge !== undefined && refersTo(workbook, sheet, judge.cell.text, address);
         const title = heads.get(column) ?? sheet.columns[column]?.title ?? columnLetters(column);
         return {
-          role: roleOf(cell, state, isLimit),
+          role: roleOf(cell, state, { isLimit, isUnderHead: heads.has(column) }),
           address,
           index: column,
           column: title,
@@ -116,11 +116,16 @@ export function readRows(workbook: Reviewed, sheet: Sheet): { rows: ReviewedRow[
 const isVerdict = (state: CellState | undefined): boolean =>
   state?.value.kind === 'record' && state.value.record.kind === 'verdict';
 
-function roleOf(cell: Cell, state: CellState | undefined, isLimit: boolean): Role | undefined {
+/** A text that a formula gives is a remark; under the head of a table it belongs to what is tabled. */
+function roleOf(
+  cell: Cell,
+  state: CellState | undefined,
+  { isLimit, isUnderHead }: { readonly isLimit: boolean; readonly isUnderHead: boolean },
+): Role | undefined {
   const value = state?.value;
   if (value?.kind === 'problem') return 'problem';
   if (!cell.text.startsWith('=')) return isLimit ? 'limit' : 'input';
-  if (value?.kind === 'text') return 'remark';
+  if (value?.kind === 'text') return isUnderHead ? 'result' : 'remark';
   if (value?.kind !== 'record') return 'result';
   return value.record.kind === 'verdict' ? 'verdict' : value.record.kind === 'curve' ? 'curve' : 'result';
 }
