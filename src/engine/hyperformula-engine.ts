@@ -18,6 +18,7 @@ import { language } from './language.ts';
 import { Loops } from './loops.ts';
 import { failedText, isAt } from './problem-text.ts';
 import { pluginFor, type EngineContext } from './plugin.ts';
+import { Probing } from './probing.ts';
 import { engineFormula, rawOf, unsound } from './raw-content.ts';
 import { RecordStore } from './record-store.ts';
 import { sameFrame } from './same-frame.ts';
@@ -45,6 +46,7 @@ export class HyperFormulaEngine implements SheetEngine {
   readonly #doubts = new Doubts(this.#spots);
   readonly #loops: Loops;
   readonly #reader: CellReader;
+  readonly #probing = new Probing((writing) => this.#calculate([writing], false, performance.now()).cells);
   #sheets: readonly SheetContent[] = [];
   readonly #hf: HyperFormula;
 
@@ -75,6 +77,7 @@ export class HyperFormulaEngine implements SheetEngine {
   }
 
   async load(sheets: readonly SheetContent[]): Promise<Changes> {
+    this.#probing.end();
     const started = performance.now();
     const isFramed = sameFrame(this.#sheets, sheets);
     const writings = [...this.#index.differences(sheets)];
@@ -86,20 +89,16 @@ export class HyperFormulaEngine implements SheetEngine {
   }
 
   async write(writings: readonly Writing[]): Promise<Changes> {
+    this.#probing.end();
     return this.#calculate(writings, false, performance.now());
   }
 
   async probe(writing: Writing): Promise<readonly CellState[]> {
-    const held = this.#index.get(keyOf(writing))?.text ?? '';
-    try {
-      const { cells } = this.#calculate([writing], false, performance.now());
-      return cells.filter(({ value }) => value.kind === 'record' && value.record.kind === 'verdict');
-    } finally {
-      this.#calculate([{ ...writing, text: held }], false, performance.now());
-    }
+    return this.#probing.verdicts(writing, this.#index.get(keyOf(writing))?.text ?? '');
   }
 
   async evaluate(sheet: string, text: string): Promise<CellState> {
+    this.#probing.end();
     const place = { sheet, cell: '' };
     const typed = text.startsWith('=') ? text : `=${text}`;
     const { text: formula, type, findings } = compile(typed, this.#index.scope(sheet));
@@ -122,10 +121,12 @@ export class HyperFormulaEngine implements SheetEngine {
   }
 
   async dependents(place: Place): Promise<readonly Place[]> {
+    this.#probing.end();
     return [...this.#index.users(keyOf(place))].map(placeOf);
   }
 
   dispose(): void {
+    this.#probing.end();
     this.#hf.destroy();
   }
 
@@ -257,15 +258,11 @@ export class HyperFormulaEngine implements SheetEngine {
       if (!spot) continue;
       const isSet = rest.size > 0 && rest.delete(spot);
       const { told, doubts, isTyped } = spot;
-      if (
-        isTyped &&
-        !isSet &&
-        doubts.length === 0 &&
-        told?.value.kind === 'number' &&
-        typeof change.newValue === 'number'
-      ) {
+      const isPlain = isTyped && !isSet && doubts.length === 0;
+      if (isPlain && told?.value.kind === 'number' && typeof change.newValue === 'number') {
         // Its formula is the same, so all but the number is: that is most cells of most edits.
         if (told.value.value === change.newValue) continue;
+        this.#probing.hear(spot.key, told);
         spot.told = withNumber(told, change.newValue);
         cells.push(spot.told);
         continue;
@@ -283,6 +280,7 @@ export class HyperFormulaEngine implements SheetEngine {
   #tell(spot: Spot, raw: EngineValue, cells: CellState[]): void {
     const state = this.#reader.stateAt(spot, raw);
     if (spot.told ? sameState(spot.told, state) : isNothing(state)) return;
+    this.#probing.hear(spot.key, spot.told);
     spot.told = isNothing(state) ? undefined : state;
     cells.push(state);
   }

@@ -247,6 +247,12 @@ describe('changes', () => {
       ]);
       expect(statuses).toEqual(expected);
     }
+    await engine.probe({ sheet: 's', cell: 'A1', text: '7' });
+    expect(await engine.evaluate('s', '=B2')).toMatchObject({ value: { value: 10 } });
+    await engine.probe({ sheet: 's', cell: 'A1', text: '=A2' });
+    expect(await engine.dependents({ sheet: 's', cell: 'A2' })).toEqual([]);
+    await engine.probe({ sheet: 's', cell: 'A1', text: '7' });
+    await new Promise((resolve) => setTimeout(resolve, 60));
     expect(await engine.write([{ sheet: 's', cell: 'A1', text: '5' }])).toMatchObject({ cells: [] });
     all.take(await engine.write([{ sheet: 's', cell: 'A1', text: '6' }]));
     expect(all.number('B2')).toBe(12);
