@@ -1,4 +1,4 @@
-import { longThrow, smallWoofer, tweeter, woofer } from './drivers.ts';
+import { longThrow, smallWoofer, woofer } from './drivers.ts';
 import { testJobs } from './job.ts';
 
 const rho = 1.2041;
@@ -129,12 +129,15 @@ testJobs([
       Pipe: '=PORT.RESONANCE(Length, Diameter)',
       Elbow: '=PORT.ELBOW(Depth, Length, Diameter)',
       Sets: '=PORT.SEARCH(Box, Depth, Diameter, "12 V")',
-      Some: '=TABLE.ROWS(Sets)',
+      Behind: '=PORT.CLEARANCE(Depth, TABLE.AT(Sets, 1, "Length", 1 mm), TABLE.AT(Sets, 1, "Diameter", 1 mm))',
+      Some: '=CHECK.AT_LEAST(Behind, "-0.1 mm", , "Room behind the port")',
     },
     gives: {
       Length: [(c ** 2 * Math.PI * 0.034 ** 2) / ((2 * Math.PI * 39.6) ** 2 * 0.0223) - 0.732 * 0.068, 1e-6],
       Fits: [-0.078, 0.001],
       Speed: [23.3, 0.2],
+      Elbow: [0.26 - (0.25 - 0.068 - 0.068) - (Math.PI / 2) * 0.068, 0.0005],
+      Some: 'good',
       Pipe: [c / (2 * (0.26 + 0.732 * 0.068)), 1],
     },
     from: 'c²·S/(ωb²·V) − 0.732·d; half a wave in the length with its ends; speed of a circuit of elements with numpy',
@@ -146,10 +149,11 @@ testJobs([
       Box: '=VENTED.BOX(Woofer, "22.3 L", "39.6 Hz")',
       Deep: '=CURVE.AT(BOX.TRAVEL(Box, "20 V"), "20 Hz")',
       Beyond: '=BOX.TRAVEL_LIMIT(Box, "20 V")',
+      Stops: '=CURVE.AT(BOX.TRAVEL(Box, "20 V"), Beyond)',
       Filtered: '=CURVE.PEAK(BOX.TRAVEL(BOX.HIGH_PASS(Box, "35 Hz", 4), "20 V"), "10 Hz", "39 Hz")',
       Cone: '=BOX.TRAVEL_POWER(Box, "8 Ω", "39.6 Hz")',
     },
-    gives: { Deep: [0.0277, 0.00005], Filtered: [0.0069, 0.0002], Cone: [19.4, 0.2] },
+    gives: { Deep: [0.0277, 0.00005], Stops: [0.0055, 5e-6], Filtered: [0.0069, 0.0002], Cone: [19.4, 0.2] },
     from: 'circuit of elements with numpy',
   },
   {
@@ -222,6 +226,7 @@ testJobs([
       Verdict: '=CHECK.WITHIN(Q, 0.6, 0.8, 0.1, "Q of the new driver in the old box")',
     },
     gives: {
+      Before: [69.6, 0.1],
       After: [cutoff(42.5 * Math.sqrt(1 + 22.8 / 12.1), (1 / (1 / 4.8 + 1 / 0.47)) * Math.sqrt(1 + 22.8 / 12.1)), 0.1],
       Level: [10 * Math.log10(((42.5 / 38) ** 3 * (22.8 / 28.52) * 0.42) / 0.47), 0.01],
       Verdict: 'good',
@@ -257,19 +262,18 @@ testJobs([
       Map: '=TABLE.ROWS(LIMIT.MAP("20 Hz", "2 kHz", Travel, Heat, Clip))',
     },
     gives: { Deep: /ravel/, High: /oltage|mplifier|lip/, Loud: [levelOfTravel(0.0132, 0.0055, 40), 0.05], Map: [2, 0] },
-    from: 'ρ·Sd·x·ω²/2π at 40 Hz; 28 V peak at 5.8 Ω are 68 W, less than the 70 W of the coil',
+    from: 'ρ·Sd·x·ω²/2π at 40 Hz; 20 V on 5.8 Ω are 69 W, less than the 70 W of the coil',
   },
   {
     job: 'let a tweeter live behind a small amplifier',
     cells: {
-      Tweeter: tweeter,
       Average: '=CREST.POWER("100 W", "12 dB")',
       Share: '=CREST.TREBLE_SHARE("1900 Hz")',
       Watts: '=Average*Share',
-      Clipped: '=CREST.POWER("100 W", "3 dB")*Share',
+      Clipped: '=CREST.POWER("100 W", "3 dB")*Share/Watts',
       Verdict: '=CHECK.AT_MOST(Watts, "5 W", "10 W", "Average power of the tweeter")',
     },
-    gives: { Average: [200 / 10 ** 1.2, 1e-6], Verdict: 'good' },
+    gives: { Average: [200 / 10 ** 1.2, 1e-6], Clipped: [10 ** 0.9, 1e-6], Verdict: 'good' },
     from: 'the peaks of a sine of 100 W are 200 W; music of a crest of 12 dB averages a sixteenth of them',
   },
 ]);
