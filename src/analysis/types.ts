@@ -37,4 +37,4 @@ export type { OptimiseQuestion, Optimum } from './optimise-types.ts';
 export type { CheapestQuestion, Cheapest } from './cheapest-types.ts';
 export type { CauseName, Spread, ScatterQuestion, Scattered, Scatter } from './scatter-types.ts';
 export type { DrivesQuestion, Drives, FollowsQuestion, Follows } from './drives-types.ts';
-export type { Candidate, PairRules, Row, SubRules, ShortlistQuestion, Shortlist } from './shortlist-types.ts';
+export type { Candidate, Row, ShortlistQuestion, Shortlist } from './shortlist-types.ts';

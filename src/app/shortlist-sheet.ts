@@ -59,7 +59,7 @@ export function sheetOfRow(
   return {
     command: { kind: 'all', commands: [{ kind: 'add-sheet', sheet, at }, ...commands] },
     sheet: sheet.id,
-    cell: 'E2',
+    cell: 'A2',
     told,
   };
 }
