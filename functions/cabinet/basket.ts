@@ -31,6 +31,10 @@ const owned = {
 
 const single = (table: Table): readonly CellDatum[] => table.flat();
 
+/** What a cell says in words; nothing where it is empty or holds a thing. */
+const wordsOf = (cell: CellDatum | undefined): string =>
+  cell === undefined || typeof cell === 'object' ? '' : String(cell);
+
 interface Given {
   readonly items: Table;
   readonly counts: Table;
@@ -63,9 +67,9 @@ function linesOf(given: Given): readonly Line[] | Problem {
           say`Row ${String(row + 1)} of the basket, ${item}, has ${typeof value === 'number' ? 'a negative number' : 'no number'} among its ${what}. Type a number of 0 or more.`,
           what,
         );
-    const isOwned = /^(true|yes)$/i.test(String(single(given.owned ?? [])[row] ?? ''));
+    const isOwned = /^(true|yes)$/i.test(wordsOf(single(given.owned ?? [])[row]));
     const bought = isOwned ? 0 : Math.ceil((count as number) * (1 + given.spares) - 1e-9);
-    const group = String(single(given.groups ?? [])[row] ?? '');
+    const group = wordsOf(single(given.groups ?? [])[row]);
     lines.push({ item, group, count: bought, each: each as number, total: bought * (each as number) });
   }
   return lines;

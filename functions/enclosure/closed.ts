@@ -23,7 +23,7 @@ export const closedQtc = define({
   parameters: { qts, vas, volume },
   returns: { quantity: 'ratio', summary: 'total Q in the box' },
   source: { source: 'small1972closed', at: 'Qtc = Qts·√(1 + Vas/Vb)' },
-  example: { formula: '=CLOSED.QTC(0.386, "28.52 L", "12.1 L")', gives: 0.707 },
+  example: { formula: '=CLOSED.QTC(0.386, "28.52 L", "12.1 L")', gives: 0.7072 },
   compute: (given) => given.qts * Math.sqrt(1 + given.vas / given.volume),
 });
 

@@ -80,8 +80,8 @@ export const closedCoilBox = define({
   returns: { record: 'box', summary: 'the box, with the resistance of the coil in it' },
   source,
   example: {
-    formula: `=CLOSED.COIL_BOX(${demoDriver}, 0.707, "400 Hz", "1 mH", "0.3 ohm", 2)`,
-    gives: { qtc: 0.707 },
+    formula: `=CLOSED.COIL_BOX(${demoDriver}, 0.75, "400 Hz", "1 mH", "0.3 ohm", 2)`,
+    gives: { qtc: 0.75 },
   },
   remarks,
   compute: (given): Box | Problem => {

@@ -119,7 +119,7 @@ const boxed = (of: Elements): Box =>
       fill: 1,
       absorptionQ: undefined,
       leakageQ: undefined,
-    } as never,
+    },
     context,
   ) as Box;
 const network = (name: string, legs: readonly Leg[]): Network => ({ kind: 'network', name, legs });

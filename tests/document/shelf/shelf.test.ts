@@ -114,7 +114,7 @@ describe('finding', () => {
     ['Qts = 0.3 to 0.4', (each: { qts: number }) => each.qts >= 0.3 && each.qts <= 0.4],
     ['Vas = 10–30 L', (each: { vas_l: number }) => each.vas_l >= 10 && each.vas_l <= 30],
   ] as const)('%s', (text, holds) => {
-    const wanted = numbers(holds as never);
+    const wanted = numbers(holds);
     expect(wanted.length).toBeGreaterThan(0);
     expect(real(text)).toEqual(wanted);
   });

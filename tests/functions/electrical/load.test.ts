@@ -52,7 +52,7 @@ function boxed(id: string): Curve {
       fill: 1,
       leakageQ: undefined,
       absorptionQ: undefined,
-    } as never,
+    },
     plain,
   );
   return boxImpedance.compute({ box } as never, plain) as Curve;
