@@ -28,7 +28,7 @@ export class GuideDialog extends LitElement {
     dialog::backdrop {
       background: rgb(0 0 0 / 35%);
     }
-    header {
+    .head {
       display: flex;
       justify-content: space-between;
       align-items: center;
@@ -73,10 +73,10 @@ export class GuideDialog extends LitElement {
 
   protected override render(): TemplateResult {
     return html`<dialog aria-labelledby="title" @close=${() => this.dispatchEvent(new CustomEvent('close'))}>
-      <header>
+      <div class="head">
         <h2 id="title">Function guide</h2>
         <button aria-label="Close" @click=${() => this.dialog.close()}>${icon('close')}</button>
-      </header>
+      </div>
       <function-guide
         function=${this.at}
         .functions=${this.functions}

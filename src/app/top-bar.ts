@@ -120,6 +120,7 @@ export class TopBar extends LitElement {
         padding: 0 6px;
       }
       .optional,
+      .framed b,
       .mark {
         display: none;
       }

@@ -32,14 +32,14 @@ export class TakenList extends LitElement {
     }
     li {
       display: grid;
-      grid-template-columns: minmax(0, 1fr) minmax(0, 140px) 56px;
+      grid-template-columns: minmax(0, 1fr) fit-content(140px) 56px;
       gap: 4px 12px;
       align-items: center;
       padding: 3px 0;
       border-bottom: 1px solid var(--line);
     }
     .left li {
-      grid-template-columns: minmax(0, 1fr) minmax(0, 140px);
+      grid-template-columns: minmax(0, 1fr) fit-content(140px);
     }
     small {
       grid-column: 1 / -1;

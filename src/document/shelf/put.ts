@@ -16,8 +16,13 @@ export interface Putting {
 }
 
 /** Writes a driver over the one that stands in a block: each row gets what was typed for it; a number that was not given but
- *  follows from the others is computed, one that does not is emptied, so that nothing of the former driver stays. */
-export function putDriver(sheet: Sheet, block: DriverBlock, entry: DriverEntry): Putting {
+ *  follows from the others is computed, one that does not is emptied, so that nothing of the former driver stays. What the block has no row for is told, where it is not kept elsewhere. */
+export function putDriver(
+  sheet: Sheet,
+  block: DriverBlock,
+  entry: DriverEntry,
+  { isKeptElsewhere = false } = {},
+): Putting {
   const driver = driverOf(entry);
   const texts = new Map<string, string>();
   const computed: string[] = [];
@@ -48,7 +53,8 @@ export function putDriver(sheet: Sheet, block: DriverBlock, entry: DriverEntry):
   const unplaced = entry.rows.filter(({ label }) => !isPlaced(label, seen));
   if (computed.length > 0) told.push(`Computed from its other numbers: ${computed.join(', ')}.`);
   if (missing.length > 0) told.push(`Not given for ${entry.name}, so emptied: ${missing.join(', ')}.`);
-  if (unplaced.length > 0) told.push(`This sheet has no rows for ${unplaced.map(({ label }) => label).join(', ')}.`);
+  if (unplaced.length > 0 && !isKeptElsewhere)
+    told.push(`This sheet has no rows for ${unplaced.map(({ label }) => label).join(', ')}.`);
   return { command: { kind: 'write', sheet: block.sheet, texts }, told };
 }
 

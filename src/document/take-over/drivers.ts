@@ -63,7 +63,8 @@ export function driversTaken(from: readonly Sheet[], into: Sheet, pickedAt?: Pic
   const taken: Taken[] = [];
   const told: string[] = [];
   for (const [source, target] of matched) {
-    const putting = putDriver(into, target.block, entryFor(source, [...sources, target], target));
+    const entry = entryFor(source, [...sources, target], target);
+    const putting = putDriver(into, target.block, entry, { isKeptElsewhere: true });
     if (putting.command.kind !== 'write') continue;
     for (const [cell, text] of putting.command.texts) {
       texts.set(cell, text);
