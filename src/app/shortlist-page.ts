@@ -161,9 +161,11 @@ export class ShortlistPage extends LitElement {
     const made = sheetsOfRows(workbook.document, sheet.id, starter, opened, wanted, question);
     this.dispatchEvent(new CustomEvent('close'));
     if (isRefusal(made)) return app.tell(made.refused);
-    if (!(await app.acts.do(made.command))) return;
+    const done = app.acts.do(made.command);
+    // At once, not when all is computed: the reader may be elsewhere by then.
     app.show(made.sheet);
     app.go({ sheet: made.sheet, cell: made.cell });
+    if (!(await done)) return;
     const names = listed(rows.map(({ names }) => names.join(' + ')));
     const stand =
       rows.length === 1 ? 'stands in a sheet of its own now' : `stand in ${rows.length} sheets of their own now`;

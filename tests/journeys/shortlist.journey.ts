@@ -124,8 +124,8 @@ test('from a shelf of two hundred drivers a wish leads to three full live sheets
   for (const [woofer = '', tweeter = ''] of names) {
     const sheet = `${woofer}, ${tweeter}`;
     await person.showSheet(sheet);
-    await expect.poll(() => person.shownIn('B4')).toBe(woofer);
-    await expect.poll(() => person.shownIn('C4')).toBe(tweeter);
+    await person.expectText('B4', new RegExp(`^${woofer}$`));
+    await person.expectText('C4', new RegExp(`^${tweeter}$`));
     await person.expectText('E41', /^(Comfortable|Tight)/);
     await person.expectText('E67', /^Good/);
     // Live: what is typed moves the verdict.
