@@ -2,6 +2,8 @@
 import '../components/formula-editor/formula-editor.ts';
 import '../components/ruler/value-ruler.ts';
 import { actions } from './actions.ts';
+import { learnPasting } from './grid-acts.ts';
+import { opensAsSheet } from './pasted-sheet.ts';
 import './plot-dock.ts';
 import { learnActions } from './run-action.ts';
 export { runGridMenu } from './grid-menu-acts.ts';
@@ -9,3 +11,4 @@ export { openPage } from './open-pages.ts';
 export { offersTour } from './tour-offer.ts';
 
 learnActions(actions);
+learnPasting(opensAsSheet);

@@ -10,10 +10,20 @@ import { cellsOf } from './selection.ts';
 export interface GridHost {
   readonly session: Session | undefined;
   readonly sheet: Sheet | undefined;
+  /** The address of the active cell. */
+  readonly cell: string;
   readonly selection: Selection;
+  open(page: 'shelf'): void;
   /** Shows why something was not done. */
   tell(message: string): void;
 }
+
+/** Takes a pasted text otherwise than cell by cell, and tells whether it did; known once the page stands. */
+type PasteReader = (host: GridHost, text: string) => boolean;
+let reader: PasteReader | undefined;
+export const learnPasting = (given: PasteReader): void => {
+  reader = given;
+};
 
 /** Turns what the reader does in the grid into commands. */
 export class GridActs {
@@ -66,7 +76,8 @@ export class GridActs {
     const text = event.clipboardData?.getData('text/plain') ?? '';
     if (text === '') return;
     event.preventDefault();
-    void this.do(this.#clipboard.paste(text, this.#area));
+    const command = this.#clipboard.paste(text, this.#area);
+    if (command.kind !== 'paste-text' || !reader?.(this.#host, text)) void this.do(command);
   }
 
   /** Rows or columns of the selection: inserted before it, or deleted. */

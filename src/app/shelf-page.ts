@@ -3,14 +3,14 @@ import { customElement, property, state } from 'lit/decorators.js';
 import '../components/dialog/page-dialog.ts';
 import '../components/shelf/driver-shelf.ts';
 import type { ShelfView } from '../components/shelf/driver-shelf.ts';
-import { isRefusal } from '../document/command.ts';
+import { isRefusal, type Command } from '../document/command.ts';
 import { newId } from '../document/create.ts';
 import { driverBlockAt, type DriverBlock } from '../document/shelf/block.ts';
 import type { DriverEntry, DriverTable } from '../document/shelf/entry.ts';
 import { freeName, mergeShelves } from '../document/shelf/merge.ts';
 import { putDriver, rowsInBlock } from '../document/shelf/put.ts';
 import { tableSheet, type TableMeaning } from '../document/shelf/table-sheet.ts';
-import type { OctavoDocument, Sheet } from '../document/types.ts';
+import type { OctavoDocument, Origin, Sheet } from '../document/types.ts';
 import { readDatasheet } from '../exchange/datasheet/read.ts';
 import { readShelf, writeShelf } from '../exchange/shelf-file.ts';
 import { speak } from '../units/show.ts';
@@ -20,6 +20,11 @@ import { inventedDrivers, ownShelf } from './shelf-drivers.ts';
 
 /** Where the reader was when the shelf was closed. */
 let left: ShelfView = { kind: 'list' };
+
+/** The shelf opens next with this data sheet as pasted. */
+export function beginWithSheet(text: string): void {
+  left = { kind: 'paste', text };
+}
 
 interface TableUse {
   readonly driver: string;
@@ -58,7 +63,7 @@ export class ShelfPage extends LitElement {
         system=${this.system}
         @view=${(event: CustomEvent<{ view: ShelfView }>) => this.#show(event.detail.view)}
         @put-driver=${(event: CustomEvent<{ entry: DriverEntry }>) => void this.#put(event.detail.entry)}
-        @add=${(event: CustomEvent<{ entries: readonly DriverEntry[] }>) => void this.#add(event.detail.entries)}
+        @add=${(event: CustomEvent<{ entries: readonly DriverEntry[]; put?: boolean }>) => void this.#add(event.detail)}
         @change=${(event: CustomEvent<{ entry: DriverEntry }>) => void this.#change(event.detail.entry)}
         @remove=${(event: CustomEvent<{ entry: DriverEntry }>) => void this.#remove(event.detail.entry)}
         @use-table=${(event: CustomEvent<TableUse>) => void this.#use(event.detail)}
@@ -77,12 +82,15 @@ export class ShelfPage extends LitElement {
     this.view = left = view;
   }
 
-  async #put(entry: DriverEntry): Promise<void> {
+  /** `origin` says where all its numbers come from. */
+  async #put(entry: DriverEntry, origin?: Origin): Promise<void> {
     const block = this.#block;
     if (!this.app || !this.sheet || !block) return;
-    const { command, told } = putDriver(this.sheet, block, entry);
+    const { id: sheet } = this.sheet;
+    const { command, given, told } = putDriver(this.sheet, block, entry);
+    const marks = given.map((cells): Command => ({ kind: 'describe', sheet, cells, attributes: { origin } }));
     this.dispatchEvent(new CustomEvent('close'));
-    if (await this.app.acts.do(command))
+    if (await this.app.acts.do(origin ? { kind: 'all', commands: [command, ...marks] } : command))
       this.app.tell([`${entry.name} stands in ${block.title} now.`, ...told].join(' '));
   }
 
@@ -103,8 +111,14 @@ export class ShelfPage extends LitElement {
     );
   }
 
-  async #add(entries: readonly DriverEntry[]): Promise<void> {
-    await this.#attempt(async () => {
+  async #add({
+    entries,
+    put = false,
+  }: {
+    readonly entries: readonly DriverEntry[];
+    readonly put?: boolean;
+  }): Promise<void> {
+    const isKept = await this.#attempt(async () => {
       const { changed, told } = mergeShelves([...this.own, ...this.#invented], entries);
       await ownShelf().put(
         changed.filter((each) => !each.invented),
@@ -115,6 +129,8 @@ export class ShelfPage extends LitElement {
         '\n',
       );
     });
+    const [entry] = entries;
+    if (isKept && put && entry) await this.#put(entry, 'datasheet');
   }
 
   /** What another tab has changed meanwhile is kept, and ours beside it. */
@@ -167,15 +183,17 @@ export class ShelfPage extends LitElement {
   }
 
   /** Does something with what is stored, shows what then stands there, and tells; back to the list where something was done. */
-  async #attempt(act: () => Promise<string | undefined>): Promise<void> {
+  async #attempt(act: () => Promise<string | undefined>): Promise<boolean> {
     try {
       const said = await act();
       const { entries, refused } = await ownShelf().list();
       this.own = entries;
       if (said !== undefined) this.#show({ kind: 'list' });
       this.told = [...(said === undefined ? [] : [said]), ...refused].join('\n');
+      return true;
     } catch (error) {
       this.told = `The browser does not keep the shelf: ${error instanceof Error ? error.message : String(error)}`;
+      return false;
     }
   }
 }

@@ -19,7 +19,7 @@ export type ShelfView =
 /** The driver shelf.
  *  @fires view - `detail.view` is to be shown, or has been typed in.
  *  @fires put-driver - `detail.entry` is to stand in the sheet.
- *  @fires add - `detail.entries` are new.
+ *  @fires add - `detail.entries` are new; with `detail.put` the one shall stand in the sheet, too.
  *  @fires change - `detail.entry` takes the place of the one of the same id.
  *  @fires remove - `detail.entry` is taken off.
  *  @fires save-file - the shelf is to be saved to a file.
@@ -78,10 +78,11 @@ export class DriverShelf extends LitElement {
       case 'paste':
         return html`<sheet-paste
           text=${view.text}
+          place=${this.place}
           .read=${this.read}
           system=${this.system}
           @draft=${(event: CustomEvent<{ text: string }>) => this.#show({ kind: 'paste', text: event.detail.text })}
-          @take=${(event: CustomEvent<{ entries: readonly DriverEntry[] }>) => this.#fire('add', event.detail)}
+          @take=${(event: CustomEvent<object>) => this.#fire('add', event.detail)}
           @leave=${list}
         ></sheet-paste>`;
       case 'list':

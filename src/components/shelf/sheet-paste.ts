@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { newId } from '../../document/create.ts';
 import { auditOf } from '../../document/shelf/audit.ts';
@@ -6,6 +6,7 @@ import type { DriverEntry } from '../../document/shelf/entry.ts';
 import { answered, type Reading, type ReadRow } from '../../document/shelf/reading.ts';
 import type { UnitSystem } from '../../document/types.ts';
 import { auditView } from './audit-view.ts';
+import { pasteStyles } from './paste-styles.ts';
 import { shelfStyles } from './styles.ts';
 
 /** What was typed beside one driver of the sheet. */
@@ -19,74 +20,15 @@ const NO_ANSWERS: Answers = { rows: new Map() };
 /** A data sheet pasted as text: what was understood, what is asked, what was not understood and what looks wrong, before
  *  anything is taken.
  *  @fires draft - `detail.text` as it stands now.
- *  @fires take - `detail.entries` are to be kept.
+ *  @fires take - `detail.entries` are to be kept; with `detail.put` the one stands in the sheet, too.
  *  @fires leave - back to the list. */
 @customElement('sheet-paste')
 export class SheetPaste extends LitElement {
-  static override styles = [
-    shelfStyles,
-    css`
-      label.text {
-        display: block;
-        margin: 12px 0;
-      }
-      section {
-        margin-top: 16px;
-        padding-top: 4px;
-        border-top: 1px solid var(--line2);
-      }
-      table {
-        width: 100%;
-        border-collapse: collapse;
-        margin: 8px 0;
-      }
-      th,
-      td {
-        padding: 4px 8px 4px 0;
-        border-bottom: 1px solid var(--line);
-        text-align: start;
-        vertical-align: top;
-        font-weight: 400;
-      }
-      thead th {
-        color: var(--ink2);
-        font-size: 12.5px;
-      }
-      tbody th {
-        white-space: nowrap;
-      }
-      .found {
-        color: var(--ink2);
-        font: 12.5px/18px var(--mono);
-        overflow-wrap: anywhere;
-      }
-      .open {
-        color: var(--caution);
-      }
-      select {
-        max-width: 260px;
-        margin-top: 4px;
-      }
-      @media (max-width: 640px) {
-        .found {
-          font-size: 11px;
-        }
-        tbody th {
-          white-space: normal;
-        }
-        td:nth-child(2) {
-          width: 45%;
-        }
-      }
-      .name {
-        max-width: 340px;
-        display: block;
-        margin: 8px 0;
-      }
-    `,
-  ];
+  static override styles = [shelfStyles, pasteStyles];
 
   @property() text = '';
+  /** What the driver's place in the sheet is called; empty where none is selected. */
+  @property() place = '';
   /** Reads a text; given by the page, so that this element knows no format. */
   @property({ attribute: false }) read: (text: string) => readonly Reading[] = () => [];
   @property() system: UnitSystem = 'metric';
@@ -127,13 +69,17 @@ export class SheetPaste extends LitElement {
       <p class="quiet" role="status">${this.#summary(found)}</p>
       ${this.#readings.map((reading, index) => this.#driver(reading, index))}
       <p id="complaint" class="wrong" role="alert">${this.complaint}</p>
-      ${
-        found.length === 0
-          ? nothing
-          : html`<button class="main" @click=${this.#take}>
-              ${found.length === 1 ? 'Put it on the shelf' : `Put these ${found.length} drivers on the shelf`}
-            </button>`
-      }
+      ${found.length === 0 ? nothing : this.#ends(found.length)}
+    `;
+  }
+
+  #ends(count: number): TemplateResult {
+    const isFor = count === 1 && this.place !== '';
+    return html`
+      ${isFor ? html`<button class="main" @click=${() => this.#take(true)}>Put it on the shelf and into ${this.place}</button>` : nothing}
+      <button class=${isFor ? '' : 'main'} @click=${() => this.#take(false)}>
+        ${count === 1 ? 'Put it on the shelf' : `Put these ${count} drivers on the shelf`}
+      </button>
     `;
   }
 
@@ -262,7 +208,7 @@ export class SheetPaste extends LitElement {
     this.answers = this.answers.map((each, index) => (index === driver ? { ...each, ...change } : each));
   }
 
-  #take = (): void => {
+  #take(put: boolean): void {
     const drivers = this.#readings.flatMap((reading, index) =>
       reading.rows.length === 0 ? [] : [{ reading, index, name: this.#nameOf(reading, index).trim() }],
     );
@@ -281,8 +227,8 @@ export class SheetPaste extends LitElement {
       tables: [{ title: 'Data sheet as pasted', text: this.text }],
       invented: false,
     }));
-    this.#fire('take', { entries });
-  };
+    this.#fire('take', { entries, put });
+  }
 
   #fire(name: string, detail: object = {}): void {
     this.dispatchEvent(new CustomEvent(name, { detail }));

@@ -12,6 +12,8 @@ import { meaningOf, rowOf, type DriverEntry, type DriverRow } from './entry.ts';
 /** A driver put into a sheet: one command, so one step back, and what a reader must know of it. */
 export interface Putting {
   readonly command: Command;
+  /** The cells that got what was given for them, word for word. */
+  readonly given: readonly string[];
   readonly told: readonly string[];
 }
 
@@ -25,6 +27,7 @@ export function putDriver(
 ): Putting {
   const driver = driverOf(entry);
   const texts = new Map<string, string>();
+  const asGiven: string[] = [];
   const computed: string[] = [];
   const missing: string[] = [];
   const seen = new Set<string>();
@@ -46,6 +49,7 @@ export function putDriver(
     const isBare = meaning === 'level' && !hasBasis && basisOf(rowOf(entry.rows, 'basis')?.text ?? '') !== '2.83 V';
     const text = given !== undefined && !isBare ? given : writtenOf(driver, meaning);
     texts.set(cell, text ?? given ?? '');
+    if (given !== undefined && text === given) asGiven.push(cell);
     if (isBare && given !== undefined && text !== undefined) {
       told.push(`The level of ${given} is written as ${text} at 2.83 V: this sheet has no row for its basis.`);
     } else if (given === undefined) (text === undefined ? missing : computed).push(parameterOf(meaning).symbol);
@@ -55,7 +59,7 @@ export function putDriver(
   if (missing.length > 0) told.push(`Not given for ${entry.name}, so emptied: ${missing.join(', ')}.`);
   if (unplaced.length > 0 && !isKeptElsewhere)
     told.push(`This sheet has no rows for ${unplaced.map(({ label }) => label).join(', ')}.`);
-  return { command: { kind: 'write', sheet: block.sheet, texts }, told };
+  return { command: { kind: 'write', sheet: block.sheet, texts }, given: asGiven, told };
 }
 
 const isPlaced = (label: string, seen: ReadonlySet<string>): boolean => {

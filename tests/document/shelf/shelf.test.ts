@@ -295,7 +295,8 @@ describe('another driver in a sheet', () => {
     const { name, rows } = rowsInBlock(sheet!, block);
     expect(name).toBe('W-165 A');
     expect(rows).toContainEqual({ label: 'Radiating area Sd', text: '132 cm²' });
-    const { command } = putDriver(sheet!, block, { ...entry(name), rows });
+    const { command, given } = putDriver(sheet!, block, { ...entry(name), rows });
+    expect(given).toContain('B10');
     const outcome = apply(document, command);
     expect('document' in outcome && outcome.document.sheets[0]?.cells).toEqual(sheet?.cells);
   });
