@@ -3,10 +3,11 @@ import { need } from '../driver/need.ts';
 import { impedanceValues } from '../enclosure/impedance-curve.ts';
 import { boxFields, modelOf } from '../enclosure/circuit-of.ts';
 import { coilPressureOf, flatLevel, loadOf } from '../enclosure/model.ts';
-import { travelCurve } from '../enclosure/travel-curve.ts';
+import { travelAt, travelTimes } from '../enclosure/travel-curve.ts';
 import type { Box, HighPass } from '../values/box.ts';
 import { curveOf } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
+import { curveWhenRead } from '../values/curve-when-read.ts';
 import type { Driver } from '../values/driver.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
@@ -58,7 +59,7 @@ export function acousticOf(source: Driver | Box, parameter: string): Acoustic | 
   if (driver instanceof Problem) return driver;
   const { highPass: _, ...rest } = box;
   const bare: Box = { ...rest, seriesResistance: 0 };
-  const travel = travelCurve(bare, standardVolts);
+  const travel = travelAt(bare, standardVolts);
   if (travel instanceof Problem) return travel;
   return {
     pressure: levelOf(bare),
@@ -67,7 +68,7 @@ export function acousticOf(source: Driver | Box, parameter: string): Acoustic | 
       impedanceValues(modelOf(bare), frequencies, loadOf(bare)),
     ),
     sd: driver.sd,
-    travel: { kind: 'curve', title: 'Travel', quantity: 'travel', y: travel, ...whole },
+    travel: curveWhenRead({ title: 'Travel', quantity: 'travel', ...whole }, () => travelTimes(bare, travel)),
     driver: box.driver,
     ...(source.kind === 'box' ? { box: bare } : {}),
     ...activeOf(box),

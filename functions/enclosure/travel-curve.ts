@@ -13,7 +13,11 @@ export function travelAt(box: Box, volts: number): number | Problem {
 /** One-way peak travel over the grid for volts rms. */
 export function travelCurve(box: Box, volts: number): Float64Array | Problem {
   const scale = travelAt(box, volts);
-  if (scale instanceof Problem) return scale;
+  return scale instanceof Problem ? scale : travelTimes(box, scale);
+}
+
+/** The same where the travel at 0 Hz is known. */
+export function travelTimes(box: Box, scale: number): Float64Array {
   const travel = travelOf(box);
   const y = new Float64Array(travel.length);
   for (let index = 0; index < y.length; index += 1) y[index] = scale * travel[index]!;
