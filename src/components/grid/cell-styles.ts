@@ -95,6 +95,10 @@ export const cellStyles = css`
     flex: 0 1 auto;
     min-width: 0;
   }
+  /* The reason gives way to it. */
+  .chip + .was {
+    flex: none;
+  }
   .words {
     overflow: clip;
     text-overflow: ellipsis;
