@@ -21,6 +21,8 @@ export function explainedRow(
   const windows = row.windows.map(({ low, high, octaves, stretchedOctaves, floor, ceiling }, index) => {
     const [lower, upper] =
       row.subs === undefined ? [row.names[index], row.names[index + 1]] : ['the subs', 'the mains'];
+    const isOnly = row.windows.length === 1;
+    const where = isOnly ? 'Hand over' : `${index === 0 ? 'Low' : 'High'} hand-over`;
     const below = `${floor} of ${upper ?? ''} from below`;
     const above = `${ceiling === 'spacing' ? 'the spacing' : `${ceiling} of ${lower ?? ''}`} from above`;
     if (octaves >= 0) {
@@ -29,9 +31,9 @@ export function explainedRow(
         spare >= 0
           ? `${told(spare, 'octaves')} more than comfortable`
           : `${told(-spare, 'octaves')} less than comfortable`;
-      return `Hand over between ${told(low, 'frequency')} and ${told(high, 'frequency')}: ${told(octaves, 'octaves')}, ${margin}. Bound by ${below} and by ${above}.`;
+      return `${where} between ${told(low, 'frequency')} and ${told(high, 'frequency')}: ${told(octaves, 'octaves')}, ${margin}. Bound by ${below} and by ${above}.`;
     }
-    return `By the rules ${told(-octaves, 'octaves')} are missing: bound by ${below} and by ${above}; ${stretchedOctaves >= 0 ? `with every rule stretched ${told(stretchedOctaves, 'octaves')} are shared` : 'no stretching helps'}.`;
+    return `${isOnly ? 'By' : `${where}: by`} the rules ${told(-octaves, 'octaves')} are missing: bound by ${below} and by ${above}; ${stretchedOctaves >= 0 ? `with every rule stretched ${told(stretchedOctaves, 'octaves')} are shared` : 'no stretching helps'}.`;
   });
   const margins = [
     Number.isNaN(row.reach)

@@ -34,6 +34,13 @@ test('a wish asks what its flags ask, and the best three say why', async () => {
     expect(told.replaceAll('\u2009', ' ')).toContain(part);
 });
 
+test('each hand-over of a three-way is explained', async () => {
+  const [team] = await asked('--ways', '3');
+  expect(team?.why?.slice(0, 2).map((each) => each.split(' between ')[0])).toEqual(['Low hand-over', 'High hand-over']);
+  const apart = (await asked('--ways', '3', '--ranking', '-window'))[0];
+  expect(apart?.why?.join(' ')).toMatch(/(Low|High) hand-over: by the rules .* are missing/);
+});
+
 test('mains with subs are counted with as many subs as the level takes', async () => {
   const rows = await asked('--wish', 'mains with subs that reach 30 Hz and play 100 dB');
   expect(rows.length).toBeGreaterThan(0);

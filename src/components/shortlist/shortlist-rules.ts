@@ -23,19 +23,21 @@ export class ShortlistRules extends LitElement {
         color: var(--ink2);
         font-size: 12.5px;
       }
-      input,
+      input:not([type='checkbox']),
       select {
-        max-width: 110px;
+        width: 110px;
       }
       .own {
         border-color: var(--accent);
       }
       @media (max-width: 500px) {
-        td:last-child {
-          padding-inline-end: 0;
+        th,
+        td {
+          padding-inline-end: 6px;
         }
-        input,
+        input:not([type='checkbox']),
         select {
+          width: 82px;
           padding-inline: 6px;
         }
       }

@@ -90,7 +90,7 @@ export class ShortlistTable extends LitElement {
         >
           ${namesOf(row)}
         </button>
-        ${isFront ? html`<span class="quiet">a best trade-off</span>` : nothing}
+        ${isFront ? html`<span class="quiet">trade-off</span>` : nothing}
         <small class="brief"
           >${windows.map((window) => width(window.octaves)).join(', ')}; reaches ${hertz(reach)}; plays
           ${shownAs(plays, 'level', this.system)}</small
