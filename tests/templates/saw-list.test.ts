@@ -45,6 +45,28 @@ describe('saw list', () => {
     near(opened.number('SheetUsed'), (2 * board) / (250 * 125 * 1.5), 0.001);
   });
 
+  test.each(['front covers', 'sides cover', 'mitred'])(
+    'the section shows the panels as the cut list cuts them: %s',
+    async (joint) => {
+      const opened = await openTemplate('saw-list');
+      await opened.write({ Joint: joint, PortLength: '150 mm' });
+      const row = (part: RegExp): number =>
+        [50, 51, 52, 53].find((each) => part.test(opened.text(`A${String(each)}`))) ?? 0;
+      // The cut list gives the longer side first: panels of 360 mm of height.
+      near(opened.number('D100'), opened.number(`C${String(row(/front and back$/))}`), 1e-9);
+      near(opened.number('E102'), opened.number(`C${String(row(/side$/))}`), 1e-9);
+      // Front, sides and back fill the outside, whichever covers which.
+      const [front, side, thick] = ['D100', 'E102', 'Thickness'].map((cell) => opened.number(cell)) as [
+        number,
+        number,
+        number,
+      ];
+      near(front + (joint === 'front covers' ? 0 : 2 * thick), opened.number('Width'), 1e-9);
+      near(side + (joint === 'front covers' ? 2 * thick : 0), opened.number('CabinetDepth'), 1e-9);
+      expect([opened.text('D105'), opened.text('E105')]).toEqual(['68 mm', '150 mm']);
+    },
+  );
+
   test.each([
     [{ Height: '1200 mm' }, 'D93', /^Caution.*Tip risk/],
     [{ FittedMass: '30 kg' }, 'D92', /^Caution.*Two people/],
