@@ -49,6 +49,7 @@ export function combinedAnswer(
                   ...(hasVerdicts ? [worst] : []),
                 ]),
               },
+              over: { inputs, results },
               sets: rows.map(({ set }) => set),
             },
           ],

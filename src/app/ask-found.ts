@@ -41,6 +41,8 @@ export function seekAnswer(seek: Seek, given: readonly SetInput[], system: UnitS
     tables: [
       {
         table: textTable('Values found', [input.label, result.label], rows),
+        // What was set first does not stand in the row.
+        ...(given.length === 0 && result.cell !== '' && { over: { inputs: [input], results: [result] } }),
         live: listed.map(() => result),
         isForSheet: true,
       },

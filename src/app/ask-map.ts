@@ -72,6 +72,7 @@ function mapTable(
     return Array.from({ length: shown }, (_, index) => Math.round((index * (count - 1)) / Math.max(shown - 1, 1)));
   };
   return {
+    over: { inputs: [across, up], results: [result] },
     table: {
       kind: 'table',
       title: 'Some of the points',

@@ -277,7 +277,7 @@ export class AskPage extends LitElement {
 
   async #keep(answer: Answer): Promise<void> {
     const { app, workbook } = this;
-    const { command, sheet } = sheetOfAnswer(workbook.document, this.sheet.id, this.#title, answer);
+    const { command, sheet } = sheetOfAnswer(workbook.document, this.sheet.id, this.#title, answer, workbook.functions);
     this.#close();
     if (!(await app.acts.do(command))) return;
     app.go({ sheet, cell: 'A1' });

@@ -36,6 +36,10 @@ export function sweepAnswer(sweep: Sweep, hasVerdicts: boolean, system: UnitSyst
     ...(first?.result.kind === 'curve' && familyOf(sweep, first, system)),
     tables: [
       {
+        over: {
+          inputs: [input],
+          results: columns.map(({ result }) => result).filter(({ kind }) => kind !== 'curve'),
+        },
         table: {
           kind: 'table',
           title: 'Value by value',

@@ -180,6 +180,8 @@ export interface Step {
 export interface AnswerTable {
   readonly table: TableRecord;
   readonly live?: readonly (Place | undefined)[];
+  /** Cells whose values the first columns hold, and after them those of the results that follow from them. */
+  readonly over?: { readonly inputs: readonly Place[]; readonly results: readonly Place[] };
   /** What is typed when a row is picked. */
   readonly sets?: readonly (readonly Setting[])[];
   /** The page says the same in another way. */
