@@ -41,10 +41,15 @@ export function layPoints(data: PointsData, room: Room): Laid {
   const taken: Box[] = [
     ...flags.map(({ box }) => box),
     ...all.map(at).map(({ x, y }) => ({ x: x - 6, y: y - 6, width: 12, height: 12 })),
-    ...(data.form === 'lines' ? data.groups.flatMap(({ points }) => along(points.map(at))) : []),
   ];
+  const lines = data.form === 'lines' ? data.groups.map(({ points }) => along(points.map(at))) : [];
   const limits = data.limits.map((limit) =>
-    limitLine(limit, up?.text(limit.value) ?? '', plane.y(ofY(limit.value)), { plane, room, taken }),
+    limitLine(limit, up?.text(limit.value) ?? '', plane.y(ofY(limit.value)), {
+      plane,
+      room,
+      taken,
+      lines: lines.flat(),
+    }),
   );
   const picture = svg`
     <g transform="translate(${plane.left} ${plane.top})">
@@ -65,7 +70,7 @@ export function layPoints(data: PointsData, room: Room): Laid {
       })}
       ${limits.map(({ name }) => name)}
       ${flags.map((flag) => needle(flag, plane, room))}
-      ${isSmall ? nothing : data.form === 'lines' ? lineNames(data, at, plane, room, taken) : pointNames(data, front, at, plane, room, taken)}
+      ${isSmall ? nothing : data.form === 'lines' ? lineNames(data, at, plane, room, { taken, lines }) : pointNames(data, front, at, plane, room, taken)}
     </g>`;
   return {
     height,
@@ -99,12 +104,19 @@ function ghostsOf(data: PointsData, at: Spot): SVGTemplateResult[] {
   });
 }
 
+interface Around {
+  readonly plane: Plane;
+  readonly room: Room;
+  readonly taken: Box[];
+  readonly lines: readonly Box[];
+}
+
 /** A limit with its forbidden side, and its name where the least is in its way, off the hatch before in it. */
 function limitLine(
   { label, forbidden }: PointsData['limits'][number],
   text: string,
   level: number,
-  { plane, room: { isSmall, measure }, taken }: { readonly plane: Plane; readonly room: Room; readonly taken: Box[] },
+  { plane, room: { isSmall, measure }, taken, lines }: Around,
 ): { readonly line: SVGTemplateResult; readonly name: SVGTemplateResult | typeof nothing } {
   const y = Math.min(Math.max(level, 0), plane.height);
   const [from, to] = forbidden === 'above' ? [0, y] : [y, plane.height];
@@ -120,7 +132,11 @@ function limitLine(
   const boxes = rows
     .filter((top) => top >= 0 && top + size.height <= plane.height)
     .flatMap((top) => columns.map((x): Box => ({ x, y: top, ...size })));
-  const box = quietest(boxes, taken) ?? { x: 6, y: Math.min(Math.max(y - 18, 0), plane.height - 15), ...size };
+  const box = quietest(boxes, [...taken, ...lines]) ?? {
+    x: 6,
+    y: Math.min(Math.max(y - 18, 0), plane.height - 15),
+    ...size,
+  };
   taken.push(box);
   return { line, name: svg`<text class="limit-name" x=${box.x} y=${box.y + 12}>${words}</text>` };
 }
@@ -142,15 +158,15 @@ const needle = ({ text, x, box }: Flag, plane: Plane, { isSmall }: Room): SVGTem
   ${isSmall ? nothing : svg`<rect class="flag" x=${box.x} y="0" width=${box.width} height="17" /><text class="flag-text" x=${box.x + 6} y="12.5">${text}</text>`}
 `;
 
-/** The name of a line above or below one of its points, as near its end as nothing is in the way. */
+/** The name of a line above or below one of its points, as near its end as no other line is in the way. */
 function lineNames(
   { groups }: PointsData,
   at: Spot,
   plane: Plane,
   { measure }: Room,
-  taken: Box[],
+  { taken, lines }: { readonly taken: Box[]; readonly lines: readonly (readonly Box[])[] },
 ): SVGTemplateResult[] {
-  return groups.flatMap(({ label, line, points }) => {
+  return groups.flatMap(({ label, line, points }, own) => {
     const size = { width: measure(label), height: 15 };
     const boxes = points
       .map(at)
@@ -160,7 +176,8 @@ function lineNames(
         return [y - 22, y + 7].map((top): Box => ({ x: left, y: top, ...size }));
       })
       .filter(({ y, height }) => y >= 1 && y + height <= plane.height - 1);
-    const box = quietest(boxes, taken);
+    const others = lines.filter((_, index) => index !== own).flat();
+    const box = quietest(boxes, [...taken, ...others]);
     if (!box) return [];
     taken.push(box);
     return [svg`<text class="name ${line}" x=${box.x} y=${box.y + 12}>${label}</text>`];
