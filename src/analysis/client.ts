@@ -7,6 +7,7 @@ import type { Analyst, Row } from './types.ts';
 export type WorkerThread = Pick<Worker, 'postMessage' | 'terminate' | 'addEventListener'>;
 
 interface Waiting {
+  readonly asked: ToWorker;
   readonly watch: Watch;
   readonly first: ((rows: readonly Row[]) => void) | undefined;
   readonly resolve: (result: unknown) => void;
@@ -17,13 +18,15 @@ interface Waiting {
 const PATIENCE = 1000;
 
 /** Questions answered in a worker. One that was given up rejects at once; if the worker does not let go of it soon, the worker
- *  is ended, and the next question goes to a new one. */
+ *  is ended, and a new one gets the questions that still wait, and the next. */
 class WorkerAnalyst {
   readonly #start: () => WorkerThread;
   readonly #waiting = new Map<number, Waiting>();
   /** Given up, and not let go by the worker yet. */
   readonly #stopping = new Set<number>();
   #worker: WorkerThread | undefined;
+  /** Whether the worker stands; while it is fetched, it cannot hear that a question was given up. */
+  #isReady = false;
   #next = 0;
 
   constructor(start: () => WorkerThread) {
@@ -42,8 +45,9 @@ class WorkerAnalyst {
     const number = this.#next++;
     signal?.addEventListener('abort', () => this.#stop(number), { once: true });
     return new Promise((resolve, reject) => {
-      this.#waiting.set(number, { watch, first, resolve, reject });
-      worker.postMessage({ kind: 'ask', number, method, given } satisfies ToWorker);
+      const asked: ToWorker = { kind: 'ask', number, method, given };
+      this.#waiting.set(number, { asked, watch, first, resolve, reject });
+      worker.postMessage(asked);
     });
   }
 
@@ -67,6 +71,8 @@ class WorkerAnalyst {
   }
 
   #heard(message: FromWorker): void {
+    this.#isReady = true;
+    if (message.kind === 'ready') return;
     const waiting = this.#waiting.get(message.number);
     if (message.kind === 'progress') waiting?.watch.progress?.(message.progress);
     if (message.kind === 'first') waiting?.first?.(message.rows as readonly Row[]);
@@ -84,15 +90,33 @@ class WorkerAnalyst {
     this.#stopping.add(number);
     this.#worker?.postMessage({ kind: 'stop', number } satisfies ToWorker);
     waiting.reject(stopped());
+    this.#expectLetGo(number);
+  }
+
+  #expectLetGo(number: number): void {
     setTimeout(() => {
-      if (this.#stopping.has(number)) this.#failed('The analysis did not let go of a question that was given up.');
+      if (!this.#stopping.has(number)) return;
+      if (this.#isReady) this.#startAnew();
+      else this.#expectLetGo(number);
     }, PATIENCE);
   }
 
-  #failed(message: string): void {
+  #startAnew(): void {
+    this.#end();
+    if (this.#waiting.size === 0) return;
+    this.#worker = this.#started();
+    for (const { asked } of this.#waiting.values()) this.#worker.postMessage(asked);
+  }
+
+  #end(): void {
     this.#worker?.terminate();
     this.#worker = undefined;
+    this.#isReady = false;
     this.#stopping.clear();
+  }
+
+  #failed(message: string): void {
+    this.#end();
     const waiting = [...this.#waiting.values()];
     this.#waiting.clear();
     for (const { reject } of waiting) reject(new Error(message));

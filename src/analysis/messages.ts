@@ -9,7 +9,9 @@ export type ToWorker =
   | { readonly kind: 'ask'; readonly number: number; readonly method: Asked; readonly given: readonly unknown[] }
   | { readonly kind: 'stop'; readonly number: number };
 
+/** From the worker: that it stands and can be told to stop, or something of a question. */
 export type FromWorker =
+  | { readonly kind: 'ready' }
   | { readonly kind: 'progress'; readonly number: number; readonly progress: Progress }
   | { readonly kind: 'first'; readonly number: number; readonly rows: unknown }
   | { readonly kind: 'answer'; readonly number: number; readonly result: unknown }

@@ -14,6 +14,7 @@ addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
 });
 
 const post = (message: FromWorker): void => postMessage(message);
+post({ kind: 'ready' });
 
 async function answer({ number, method, given }: Extract<ToWorker, { kind: 'ask' }>): Promise<void> {
   const control = new AbortController();

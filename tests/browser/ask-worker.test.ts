@@ -1,5 +1,6 @@
 import { expect } from '@open-wc/testing';
 import { createWorkerAnalyst } from '../../src/analysis/client.ts';
+import type { Watch } from '../../src/analysis/subject-types.ts';
 import { newDocument } from '../../src/document/create.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
 
@@ -29,6 +30,33 @@ describe('questions in their worker', () => {
     const litres = VAS / ((0.707 / QTS) ** 2 - 1);
     expect(found).to.have.length(1);
     expect(Number(found[0]?.set.value) * 1000).to.be.closeTo(litres, litres * 1e-4);
+    analyst.dispose();
+  });
+
+  it('is given up at any moment and answers the next question', async () => {
+    const analyst = createWorkerAnalyst();
+    const document = bench();
+    const [volume, qtc] = ['B1', 'B2'].map((cell) => ({ sheet: document.sheets[0]?.id ?? '', cell }));
+    if (!volume || !qtc) throw new Error('There are two cells.');
+    const values = Array.from({ length: 3000 }, (_, index) => (index + 1) / 1e5);
+    const long = [
+      (watch: Watch) => analyst.combine({ document, inputs: [{ ...volume, values }], results: [qtc], most: 9 }, watch),
+      (watch: Watch) =>
+        analyst.optimise({ document, inputs: [volume], objective: { kind: 'least', result: qtc } }, watch),
+      (watch: Watch) =>
+        analyst.seek({ document, input: volume, result: qtc, target: { kind: 'number', value: 0.7 } }, watch),
+    ];
+    for (const [turn, ask] of [...long, ...long, ...long].entries()) {
+      const stopping = new AbortController();
+      setTimeout(() => stopping.abort(), turn ** 2);
+      const outcome = await ask({ signal: stopping.signal }).then(
+        () => 'answered',
+        (error: Error) => error.name,
+      );
+      expect(['answered', 'AbortError']).to.include(outcome);
+    }
+    const { found } = await analyst.optimise({ document, inputs: [volume], objective: { kind: 'least', result: qtc } });
+    expect(found?.set[0]?.text).to.equal('60 L');
     analyst.dispose();
   });
 
