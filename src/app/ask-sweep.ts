@@ -74,9 +74,6 @@ const inTable = (result: Result, value: CellValue | undefined, system: UnitSyste
       ? resultWords(result, value, system)
       : null;
 
-/** How all verdicts together stand at one of the values. */
-export const standingSaid = ({ worst }: Sweep, at: number): string => standingWords[worst[at] ?? 'problem'];
-
 function goodSaid({ input, values, worst }: Sweep, system: UnitSystem): string {
   const stretches = goodStretches((index) => worst[index] === 'good', values.length);
   if (stretches.length === 0) return 'At none of them is every verdict good.';

@@ -43,7 +43,7 @@ export const keyBindings: readonly KeyBinding[] = [
     control: true,
     shift: true,
     action: 'ask',
-    words: 'Ask the sheet: which value gives this, how sure, what drives it',
+    words: 'Ask the sheet: which value gives this, the best, the cheapest change, how sure, what drives it',
   },
   { key: 'F1', action: 'guide', words: 'Function guide' },
   { key: '/', control: true, action: 'keys', words: 'This list of keys' },
