@@ -2,7 +2,7 @@ import type { QuantityName } from '../quantities.ts';
 import type { Driver } from '../values/driver.ts';
 import { measured, say, type Sentence } from '../values/say.ts';
 import { driverParameters, parameterOf, type DriverParameter } from './parameters.ts';
-import { complete, linked, type Linked, type Parameters } from './relations.ts';
+import { complete, linked, type Linked, type Parameters, type SomeParameters } from './relations.ts';
 
 /** How far a printed value may lie from what the other printed values give: relative, or in dB for the level. */
 const tolerances: readonly (readonly [field: Linked, tolerance: number])[] = [
@@ -18,15 +18,9 @@ const show = (value: number, quantity: QuantityName) => measured(value, quantity
 /** What the other given values make of one of them; `undefined` when they do not determine it. A level is best
  *  computed from the moving mass: printed Vas spreads most. */
 export function expected(field: Linked, given: Parameters): number | undefined {
-  const others: Parameters = { ...given };
-  delete others[field];
-  if (field === 'level') {
-    const withoutVas: Parameters = { ...others };
-    delete withoutVas.vas;
-    return complete(withoutVas).known.level ?? complete(others).known.level;
-  }
-  delete others.level;
-  return complete(others).known[field];
+  const others: SomeParameters = { ...given, level: undefined, [field]: undefined };
+  if (field !== 'level') return complete(others).known[field];
+  return complete({ ...others, vas: undefined }).known.level ?? complete(others).known.level;
 }
 
 /** The level at 2.83 V that the driver's given parameters make; `undefined` when they do not determine it. */

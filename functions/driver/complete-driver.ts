@@ -2,7 +2,7 @@ import type { Driver } from '../values/driver.ts';
 import type { Sentence } from '../values/say.ts';
 import { contradictions, implausible } from './audit.ts';
 import type { NumberField } from './parameters.ts';
-import { complete, linked, type Parameters } from './relations.ts';
+import { complete } from './relations.ts';
 
 export type GivenNumbers = { [K in NumberField]?: number };
 
@@ -14,20 +14,15 @@ export function completeDriver(
   levelBasis?: string,
   doubts: readonly Sentence[] = [],
 ): Driver {
-  const linkedGiven: Parameters = {};
-  for (const field of linked) {
-    const value = given[field];
-    if (value !== undefined) linkedGiven[field] = value;
-  }
-  const { known, derived } = complete(linkedGiven);
-  const basis = given.level !== undefined ? levelBasis : known.level === undefined ? undefined : 'from the parameters';
-  const numbers: GivenNumbers = { ...given, ...known };
+  const { known: numbers, derived } = complete(given);
+  const basis =
+    given.level !== undefined ? levelBasis : numbers.level === undefined ? undefined : 'from the parameters';
   return {
     kind: 'driver',
     name,
     ...numbers,
     ...(basis === undefined ? {} : { levelBasis: basis }),
     derived,
-    doubts: [...doubts, ...contradictions(linkedGiven), ...implausible(numbers, new Set(Object.keys(given)))],
+    doubts: [...doubts, ...contradictions(given), ...implausible(numbers, new Set(Object.keys(given)))],
   };
 }

@@ -6,6 +6,9 @@ export const linked = ['fs', 'qms', 'qes', 'qts', 'vas', 're', 'sd', 'mms', 'cms
 export type Linked = (typeof linked)[number];
 export type Parameters = { [K in Linked]?: number };
 
+/** The same with some put aside. */
+export type SomeParameters = { [K in Linked]?: number | undefined };
+
 interface Rule {
   readonly gives: Linked;
   readonly needs: readonly Linked[];
@@ -69,9 +72,12 @@ export function applied(each: Rule, known: Parameters): number | undefined {
   return Number.isFinite(result) && result > 0 ? result : undefined;
 }
 
-/** Adds every parameter that the given ones determine. `derived` names the added ones, in the order found. */
-export function complete(given: Parameters): { readonly known: Parameters; readonly derived: readonly Linked[] } {
-  const known: Parameters = { ...given };
+/** Adds every parameter that the given ones determine; whatever else is given stays. `derived` names the added ones, in the
+ *  order found. */
+export function complete<P extends SomeParameters>(
+  given: P,
+): { readonly known: P & Parameters; readonly derived: readonly Linked[] } {
+  const known = { ...given } as P & Parameters;
   const derived: Linked[] = [];
   for (let found = true; found;) {
     found = false;
@@ -79,7 +85,7 @@ export function complete(given: Parameters): { readonly known: Parameters; reado
       if (known[each.gives] !== undefined) continue;
       const value = applied(each, known);
       if (value === undefined) continue;
-      known[each.gives] = value;
+      (known as Parameters)[each.gives] = value;
       derived.push(each.gives);
       found = true;
     }
