@@ -85,6 +85,26 @@ test('a map, every combination and the best within bounds come as JSON', async (
   expect(JSON.parse(best.out)).toMatchObject({ found: { set: [{ text: '20 L' }] } });
 });
 
+test('a sentence may ask for the best, and for the cheapest change', async () => {
+  const words = await outcome(box, 'seek', '--ask', 'lowest F3 by Volume from 10 L to 20 L');
+  const flags = await outcome(box, 'best', '--vary', 'Volume=10 L..20 L', '--least', 'Fall3');
+  const found = (text: string): unknown => (JSON.parse(text) as { found: { set: unknown } }).found.set;
+  expect(found(words.out)).toMatchObject([{ label: 'Net volume' }]);
+  expect((found(flags.out) as { text: string }[])[0]?.text).toBe((found(words.out) as { text: string }[])[0]?.text);
+  const change = await outcome('two-driver-check', 'seek', '--ask', 'fewest changes that pass');
+  expect((JSON.parse(change.out) as { said: string }).said).toMatch(/Nothing fails|Found|Not found/);
+});
+
+test('what is nearest to a number, and changes counted by a price of the sheet', async () => {
+  const nearest = await outcome(box, 'best', '--vary', 'Volume', '--nearest', 'Qtc=0.8');
+  const { found } = JSON.parse(nearest.out) as { found: { result: { value: number } } };
+  expect(found.result.value).toBeCloseTo(0.8, 3);
+  const failing = ['two-driver-check', 'cheapest', '--vary', 'HandOver=1 kHz, 2 kHz', '--part', 'PriceCap'];
+  const { status, out } = await outcome(...failing, '--cost', 'PairPrice', '--changes', '1');
+  expect(status).toBe(0);
+  expect((JSON.parse(out) as { said: string }).said).toMatch(/Nothing fails|Found|Not found/);
+});
+
 test('a shelf is shortlisted, and the cheapest change is told in words', async () => {
   const given = ['--price', '300', '--reach', '45 Hz', '--plays', '103 dB', '--works', '--rows', '3'];
   const list = await outcome('two-driver-check', 'shortlist', ...given);
@@ -110,6 +130,9 @@ test.each([
   [[box, 'seek', '--ask', 'which bananas give Qtc 1?'], 'No input that fits'],
   [[box, 'sweep', '--input', 'Volume', '--from', 'low', '--to', '1 L', '--result', 'Qtc'], 'is no quantity'],
   [[box, 'scatter', '--spread', 'Woofer=luck 1', '--result', 'Qtc'], 'names no causes'],
+  [[box, 'best', '--vary', 'Volume', '--nearest', 'Qtc'], 'NAME=VALUE'],
+  [[box, 'combine', '--vary', 'Qtc=1,2', '--result', 'Qtc'], 'no input'],
+  [['two-driver-check', 'cheapest', '--cost', 'Bananas'], 'Bananas'],
   [['none', 'drives', '--result', 'Qtc'], 'There is no file'],
 ])('%j is refused with the reason', async (given, reason) => {
   const { status, error } = await outcome(...given);

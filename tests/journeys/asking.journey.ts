@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openSession } from '../../.config/browser-session.mjs';
 import { askAbout, closed, kindOf, tabTo, told } from './asking.ts';
 import { lastDigit, Person, twoPercent } from './person.ts';
+import { violations } from './violations.ts';
 
 let session: Awaited<ReturnType<typeof openSession>>;
 let person: Person;
@@ -82,4 +83,65 @@ test('a long search is given up, and nothing has changed', async () => {
   await person.press('Escape');
   await closed(person);
   await person.expectNumber('B19', 30, 0);
+});
+
+test('the box of least F3 is found by the keyboard, compared with what stands there, and set', async () => {
+  await person.type('B19', '30 L');
+  await askAbout(person, 'Fall3');
+  await session.page.keyboard.type('lowest Fall3 by Volume from 5 L to 60 L');
+  await person.press('Enter');
+  expect(await told(person)).toMatch(/^F3: 3 dB down: .* Hz, .* Hz as the sheet stands\./);
+  expect(await violations(session.page)).toEqual([]);
+  await tabTo(person, 'Set it: Net volume');
+  await person.press('Enter');
+  await closed(person);
+  // f3² is proportional to ½ − q + √(2q² − q + ¼) with q = Qtc², least at q = ½, where F3 is the resonance in the box.
+  await person.expectNumber('C25', 69.6, 0.2);
+  await person.press('Control+z');
+  await person.expectNumber('B19', 30, 0);
+});
+
+test('every combination: a row is picked and set', async () => {
+  await askAbout(person, 'Qtc');
+  await kindOf(person, 'Every combination');
+  await tabTo(person, 'Net volume to one of');
+  await session.page.keyboard.type('8 L, 12 L, 20 L');
+  await tabTo(person, 'Compute');
+  await person.press('Enter');
+  expect(await told(person)).toMatch(/^15 combinations computed/);
+  expect(await violations(session.page)).toEqual([]);
+  const picked = await tabTo(person, 'Set it: ');
+  const litres = Number(/Net volume ([\d.]+) L/.exec(picked)?.[1]);
+  await person.press('Enter');
+  await closed(person);
+  await person.expectNumber('B19', litres, 0);
+  await person.press('Control+z');
+  await person.expectNumber('B19', 30, 0);
+});
+
+test('every combination is kept as a sheet', async () => {
+  await askAbout(person, 'Qtc');
+  await kindOf(person, 'Every combination');
+  await tabTo(person, 'Compute');
+  await person.press('Enter');
+  await told(person);
+  await person.pressButton('Keep as a sheet');
+  await closed(person);
+  await person.expectText('A1', /^Every combination: Damping Qtc/);
+});
+
+test('the cheapest change turns what fails, and is set in one step', async () => {
+  await person.openTemplate('Two-driver check');
+  await person.type('C5', '2400 Hz');
+  await askAbout(person, 'E2');
+  await session.page.keyboard.type('cheapest change that passes');
+  await person.press('Enter');
+  expect(await told(person)).toMatch(/^6 fail now: .* Found: .* in place of /);
+  expect(await violations(session.page)).toEqual([]);
+  await tabTo(person, 'Set it: ');
+  await person.press('Enter');
+  await closed(person);
+  await person.expectText('E2', /^(?!Fail)/);
+  await person.press('Control+z');
+  await person.expectText('E2', /^Fail/);
 });
