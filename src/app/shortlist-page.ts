@@ -2,6 +2,7 @@ import { LitElement, html, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { createWorkerAnalyst } from '../analysis/client.ts';
 import { explainedRow } from '../analysis/explained-row.ts';
+import { nearestRows } from '../analysis/nearest-rows.ts';
 import { QuestionError } from '../analysis/place-error.ts';
 import { sharedShortlist } from '../analysis/pool.ts';
 import { nothingAsked } from '../analysis/shortlist-asked.ts';
@@ -141,7 +142,11 @@ export class ShortlistPage extends LitElement {
         { signal, progress: ({ done, of }) => show({ ...this.finding, progress: of === 0 ? 0 : done / of }) },
         (rows) => show({ ...this.finding, rows, said: 'The first; looking on…' }),
       );
-      show(findingOf(question, found, this.wanted.ways, this.#system));
+      const finding = findingOf(question, found, this.wanted.ways, this.#system);
+      show(finding);
+      if (found.rows.length > 0) return;
+      const ask = (eased: ShortlistQuestion): Promise<Shortlist> => sharedShortlist(this.#threads, eased, { signal });
+      show({ ...finding, nearest: await nearestRows(question, ask, this.#system) });
     } catch (error) {
       if (signal.aborted) {
         const { progress, ...rest } = this.finding;

@@ -1,5 +1,6 @@
 import { createAnalyst } from '../analysis/analyst.ts';
 import { explainedRow } from '../analysis/explained-row.ts';
+import { nearestRows } from '../analysis/nearest-rows.ts';
 import { QuestionError } from '../analysis/place-error.ts';
 import { ruleFields, type RuleTexts } from '../analysis/rule-fields.ts';
 import { askedQuestion, candidateOf, nothingAsked, type Asked } from '../analysis/shortlist-asked.ts';
@@ -13,9 +14,14 @@ import { namedPart, type Flags } from './ask-flags.ts';
 
 /** The drivers of a shelf that go together, the best three with their reasons.
  *  @throws A {@link QuestionError} in words for the reader. */
-export async function askShortlist(flags: Flags, shelf: readonly DriverEntry[]): Promise<Shortlist> {
+export async function askShortlist(
+  flags: Flags,
+  shelf: readonly DriverEntry[],
+): Promise<Shortlist & { readonly nearest?: readonly string[] }> {
   const question = shortlistQuestion(flags, shelf);
-  const found = await createAnalyst().shortlist(question);
+  const { shortlist } = createAnalyst();
+  const found = await shortlist(question);
+  if (found.rows.length === 0) return { ...found, nearest: await nearestRows(question, shortlist, 'metric') };
   const rows = found.rows.map((row, index) =>
     index < 3 ? { ...row, why: explainedRow(row, question, 'metric', found.rows[index + 1]) } : row,
   );

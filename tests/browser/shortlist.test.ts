@@ -174,10 +174,18 @@ describe('the shortlist of drivers', () => {
   });
 
   it('says why a driver has no partner, at once where nothing was found', async () => {
-    const element = await list({ ...found, rows: [], best: [], front: [], said: 'None works under these limits.' });
+    const element = await list({
+      ...found,
+      rows: [],
+      best: [],
+      front: [],
+      said: 'None works under these limits.',
+      nearest: ['Without the limit on the price: A + B costs 310 ¤.'],
+    });
     const details = element.shadowRoot!.querySelectorAll('details')[1]!;
     expect(details.open).to.equal(true);
     expect(details.textContent).to.contain('W-9 reaches 69.6 Hz');
+    expect(element.shadowRoot!.querySelector('[aria-label=Nearest]')?.textContent).to.contain('A + B costs 310');
   });
 
   it('shows progress and can be stopped', async () => {

@@ -10,10 +10,13 @@ import drivers from '../../templates/drivers.json' with { type: 'json' };
 
 const shelf = decodeShelf(drivers) as readonly DriverEntry[];
 
-async function asked(...given: string[]): Promise<readonly (Row & { readonly why?: readonly string[] })[]> {
+const asked = async (...given: string[]): Promise<readonly (Row & { readonly why?: readonly string[] })[]> =>
+  (await answer(...given)).rows;
+
+function answer(...given: string[]): ReturnType<typeof askShortlist> {
   const asking = readAsking(['two-driver-check', 'shortlist', ...given]);
   if (!asking || 'wrong' in asking) throw new Error(asking?.wrong ?? 'no question');
-  return (await askShortlist(new Flags(newDocument('Own'), asking), shelf)).rows;
+  return askShortlist(new Flags(newDocument('Own'), asking), shelf);
 }
 
 test('a wish asks what its flags ask, and the best three say why', async () => {
@@ -54,6 +57,18 @@ test('mains with subs are counted with as many subs as the level takes', async (
 
 const priceOf = (name: string): number =>
   parseFloat(shelf.find((entry) => entry.name === name)?.rows.find(({ label }) => /price/i.test(label))?.text ?? '');
+
+test('where nothing keeps all limits, what comes nearest to each is told', async () => {
+  const wish = ['--works', '--wish', 'a two-way under 100 that reaches 45 Hz and plays 103 dB'];
+  const { rows, nearest } = await answer(...wish);
+  expect(rows).toEqual([]);
+  // Other limits alone do not help: nothing that works costs so little.
+  const [best] = await asked('--works', '--reach', '45 Hz', '--plays', '103 dB', '--ranking', '-price');
+  expect(nearest).toEqual([`Without the limit on the price: ${best?.names.join(' + ')} costs ${best?.price} ¤.`]);
+  expect((await answer('--works', '--price', '10', '--reach', '10 Hz')).nearest).toEqual([
+    'No single limit keeps all of them out: ease two or more.',
+  ]);
+});
 
 test('a rule of one’s own is kept', async () => {
   const [usual] = await asked('--rows', '1', '--ranking', 'window');

@@ -74,6 +74,8 @@ export interface Finding {
   readonly alone: readonly { readonly place: PlaceChoice['place']; readonly drivers: readonly Alone[] }[];
   /** One sentence on how many there were. */
   readonly said: string;
+  /** Where there were none: what comes nearest to each of the limits. */
+  readonly nearest?: readonly string[];
   /** What was asked in a way that cannot be answered. */
   readonly wrong?: string;
   /** From 0 to 1 while it is looked for. */

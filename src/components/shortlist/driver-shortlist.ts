@@ -94,7 +94,7 @@ export class DriverShortlist extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { rows, best, front, said, wrong, progress } = this.finding;
+    const { rows, best, front, said, nearest = [], wrong, progress } = this.finding;
     return html`<shortlist-wish text=${this.wish} .taken=${this.taken} @wish=${this.#pass}></shortlist-wish>
       <shortlist-form .wanted=${this.wanted} @ask=${this.#pass}></shortlist-form>
       ${this.#rules()}
@@ -107,6 +107,13 @@ export class DriverShortlist extends LitElement {
                 <button @click=${() => this.dispatchEvent(new CustomEvent('stop'))}>Stop</button>`
         }
       </div>
+      ${
+        nearest.length === 0
+          ? nothing
+          : html`<ul aria-label="Nearest">
+              ${nearest.map((each) => html`<li>${each}</li>`)}
+            </ul>`
+      }
       ${best.length === 0 ? nothing : html`<best-rows .best=${best} @open-rows=${this.#pass}></best-rows>`}
       ${
         rows.length === 0
