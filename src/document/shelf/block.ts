@@ -1,11 +1,12 @@
-import { parseAddress, formatAddress } from '../../formula/address.ts';
+import { columnLetters, formatAddress, parseAddress } from '../../formula/address.ts';
+import { nameOf } from '../labels.ts';
 import type { Sheet } from '../types.ts';
 import { meaningOf, type RowMeaning } from './entry.ts';
 
 /** The rows of a sheet that describe one driver: labels in one column, its numbers in another. */
 export interface DriverBlock {
   readonly sheet: string;
-  /** What heads the column of the driver; the name typed there where it has no head. */
+  /** The name of the cell that gathers it; else what heads its column, or the name typed there. */
   readonly title: string;
   readonly rows: readonly BlockRow[];
 }
@@ -29,10 +30,18 @@ export function driverBlockAt(sheet: Sheet, cell: string): DriverBlock | undefin
     const rows = rowsAround(sheet, at.row, at.column, labels);
     if (rows.filter(isNumber).length < FEWEST) continue;
     const named = rows.find(({ meaning }) => meaning === 'name');
-    const title = sheet.columns[at.column]?.title ?? (named ? textAt(sheet, named.cell) : '');
-    return { sheet: sheet.id, title: title || formatAddress({ row: 0, column: at.column }).replace('1', ''), rows };
+    const headed = sheet.columns[at.column]?.title ?? (named ? textAt(sheet, named.cell) : '');
+    const title = gatheredAs(sheet, rows) ?? (headed || columnLetters(at.column));
+    return { sheet: sheet.id, title, rows };
   }
   return undefined;
+}
+
+/** The name of the cell right below the rows that makes a driver of them. */
+function gatheredAs(sheet: Sheet, rows: readonly BlockRow[]): string | undefined {
+  const last = parseAddress(rows.at(-1)?.cell ?? '');
+  const below = last && formatAddress({ ...last, row: last.row + 1 });
+  return below !== undefined && /^=\s*DRIVER\s*\(/iu.test(textAt(sheet, below)) ? nameOf(sheet, below) : undefined;
 }
 
 const isNumber = ({ meaning }: BlockRow): boolean => meaning !== undefined && meaning !== 'name' && meaning !== 'basis';
