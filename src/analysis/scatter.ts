@@ -139,7 +139,8 @@ function blockOf(curves: readonly { readonly values: Float64Array }[], first: nu
     const own = values.length / frequencies.length;
     for (const [point, runsOf] of block.entries()) {
       let at = first + point;
-      for (let run = before; run < before + own; run++, at += frequencies.length) runsOf[run] = values[at] ?? Number.NaN;
+      for (let run = before; run < before + own; run++, at += frequencies.length)
+        runsOf[run] = values[at] ?? Number.NaN;
     }
     before += own;
   }
