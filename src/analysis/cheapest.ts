@@ -1,6 +1,7 @@
-import type { CellValue, Writing } from '../engine/types.ts';
+import type { CellValue } from '../engine/types.ts';
 import { Breath } from './breathe.ts';
 import { alternativesOf, type Alternatives } from './cheapest-changes.ts';
+import { Look, textsOf } from './cheapest-look.ts';
 import type { Change, Cheapest, CheapestQuestion, CheapestStep } from './cheapest-types.ts';
 import { placeError, QuestionError } from './place-error.ts';
 import type { SheetModel } from './sheet-model.ts';
@@ -41,26 +42,39 @@ export async function cheapest(model: SheetModel, question: CheapestQuestion, wa
   const breath = new Breath(watch);
   const serves = (after: Standings): boolean =>
     after.every((standing, index) => isTurned(before[index], standing, question.orCaution === true));
-  let nearest: { readonly changes: readonly Change[]; readonly left: readonly Result[] } | undefined;
+  const look = await Look.over(model, alternatives.flat(), counting ? [...verdicts, counting] : verdicts);
+  const standingsIn = (values: readonly CellValue[]): Standings => values.slice(0, verdicts.length).map(standingOf);
+  const leftIn = (after: Standings): readonly Result[] => verdicts.filter((_, index) => isBroken(after[index]));
+  let nearest: { readonly set: readonly Change[]; readonly left: number } | undefined;
   let best: (Priced & { readonly counted: number }) | undefined;
   let looked = 0;
   for (const each of inOrder.slice(0, MOST_LOOKS)) {
     await breath.take({ done: looked, of: Math.min(MOST_LOOKS, inOrder.length) });
-    const values = await model.read(textsOf(each.set), counting ? [...verdicts, counting] : verdicts);
-    const after = values.slice(0, verdicts.length).map(standingOf);
+    const quick = look.quick(each.set);
+    // What is given as found has been typed into the sheet.
+    const values = quick && !serves(standingsIn(quick)) ? quick : await look.exact(each.set);
+    const after = standingsIn(values);
     looked++;
     if (serves(after)) {
       const counted = countedIn(counting ? values.at(-1) : undefined);
       if (!best || counted < best.counted) best = { ...each, counted };
       if (!counting) break;
     }
-    const left = verdicts.filter((_, index) => isBroken(after[index]));
+    const left = leftIn(after).length;
     const isWorse = after.some((standing, index) => rankOf(standing) > rankOf(before[index]));
-    if (!isWorse && (!nearest || left.length < nearest.left.length)) nearest = { changes: each.set, left };
+    if (!isWorse && (!nearest || left < nearest.left)) nearest = { set: each.set, left };
   }
   const shared = { failing, ...(counting && { counting }), choices, of: inOrder.length, looked };
   const searched = searchedWords(shared, question, best !== undefined);
-  if (!best) return { ...shared, ...(nearest && { nearest }), isWhole, said: `Not found. ${searched}` };
+  if (!best) {
+    const left = nearest && leftIn(standingsIn(await look.exact(nearest.set)));
+    return {
+      ...shared,
+      ...(nearest && left && { nearest: { changes: nearest.set, left } }),
+      isWhole,
+      said: `Not found. ${searched}`,
+    };
+  }
   const { set, money, counted } = best;
   return {
     ...shared,
@@ -111,8 +125,6 @@ function setsOf(alternatives: readonly Alternatives[], most: number): (readonly 
   extend([], 0);
   return sets;
 }
-
-const textsOf = (set: readonly Change[]): Writing[] => set.flatMap(({ texts }) => texts);
 
 /** One change after the other, with the verdicts that each turns. */
 async function stepsOf(model: SheetModel, set: readonly Change[], before: Standings): Promise<CheapestStep[]> {
