@@ -1,9 +1,11 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { emulateMedia, sendKeys, setViewport } from '@web/test-runner-commands';
 import '../../src/app/fonts/faces.css';
+import type { BarsData } from '../../src/components/drawing/data.ts';
 import type { LessonStep } from '../../src/components/lesson/data.ts';
 import '../../src/components/lesson/lesson-steps.ts';
 import type { LessonSteps } from '../../src/components/lesson/lesson-steps.ts';
+import { asChosen, price } from '../components/drawing/samples.ts';
 import { closedBox, plotOf, seriesOf } from '../components/plot/curves.ts';
 import { paint } from './paint.ts';
 
@@ -18,6 +20,14 @@ const step = (number: number, guess = '', more: Partial<LessonStep> = {}): Lesso
   ...more,
 });
 const curves = plotOf([seriesOf('Box', closedBox())]);
+const drawing: BarsData = {
+  form: 'bars',
+  title: 'Cost',
+  axis: price,
+  bars: [asChosen],
+  limits: [],
+  system: 'metric',
+};
 const asked = [{ cell: 'D9', label: 'I can measure', text: 'no', choices: ['yes', 'no'], unit: '' }];
 
 async function lesson(steps: readonly LessonStep[] = [step(1), step(2, '', { curves }), step(3, '', { asked })]) {
@@ -45,8 +55,9 @@ describe('a lesson', () => {
     it(`is accessible before and after the answer, ${colorScheme}`, async () => {
       await emulateMedia({ colorScheme });
       await expect(await lesson()).to.be.accessible();
-      const answered = await lesson([step(1, '5 dB', { curves, asked })]);
+      const answered = await lesson([step(1, '5 dB', { curves, asked, drawing })]);
       await expect(answered).to.be.accessible();
+      expect([...root(answered).querySelectorAll('curve-plot, cell-plot')]).to.have.length(2);
     });
   }
 

@@ -16,7 +16,7 @@ export function layBars(data: BarsData, room: Room): Laid {
   const unit = unitOf(data.axis.quantity, data.axis.symbol, data.system);
   const totals = data.bars.map(totalOf);
   const before = (data.ghost ?? []).map(totalOf);
-  const texts = totals.map((total) => unit.text(total));
+  const texts = totals.map((total) => unit.exactly(total));
   const names = isSmall
     ? 4
     : Math.min(Math.max(...data.bars.map(({ name }) => measure(name)), 20) + 10, room.width * NAMES);
@@ -69,7 +69,7 @@ export function layBars(data: BarsData, room: Room): Laid {
     )}
     <g transform="translate(${plane.left} ${plane.top})">
       ${evenPaper(plane, data.axis.symbol, room, false)}
-      ${data.limits.map((limit) => limitLine({ ...limit, label: `${limit.label} ${unit.text(limit.value)}` }, x(limit.value), plane, room))}
+      ${data.limits.map((limit) => limitLine({ ...limit, label: `${limit.label} ${unit.exactly(limit.value)}` }, x(limit.value), plane, room))}
       ${drawn}
     </g>`;
   return { height: plane.top + plane.height + FOOT, picture, places };

@@ -36,7 +36,7 @@ export function layPoints(data: PointsData, room: Room): Laid {
   const at: Spot = ({ x, y }) => ({ x: plane.x(ofX(x)), y: plane.y(ofY(y)) });
   const front = data.best ? frontOf(all, data.best) : [];
   const flags = data.marks.map(({ label, value }) =>
-    flagOf(`${label} ${across?.text(value) ?? ''}`, plane.x(ofX(value)), plane, room),
+    flagOf(`${label} ${across?.exactly(value) ?? ''}`, plane.x(ofX(value)), plane, room),
   );
   const taken: Box[] = [
     ...flags.map(({ box }) => box),
@@ -44,7 +44,7 @@ export function layPoints(data: PointsData, room: Room): Laid {
   ];
   const lines = data.form === 'lines' ? data.groups.map(({ points }) => along(points.map(at))) : [];
   const limits = data.limits.map((limit) =>
-    limitLine(limit, up?.text(limit.value) ?? '', plane.y(ofY(limit.value)), {
+    limitLine(limit, up?.exactly(limit.value) ?? '', plane.y(ofY(limit.value)), {
       plane,
       room,
       taken,

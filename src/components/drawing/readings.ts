@@ -61,9 +61,9 @@ export function drawingComparison(data: DrawingData): 'none' | 'same' | 'changed
 function barReadings({ bars, axis, system }: BarsData): Reading[] {
   const unit = unitOf(axis.quantity, axis.symbol, system);
   return bars.map(({ name, parts }) => {
-    const values = parts.map(({ label, value }) => [label, unit.text(value)] as const);
+    const values = parts.map(({ label, value }) => [label, unit.exactly(value)] as const);
     const total = parts.reduce((sum, { value }) => sum + value, 0);
-    return { name, values: parts.length > 1 ? [...values, ['together', unit.text(total)] as const] : values };
+    return { name, values: parts.length > 1 ? [...values, ['together', unit.exactly(total)] as const] : values };
   });
 }
 
@@ -78,8 +78,8 @@ function pointReadings(data: PointsData): Reading[] {
     : [];
   return groups.flatMap(({ label, points }) =>
     points.map((point) => {
-      const at = x?.text(point.x) ?? '';
-      const value = y?.text(point.y) ?? '';
+      const at = x?.exactly(point.x) ?? '';
+      const value = y?.exactly(point.y) ?? '';
       const values: [string, string][] =
         form === 'lines'
           ? [[label, value]]
@@ -103,9 +103,12 @@ function shapeReading(shape: Shape, data: ShapesData, index: number): Reading {
   return {
     name: shape.name,
     values: [
-      [isRound ? 'diameter' : 'size', isRound ? unit.text(width) : `${unit.text(width)} × ${unit.text(height)}`],
-      [isRound ? 'middle from left' : 'from left', unit.text(left)],
-      [isRound ? 'middle from below' : 'from below', unit.text(below)],
+      [
+        isRound ? 'diameter' : 'size',
+        isRound ? unit.exactly(width) : `${unit.exactly(width)} × ${unit.exactly(height)}`,
+      ],
+      [isRound ? 'middle from left' : 'from left', unit.exactly(left)],
+      [isRound ? 'middle from below' : 'from below', unit.exactly(below)],
       ...(data.grounds.length > 1 ? [['on', `${index + 1} of ${data.grounds.length}`] as const] : []),
       ...(isOnGround(shape, data) ? [] : [['', 'reaches over the edge'] as const]),
     ],
@@ -122,7 +125,7 @@ export function drawingFinding(data: DrawingData): string {
   const limits = data.form === 'shapes' ? [] : data.limits;
   const axis = data.form === 'bars' ? data.axis : data.form === 'shapes' ? undefined : data.up;
   const told = limits.map(({ label, value, forbidden }) => {
-    const text = axis ? unitOf(axis.quantity, axis.symbol, data.system).text(value) : '';
+    const text = axis ? unitOf(axis.quantity, axis.symbol, data.system).exactly(value) : '';
     return `${label}: not ${forbidden} ${text}.`;
   });
   if (data.form === 'points' && data.best) {
