@@ -9,11 +9,10 @@ export function seekSentence(seek: Omit<Seek, 'sentence'>, system: UnitSystem): 
   const aim = aimOf(seek, system);
   if (found.length > 0)
     return `${input.label} ${listed(found.map(({ set }) => set.text))} ${found.length === 1 ? 'brings' : 'bring'} ${aim}.`;
-  const within =
+  const start =
     typeof input.present === 'string'
-      ? 'None of the words that it can take'
-      : `Nothing between ${inputWords(input, range[0], system)} and ${inputWords(input, range[1], system)}`;
-  const start = `${within} of ${input.label} brings ${aim}`;
+      ? `None of the words that ${input.label} can take brings ${aim}`
+      : `No value of ${input.label} was found between ${inputWords(input, range[0], system)} and ${inputWords(input, range[1], system)} that brings ${aim}`;
   return nearest
     ? `${start}; nearest is ${nearestWords(seek, nearest, system)}`
     : `${start}: no value there gives a result.`;
@@ -26,7 +25,7 @@ function aimOf({ result, target }: Omit<Seek, 'sentence'>, system: UnitSystem): 
 }
 
 /** `2 verdicts fall short: “Travel” and “Load”`, some of them by name. */
-export function shortWords(short: readonly Result[]): string {
+function shortWords(short: readonly Result[]): string {
   const names = short.slice(0, MOST_NAMED).map(({ label }) => `“${label}”`);
   const rest = short.length - names.length;
   return `${short.length === 1 ? '1 verdict falls' : `${short.length} verdicts fall`} short: ${listed([...names, ...(rest > 0 ? [`${rest} more`] : [])])}`;

@@ -206,7 +206,9 @@ export class AskPage extends LitElement {
   }
 
   #answerTo(wish: Wish): Promise<Answer> {
-    const name = ['follows', 'cheapest'].includes(wish.kind) ? '' : (resultOf(this.#subject, wish.result)?.label ?? '');
+    const name = ['follows', 'cheapest'].includes(wish.kind)
+      ? ''
+      : ((resultOf(this.#subject, wish.result) ?? inputOf(this.#subject, wish.result))?.label ?? '');
     this.#title = [kinds[wish.kind], ...(name === '' ? [] : [name])].join(': ');
     const { signal } = this.#asking;
     return answerTo(

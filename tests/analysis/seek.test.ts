@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readQuestion } from '../../src/analysis/read-question.ts';
 import { seek } from '../../src/analysis/seek.ts';
+import { EVERY } from '../../src/analysis/seek-types.ts';
 import { SheetModel, withModel } from '../../src/analysis/sheet-model.ts';
 import type { Seek, SeekQuestion } from '../../src/analysis/types.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
@@ -57,7 +58,7 @@ describe('a number sought', () => {
     expect(jump.nearest?.result).toEqual({ kind: 'number', value: -1 });
     const pole = await sought(formulaOver('1/(A1-0.3)'), {});
     expect(pole.found).toEqual([]);
-    expect(pole.sentence).toContain('Nothing between');
+    expect(pole.sentence).toContain('was found between');
   });
 
   test('a solution at the very edge of where there are results is found', async () => {
@@ -113,6 +114,32 @@ describe('a verdict sought', () => {
     const answer = await sought(judged, { target: { kind: 'good' }, range: [0.001, 0.004] });
     expect(answer.found).toEqual([]);
     expect(answer.nearest && standingOf(answer.nearest.result)).toBe('caution');
+  });
+
+  test('every verdict together: the nearest value at which all are good is that of their limits', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.integer({ min: 1, max: 30 }),
+        fc.integer({ min: 1, max: 30 }),
+        fc.integer({ min: 1, max: 30 }),
+        async (present, least, most) => {
+          // A stretch narrower than the steps of the search can be missed.
+          fc.pre(least !== most);
+          const document = documentOf({
+            A1: { text: String(present), range: ['0.5', '40'] },
+            B1: `=CHECK.AT_LEAST(A1,${least},0,"It","More.")`,
+            B2: `=CHECK.AT_MOST(A1,${most},50,"It","Less.")`,
+          });
+          const model = await SheetModel.open(document);
+          const answer = await seek(model, { document, input: at('A1'), result: EVERY, target: { kind: 'good' } });
+          model.dispose();
+          const values = answer.found.map(({ set }) => Number(set.text));
+          expect(values).toEqual(least > most ? [] : [Math.min(Math.max(present, least), most)]);
+          expect(answer.nearest?.short.length ?? 0).toBe(least > most ? 1 : 0);
+        },
+      ),
+      { numRuns: 15 },
+    );
   });
 
   test('a search can be given up', async () => {

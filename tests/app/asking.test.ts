@@ -55,7 +55,7 @@ describe('every verdict together', () => {
   test('where there is none, nothing is called found and the nearest is named', async () => {
     const { said, found } = await asked(bounded(12), { result: EVERY });
     expect(said).toMatch(
-      /^Nothing between 1 and 100 of Size brings every verdict to good; nearest is .* 1 verdict falls short: “/,
+      /^No value of Size was found between 1 and 100 that brings every verdict to good; nearest is .* 1 verdict falls short: “/,
     );
     expect(found.map(({ consequence }) => consequence)).toEqual([expect.stringMatching(/^Nearest: a verdict/)]);
   });
