@@ -179,6 +179,20 @@ export const reviewStyles = css`
     white-space: nowrap;
   }
   @container (max-width: 480px) {
+    table {
+      font-size: 11.5px;
+      line-height: 15px;
+    }
+    th,
+    td {
+      padding-inline-start: 6px;
+    }
+    td:not(.long) {
+      white-space: normal;
+    }
+    tr > :first-child {
+      min-width: 72px;
+    }
     .verdicts li {
       grid-template-columns: 16px minmax(0, 1fr);
     }
