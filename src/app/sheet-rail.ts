@@ -106,11 +106,15 @@ export class SheetRail extends LitElement {
       justify-content: space-between;
       align-items: center;
     }
+    /* A long name has a second line: sheets that begin alike are told apart by how they end. */
     .name {
       min-width: 0;
-      overflow: clip;
-      text-overflow: ellipsis;
-      white-space: nowrap;
+      overflow: hidden;
+      overflow-wrap: anywhere;
+      line-height: 18px;
+      display: -webkit-box;
+      -webkit-box-orient: vertical;
+      -webkit-line-clamp: 2;
     }
     .tally {
       display: inline-flex;
