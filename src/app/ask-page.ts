@@ -47,8 +47,8 @@ export class AskPage extends LitElement {
   /** Inputs behind a result, biggest effect first. */
   @state() private behind: { readonly of: string; readonly ids: readonly string[] } | undefined;
   #subject: Subject = { inputs: [], results: [] };
-  /** The result that it was opened with. */
-  #first = '';
+  /** What it was opened with. */
+  #opened: Wish | undefined;
   /** What the answer is called when it is kept. */
   #title = '';
   #given: SeekQuestion['given'] = [];
@@ -67,7 +67,7 @@ export class AskPage extends LitElement {
     this.#subject = subjectOf(workbook.document, (place) => workbook.state(place.sheet, place.cell));
     const at = { sheet: sheet.id, cell: app.cell };
     const wish = firstWish(workbook.document, this.#subject, at);
-    this.#first = wish.result;
+    this.#opened = wish;
     const isInput = inputOf(this.#subject, keyOf(at)) !== undefined;
     this.wish = isInput ? { ...wish, kind: 'seek' } : wish;
     void this.#order(wish.result, !isInput);
@@ -144,7 +144,7 @@ export class AskPage extends LitElement {
     const isOther = wish.result !== this.wish?.result;
     const offered = choicesOf(this.#subject, this.workbook.document, wish, undefined).results;
     const isOffered = (result: string): boolean => offered.some(({ id }) => id === result);
-    const result = [wish.result, this.#first].find(isOffered) ?? offered[0]?.id ?? '';
+    const result = [wish.result, this.#opened?.result ?? ''].find(isOffered) ?? offered[0]?.id ?? '';
     this.wish = { ...wish, result, input: filled(wish.input), second: filled(wish.second) };
     if (isOther || result !== wish.result) void this.#order(result, false);
     // A line is drawn anew while one changes what is asked.
@@ -165,14 +165,16 @@ export class AskPage extends LitElement {
     if (signal.aborted || movable.length === 0) return;
     const before = this.wish;
     this.behind = { of: result, ids: movable.map(({ input }) => keyOf(input)) };
-    if (!takes || !before || before.result !== result || this.progress !== undefined) return;
+    const isTyping = this.renderRoot.querySelector('ask-form')?.isTyping;
+    if (!takes || !before || before.result !== result || this.progress !== undefined || isTyping) return;
     const given = movable.filter(({ input }) => input.isRangeGiven).map(({ input }) => input);
     const [first, second] = given;
     this.wish = {
       ...before,
-      ...(first && { input: movedOf(first) }),
-      ...(second && { second: movedOf(second) }),
-      ...variedFirst(document, given),
+      // What was chosen meanwhile stays.
+      ...(first && before.input === this.#opened?.input && { input: movedOf(first) }),
+      ...(second && before.second === this.#opened?.second && { second: movedOf(second) }),
+      ...(before.varied === this.#opened?.varied && variedFirst(document, given)),
     };
   }
 

@@ -39,8 +39,12 @@ export async function tabTo(person: Person, wanted: string): Promise<string> {
   throw new Error(`Tab does not lead to “${wanted}”.`);
 }
 
-/** Chooses the kind of question with the arrows. */
+/** Chooses the kind of question with the arrows, as soon as what moves the result most is known. */
 export async function kindOf(person: Person, words: string): Promise<void> {
+  await person.page.waitForFunction(() => {
+    const page = document.querySelector('octavo-app')?.shadowRoot?.querySelector('ask-page')?.shadowRoot;
+    return page?.querySelector('ask-form')?.choices.inputs[0]?.group.startsWith('Behind');
+  });
   await tabTo(person, 'Find a value');
   for (let presses = 0; presses < 12; presses++) {
     const chosen = await person.page.evaluate(() => {

@@ -32,6 +32,11 @@ export class AskForm extends LitElement {
   @property({ attribute: false }) choices!: Choices;
   @query('.line input') private line!: HTMLInputElement;
 
+  /** Whether something is being typed that is not told yet. */
+  get isTyping(): boolean {
+    return this.shadowRoot?.activeElement?.matches('.fields input') === true;
+  }
+
   override focus(): void {
     void this.updateComplete.then(() => this.line.focus());
   }
