@@ -104,6 +104,22 @@ describe('the driver shelf', () => {
     expect(said(all(element, '[role=status]')[0]!)).to.contain('“Colour” is no number of a driver');
   });
 
+  it('draws a large shelf a part at a time, and finds among all of it', async () => {
+    const element = await shelf();
+    const [one = named('W-165 A')] = demo;
+    element.entries = Array.from({ length: 450 }, (_, index) => ({ ...one, id: `d${index}`, name: `Driver ${index}` }));
+    await settled(element);
+    expect(names(element)).to.have.length(200);
+    button(element, 'Show 200 more of the other 250').click();
+    await settled(element);
+    button(element, 'Show 50 more of the other 50').click();
+    await settled(element);
+    expect(names(element)).to.have.length(450);
+    expect(button(element, 'more of the other')).to.equal(undefined);
+    await search(element, 'Driver 449');
+    expect(names(element)).to.deep.equal(['Driver 449']);
+  });
+
   it('hides the invented ones when asked to', async () => {
     const element = await shelf();
     all<HTMLInputElement>(element, 'input[type=checkbox]')[0]!.click();

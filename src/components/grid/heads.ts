@@ -22,7 +22,7 @@ export function heads({ columns }: GridModel, geometry: Geometry, active: number
           .style=${`left:${String(HEAD_WIDTH + geometry.left(column))}px;width:${String(geometry.widthOf(column))}px`}
         >
           <small>${columnLetters(column)}</small>
-          ${line && line !== 'other' ? html`<span class="swatch ${line}" aria-hidden="true"></span>` : ''}${title ?? ''}
+          ${line && line !== 'other' ? html`<span class="swatch ${line}" aria-hidden="true"></span>` : ''}${title === undefined ? '' : html`<b title=${title}>${title}</b>`}
           <span class="grip" data-grip=${column}></span>
         </div>`,
     )}

@@ -38,7 +38,7 @@ export const gridStyles = css`
     display: flex;
     align-items: center;
     gap: 6px;
-    padding: 0 10px;
+    padding: 0 6px 0 10px;
     font-weight: 600;
     white-space: nowrap;
     overflow: clip;
@@ -58,8 +58,14 @@ export const gridStyles = css`
   .head.active small {
     color: var(--accent);
   }
+  .head b {
+    font-weight: inherit;
+    overflow: clip;
+    text-overflow: ellipsis;
+  }
   .swatch {
-    width: 18px;
+    flex: 0 1 18px;
+    min-width: 8px;
     border-top: 2px solid var(--ink);
   }
   .swatch.woofer {

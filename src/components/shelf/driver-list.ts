@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { LitElement, css, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { parameterOf, type NumberField } from '../../../functions/driver/parameters.ts';
 import type { Driver } from '../../../functions/values/driver.ts';
@@ -15,6 +15,8 @@ import { shelfStyles } from './styles.ts';
 /** The numbers by which one driver is told from another; the first three are all that a narrow page has room for. */
 const figures: readonly NumberField[] = ['fs', 'sd', 'level', 'qts', 'vas', 're', 'xmax', 'nominal', 'price'];
 const BRIEF = 3;
+/** So many rows are drawn at a time: thousands would weigh hundreds of megabytes. */
+const PAGE = 200;
 
 /** The drivers of the shelf with a search over names and numbers.
  *  @fires open-driver - `detail.entry` is to be seen in full.
@@ -72,10 +74,16 @@ export class DriverList extends LitElement {
   @property() system: UnitSystem = 'metric';
   @property() search = '';
   @state() private invented = true;
+  @state() private most = PAGE;
   @query('input[type=search]') private field!: HTMLInputElement;
+  @query('.more') private more!: HTMLButtonElement | null;
 
   override focus(): void {
     this.field.focus();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('search')) this.most = PAGE;
   }
 
   protected override render(): TemplateResult {
@@ -115,23 +123,30 @@ export class DriverList extends LitElement {
 
   #table(shown: readonly DriverEntry[]): TemplateResult {
     return html`<table @keydown=${this.#step}>
-      <thead>
-        <tr>
-          <th scope="col">Driver</th>
-          ${figures.map(
-            (field, index) =>
-              html`<th scope="col" class=${classOf(index)} title=${parameterOf(field).summary}>
-                ${parameterOf(field).symbol}
-              </th>`,
-          )}
-          <th scope="col" class="chip">Audit</th>
-          ${this.place ? html`<th scope="col"><span class="quiet">Into ${this.place}</span></th>` : nothing}
-        </tr>
-      </thead>
-      <tbody>
-        ${shown.map((entry) => this.#row(entry))}
-      </tbody>
-    </table>`;
+        <thead>
+          <tr>
+            <th scope="col">Driver</th>
+            ${figures.map(
+              (field, index) =>
+                html`<th scope="col" class=${classOf(index)} title=${parameterOf(field).summary}>
+                  ${parameterOf(field).symbol}
+                </th>`,
+            )}
+            <th scope="col" class="chip">Audit</th>
+            ${this.place ? html`<th scope="col"><span class="quiet">Into ${this.place}</span></th>` : nothing}
+          </tr>
+        </thead>
+        <tbody>
+          ${shown.slice(0, this.most).map((entry) => this.#row(entry))}
+        </tbody>
+      </table>
+      ${
+        shown.length > this.most
+          ? html`<button class="more" @click=${() => (this.most += PAGE)}>
+              Show ${Math.min(PAGE, shown.length - this.most)} more of the other ${shown.length - this.most}
+            </button>`
+          : nothing
+      }`;
   }
 
   #row(entry: DriverEntry): TemplateResult {
@@ -179,6 +194,7 @@ export class DriverList extends LitElement {
     const next = this.#rows[this.#rows.indexOf(row) + by];
     if (next) focusIn(next);
     else if (by < 0) this.field.focus();
+    else this.more?.focus();
   };
 
   #fire(name: string, entry: DriverEntry): void {
