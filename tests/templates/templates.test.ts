@@ -29,6 +29,13 @@ describe.each(templates)('the starter sheet $id', ({ id }) => {
     expect(findings.filter((each) => !rightlyDoubted.some((doubt) => doubt.test(`${id} ${each}`)))).toEqual([]);
   });
 
+  test('tells when it is of use, and what it leaves open', async () => {
+    const opened = await openTemplate(id);
+    const notes = [...opened.sheet().cells.values()].filter(({ look }) => look === 'note').map(({ text }) => text);
+    expect(notes.filter((note) => /^(Use it|For) /u.test(note))).toHaveLength(1);
+    expect(notes.join(' ')).toMatch(/does not (tell|know)|judges nothing|Predicted/u);
+  });
+
   test('draws what its cells hold', async () => {
     const opened = await openTemplate(id);
     const kindOf = (cell: string): string => {
