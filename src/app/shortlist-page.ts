@@ -17,6 +17,7 @@ import { isRefusal } from '../document/command.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import type { Sheet, UnitSystem } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
+import { formatNumber } from '../units/show.ts';
 import type { AppHost } from './app-host.ts';
 import { inventedDrivers, ownShelf } from './shelf-drivers.ts';
 import { sheetsOfRows, starterOf, type Opened } from './shortlist-open.ts';
@@ -210,17 +211,21 @@ function findingOf(
   };
 }
 
+/** Counts of pairs and teams are whole. */
+const COUNT_DIGITS = 8;
+
 function saidOf(shown: number, judged: number, outside: number, counts: Shortlist['counts']): string {
   const { good, caution, fail, problem } = counts;
   const works = good + caution;
+  const count = (number: number): string => formatNumber(number, COUNT_DIGITS);
   const found =
     works === 0
       ? 'None works under these limits.'
-      : `${works} work${works === 1 ? 's' : ''}, ${good} of them comfortably${shown < works ? `; the best ${shown} are listed` : ''}.`;
+      : `${count(works)} work${works === 1 ? 's' : ''}, ${count(good)} of them comfortably${shown < works ? `; the best ${shown} are listed` : ''}.`;
   const others = [
-    ...(fail > 0 ? [`${fail} of ${judged} judged ${fail === 1 ? 'has' : 'have'} no shared band`] : []),
-    ...(outside > 0 ? [`${outside} do not keep the limits`] : []),
-    ...(problem > 0 ? [`${problem} cannot be judged for want of numbers`] : []),
+    ...(fail > 0 ? [`${count(fail)} of ${count(judged)} judged ${fail === 1 ? 'has' : 'have'} no shared band`] : []),
+    ...(outside > 0 ? [`${count(outside)} do not keep the limits`] : []),
+    ...(problem > 0 ? [`${count(problem)} cannot be judged for want of numbers`] : []),
   ];
   return others.length > 0 ? `${found} ${others.join(', ')}.` : found;
 }
