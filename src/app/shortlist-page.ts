@@ -19,7 +19,7 @@ import type { Sheet, UnitSystem } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { formatNumber } from '../units/show.ts';
 import type { AppHost } from './app-host.ts';
-import { inventedDrivers, ownShelf } from './shelf-drivers.ts';
+import { inventedDrivers, wholeShelf } from './shelf-drivers.ts';
 import { sheetsOfRows, starterOf, type Opened } from './shortlist-open.ts';
 import { choiceKey, placesOf, rulesShown, shortlistQuestion } from './shortlist-question.ts';
 import { openTemplate } from './template-list.ts';
@@ -99,10 +99,7 @@ export class ShortlistPage extends LitElement {
   }
 
   async #begin(): Promise<void> {
-    const kept = await ownShelf()
-      .list()
-      .catch(() => undefined);
-    if (kept) this.entries = [...kept.entries, ...this.entries];
+    this.entries = await wholeShelf();
     this.#ask(this.wanted);
   }
 

@@ -1,7 +1,7 @@
 import { formatAddress, parseAddress } from '../formula/address.ts';
-import { readRectangle, type Rectangle } from '../formula/area.ts';
+import { contains, readRectangle, type Rectangle } from '../formula/area.ts';
 
-export { readRectangle, type Rectangle };
+export { contains, readRectangle, type Rectangle };
 
 /** Reads `B4` or `B4:C18`, corners in any order. A text that is neither is a mistake of the program. */
 export function rectangleOf(cells: string): Rectangle {
@@ -14,9 +14,6 @@ export function formatRectangle({ top, left, bottom, right }: Rectangle): string
   const first = formatAddress({ row: top, column: left });
   return top === bottom && left === right ? first : `${first}:${formatAddress({ row: bottom, column: right })}`;
 }
-
-export const contains = (rectangle: Rectangle, row: number, column: number): boolean =>
-  row >= rectangle.top && row <= rectangle.bottom && column >= rectangle.left && column <= rectangle.right;
 
 export const moved = ({ top, left, bottom, right }: Rectangle, rows: number, columns: number): Rectangle => ({
   top: top + rows,

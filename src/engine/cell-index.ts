@@ -1,5 +1,5 @@
 import { compile } from '../formula/compile.ts';
-import { readRectangle, type Rectangle } from '../formula/area.ts';
+import { contains, readRectangle, type Rectangle } from '../formula/area.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { readContent, type Content } from '../formula/content.ts';
 import { sameType, typeOfContent, UNKNOWN } from '../formula/type-of.ts';
@@ -215,9 +215,7 @@ export class CellIndex {
     const at = parseAddress(cell);
     if (!at) return users;
     for (const areas of this.#areaUsers.get(sheet)?.values() ?? []) {
-      for (const { key: user, top, left, bottom, right } of areas) {
-        if (at.row >= top && at.row <= bottom && at.column >= left && at.column <= right) users.add(user);
-      }
+      for (const area of areas) if (contains(area, at.row, at.column)) users.add(area.key);
     }
     return users;
   }

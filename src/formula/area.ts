@@ -21,3 +21,6 @@ export function readRectangle(cells: string): Rectangle | undefined {
     right: Math.max(a.column, b.column),
   };
 }
+
+export const contains = (rectangle: Rectangle, row: number, column: number): boolean =>
+  row >= rectangle.top && row <= rectangle.bottom && column >= rectangle.left && column <= rectangle.right;
