@@ -102,7 +102,7 @@ test('mains with subs open as a sheet that counts and judges as the row does', a
   expect(rows.length).toBeGreaterThan(0);
   for (const [index, { names, subs, windows, pads, word }] of rows.entries()) {
     const sheet = sheets[index] ?? '';
-    const numbers = ['Count', 'Qtc', 'SubQtc', 'SubHandOver', 'Fall3', 'MainsLevel', 'SubLevel', 'SubsCeiling', 'F30'];
+    const numbers = ['Count', 'Qtc', 'SubQtc', 'SubHandOver', 'Fall3', 'MainsLevel', 'SubLevel', 'SubsCeiling', 'F36'];
     const found = (await values(document, sheet, numbers)).map((each) => (each.kind === 'number' ? each.value : NaN));
     const [count, qtc, subQtc, handOver = 0, fall3 = 0, mains = 0, sub = 0, most, rule] = found;
     const at = `${names.join(' + ')}: ${word}`;
@@ -115,7 +115,7 @@ test('mains with subs open as a sheet that counts and judges as the row does', a
     if (word === 'Comfortable') expect(fall3 / handOver).toBeLessThanOrEqual(1.2);
     expect(sub + 20 * Math.log10(subs ?? 0) - mains).toBeCloseTo(pads[0] ?? 0, 6);
     expect(most).toBeGreaterThanOrEqual(104);
-    for (const verdict of await values(document, sheet, ['E30', 'E54', 'E60']))
+    for (const verdict of await values(document, sheet, ['E36', 'E61', 'E67']))
       expect(verdict).not.toMatchObject({ record: { status: 'fail' } });
   }
 });
