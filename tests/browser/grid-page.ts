@@ -125,6 +125,12 @@ export class GridPage {
     return found[0];
   }
 
+  /** The number that is seen beside the row of a cell. */
+  rowHead(address: string): HTMLElement {
+    const row = String(parseAddress(address)!.row + 1);
+    return [...this.root.querySelectorAll<HTMLElement>('.rowhead')].find((each) => each.textContent === row)!;
+  }
+
   /** What a screen reader reads of a cell: its text without drawings, hidden parts included. */
   said(address: string): string {
     return (this.cell(address)?.textContent ?? '').replaceAll(/\s+/g, ' ').trim();

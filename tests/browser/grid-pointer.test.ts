@@ -23,7 +23,6 @@ const drag = async (...path: (string | Element | [number, number])[]): Promise<v
   await page.grid.updateComplete;
 };
 const head = (column: number): HTMLElement => page.root.querySelector(`.head[data-column="${String(column)}"]`)!;
-const rowHead = (address: string): Element => page.cell(address)!.parentElement!.querySelector('.rowhead')!;
 
 before(paint);
 beforeEach(async () => {
@@ -60,9 +59,9 @@ describe('the mouse', () => {
     expect(page.selected).to.equal('C1:C100000');
     await shiftClick(head(3));
     expect(page.selected).to.equal('D1:C100000');
-    await click(rowHead('A4'));
+    await click(page.rowHead('A4'));
     expect(page.selected).to.equal('A4:AX4');
-    await drag(rowHead('A4'), rowHead('A6'));
+    await drag(page.rowHead('A4'), page.rowHead('A6'));
     expect(page.selected).to.equal('A6:AX4');
     await click(page.root.querySelector('.corner')!);
     expect(page.selected).to.equal('A1:AX100000');
@@ -70,7 +69,7 @@ describe('the mouse', () => {
 
   it('reaches the heads of the active column and row too', async () => {
     await click('B4');
-    await click(rowHead('B4'));
+    await click(page.rowHead('B4'));
     expect(page.selected).to.equal('A4:AX4');
     await click('B4');
     await click(head(1));

@@ -189,14 +189,24 @@ describe('the pool of rows', () => {
     await page.select('D4');
     page.scroller.scrollLeft = 260;
     await page.drawn();
-    const head = page.cell('D4')!.parentElement!.querySelector('.rowhead')!.getBoundingClientRect();
+    const head = page.rowHead('D4').getBoundingClientRect();
     expect(head.left).to.equal(page.scroller.getBoundingClientRect().left);
+  });
+
+  it('keeps rows out of the layers of the browser: the numbers are in one column, and each row says its own', async () => {
+    await page.drawn();
+    expect(page.root.querySelectorAll('.row .rowhead')).to.have.length(0);
+    const read = page.cell('D4')!.parentElement!.querySelector('[role="rowheader"]')!;
+    expect(read.textContent).to.equal('4');
+    const { top, height } = page.cell('D4')!.parentElement!.getBoundingClientRect();
+    const number = page.rowHead('D4').getBoundingClientRect();
+    expect([number.top, number.height]).to.deep.equal([top, height]);
   });
 
   it('draws the words of a heading below the numbers of the rows', async () => {
     page.scroller.scrollLeft = 60;
     await page.drawn();
-    const { left, top, height } = page.cell('A1')!.parentElement!.querySelector('.rowhead')!.getBoundingClientRect();
+    const { left, top, height } = page.rowHead('A1').getBoundingClientRect();
     const seen = page.root.elementFromPoint(left + 30, top + height / 2);
     expect(seen?.className).to.contain('rowhead');
   });

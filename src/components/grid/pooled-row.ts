@@ -34,9 +34,13 @@ interface PooledCell {
 export interface PooledRow {
   readonly element: HTMLElement;
   readonly head: HTMLElement;
+  /** The number of the row as it is seen: it stands in a column of its own, beside all rows. */
+  readonly number: HTMLElement;
   readonly cells: readonly PooledCell[];
   /** The row that it shows, -1 while it is hidden. */
   row: number;
+  /** Where it was put last: asking an element for its style costs more than most of what is drawn into it. */
+  place: string;
   /** What was drawn into it last. */
   drawn: Sight | undefined;
 }
@@ -60,9 +64,11 @@ export function newRow(columns: number): PooledRow {
   element.className = 'row';
   element.setAttribute('role', 'row');
   const head = document.createElement('div');
-  head.className = 'rowhead';
+  head.className = 'hidden';
   head.setAttribute('role', 'rowheader');
   head.setAttribute('aria-colindex', '1');
+  const number = document.createElement('div');
+  number.className = 'rowhead';
   const cells = Array.from({ length: columns }, (): PooledCell => {
     const cell = document.createElement('div');
     cell.className = 'cell';
@@ -81,7 +87,7 @@ export function newRow(columns: number): PooledRow {
     };
   });
   element.append(head, ...cells.map((cell) => cell.element));
-  return { element, head, cells, row: -1, drawn: undefined };
+  return { element, head, number, cells, row: -1, place: '', drawn: undefined };
 }
 
 export function drawRow(pooled: PooledRow, row: number, sight: Sight): void {
@@ -93,17 +99,15 @@ export function drawRow(pooled: PooledRow, row: number, sight: Sight): void {
   const isHeading = model.cell(row, 0)?.look === 'section';
   if (pooled.row !== row) {
     pooled.row = row;
-    pooled.element.hidden = false;
+    pooled.element.hidden = pooled.number.hidden = false;
     pooled.element.setAttribute('aria-rowindex', String(row + 2));
-    pooled.head.textContent = String(row + 1);
+    pooled.head.textContent = pooled.number.textContent = String(row + 1);
   }
   if (!isDrawn) {
-    const { style } = pooled.element;
-    setPixels(style, 'top', geometry.top(row));
-    setPixels(style, 'height', geometry.heightOf(row));
-    setPixels(style, 'width', HEAD_WIDTH + geometry.width);
-    setText(pooled.element, 'className', isHeading ? 'row section' : 'row');
-    setText(pooled.head, 'className', row === selection.focus.row ? 'rowhead active' : 'rowhead');
+    place(pooled, geometry.top(row), geometry.heightOf(row), HEAD_WIDTH + geometry.width);
+    const kind = isHeading ? ' section' : '';
+    setText(pooled.element, 'className', `row${kind}`);
+    setText(pooled.number, 'className', `rowhead${kind}${row === selection.focus.row ? ' active' : ''}`);
   }
   const count = pooled.cells.length;
   for (let column = sight.left; column < sight.left + count; column++) {
@@ -121,7 +125,7 @@ export function drawRow(pooled: PooledRow, row: number, sight: Sight): void {
 export function hide(pooled: PooledRow): void {
   if (pooled.row === -1) return;
   pooled.row = -1;
-  pooled.element.hidden = true;
+  pooled.element.hidden = pooled.number.hidden = true;
   // An id must not stay behind on an element that is out of use: another one may show that cell.
   for (const cell of pooled.cells) hideCell(cell);
 }
@@ -184,6 +188,11 @@ function placeCell(cell: PooledCell, { geometry, edge }: Sight): void {
   cell.width = width;
 }
 
-function setPixels(style: CSSStyleDeclaration, name: 'top' | 'width' | 'height', pixels: number): void {
-  setText<typeof name>(style, name, `${String(pixels)}px`);
+function place(pooled: PooledRow, top: number, height: number, width: number): void {
+  const at = `top:${String(top)}px;height:${String(height)}px;`;
+  const placed = `${at}width:${String(width)}px`;
+  if (pooled.place === placed) return;
+  pooled.place = placed;
+  pooled.element.style.cssText = placed;
+  pooled.number.style.cssText = at;
 }

@@ -12,6 +12,9 @@ const REST = 200;
  *  The active cell is kept even out of view, so that it can always be announced. */
 export class RowPool {
   readonly #body: HTMLElement;
+  /** The numbers of the rows, in one column that stays where it is: were they held each in its row, the browser would keep
+   *  every row as a picture of its own, and each frame would cost twice as much. */
+  readonly #numbers = document.createElement('div');
   #rows: PooledRow[] = [];
   #columns = 0;
   #pinned: PooledRow | undefined;
@@ -20,6 +23,9 @@ export class RowPool {
 
   constructor(body: HTMLElement) {
     this.#body = body;
+    this.#numbers.className = 'numbers';
+    this.#numbers.ariaHidden = 'true';
+    body.append(this.#numbers);
   }
 
   /** Draws what is in view. After mere scrolling (`isFresh` false) cells that are drawn already are left alone. */
@@ -72,8 +78,6 @@ export class RowPool {
       left: active.column,
       right: active.column,
     });
-    // Where the row itself is in view it has its head already.
-    this.#pinned.head.hidden = isRowSeen;
   }
 
   #newPinned(): PooledRow {
@@ -85,9 +89,13 @@ export class RowPool {
 
   #grow(size: number, columns: number): void {
     this.#columns = Math.max(columns + SPARE_COLUMNS, this.#columns);
-    for (const { element } of this.#rows) element.remove();
+    for (const { element, number } of this.#rows) {
+      element.remove();
+      number.remove();
+    }
     const rows = Math.max(size + SPARE_ROWS, this.#rows.length);
     this.#rows = Array.from({ length: rows }, () => newRow(this.#columns));
     this.#body.prepend(...this.#rows.map(({ element }) => element));
+    this.#numbers.append(...this.#rows.map(({ number }) => number));
   }
 }

@@ -109,7 +109,7 @@ export const gridStyles = css`
   .row.section {
     border-bottom-color: var(--line2);
   }
-  .rowhead {
+  .numbers {
     position: sticky;
     left: 0;
     /* Above words that run on into the next cells. */
@@ -119,12 +119,23 @@ export const gridStyles = css`
     height: 100%;
     background: var(--panel);
     border-right: 1px solid var(--line2);
+    contain: layout style;
+  }
+  .rowhead {
+    position: absolute;
+    left: 0;
+    right: 0;
+    box-sizing: border-box;
+    border-bottom: 1px solid var(--line);
     color: var(--ink3);
     font-size: 11px;
     line-height: 14px;
     display: flex;
     align-items: center;
     justify-content: center;
+  }
+  .rowhead.section {
+    border-bottom-color: var(--line2);
   }
   .rowhead.active {
     color: var(--accent);
