@@ -11,5 +11,7 @@ export default defineConfig({
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
     setupFiles: ['.config/same-samples.ts'],
     testTimeout: 20_000,
+    // Its files name one another without their endings, which Node does not read.
+    server: { deps: { inline: ['fmin'] } },
   },
 });

@@ -16,7 +16,7 @@ const layers: Record<string, { files: readonly string[]; packages: readonly stri
   'src/document': { files: ['functions', 'src/units', 'src/formula', 'src/engine/types.ts'], packages: [] },
   'src/analysis': {
     files: ['functions', 'src/units', 'src/formula', 'src/engine', 'src/document'],
-    packages: [],
+    packages: ['fmin'],
   },
   'src/storage': { files: ['src/document'], packages: ['idb-keyval'] },
   'src/exchange': { files: ['functions', 'src/units', 'src/formula', 'src/document'], packages: [] },
@@ -61,6 +61,7 @@ const layers: Record<string, { files: readonly string[]; packages: readonly stri
 const touchedIn: Record<string, { files: number; of: string }> = {
   hyperformula: { files: 4, of: 'src' },
   'idb-keyval': { files: 1, of: 'src' },
+  fmin: { files: 1, of: 'src' },
 };
 
 const topLevel = [

@@ -4,9 +4,9 @@ import { parseQuantity } from '../units/parse.ts';
 import { BestRows } from './best-rows.ts';
 import { Breath } from './breathe.ts';
 import { setOf } from './combine.ts';
+import { descended } from './descent.ts';
 import type { Objective, OptimiseQuestion, Optimum } from './optimise-types.ts';
 import { placeError, QuestionError } from './place-error.ts';
-import { polished } from './polish.ts';
 import { settingText } from './setting-text.ts';
 import type { Runner, SheetModel } from './sheet-model.ts';
 import { standingOf, standings, type Input, type Result, type Watch } from './subject-types.ts';
@@ -30,8 +30,7 @@ const NEAR = { number: 1e-3, flatness: 5e-3 } as const;
 
 /** Finds where some inputs, within bounds, make a result as small, large or flat as can be while verdicts are kept: a grid over
  *  the bounds, and from its best places downhill. A valley narrower than a step of the grid can be missed. What is given as found
- *  has been typed into the sheet. The search is our own because the kept libraries call a smooth function that answers at once,
- *  while a verdict jumps and a sheet may have to wait for its engine.
+ *  has been typed into the sheet.
  *  @throws An error in words for the reader where a cell is no input or no result, or bounds are none. */
 export async function optimise(model: SheetModel, question: OptimiseQuestion, watch?: Watch): Promise<Optimum> {
   const inputs = question.inputs.map((place) => inputAt(model, place));
@@ -104,7 +103,7 @@ class Optimiser {
     let lowest = Infinity;
     let place: readonly number[] = [];
     for (const start of await this.#starts()) {
-      const end = await polished((at) => this.#cost(at), start);
+      const end = await descended((at) => this.#cost(at), start);
       const cost = await this.#cost(end);
       if (cost < lowest) [lowest, place] = [cost, end];
     }
@@ -141,11 +140,18 @@ class Optimiser {
     });
   }
 
-  async #cost(place: readonly number[]): Promise<number> {
-    if (this.#breath.isDue) await this.#breath.take();
-    else this.#breath.check();
+  /** At once where the sheet is compiled and nobody waits to be heard. */
+  #cost(place: readonly number[]): number | Promise<number> {
+    this.#breath.check();
     this.#looked++;
-    return this.#weigh(await this.#runner.at(this.#valuesAt(place)));
+    const values = this.#valuesAt(place);
+    const quick = this.#breath.isDue ? undefined : this.#runner.quick(values);
+    return quick ? this.#weigh(quick) : this.#waited(values);
+  }
+
+  async #waited(values: readonly number[]): Promise<number> {
+    await this.#breath.take();
+    return this.#weigh(await this.#runner.at(values));
   }
 
   /** Finite everywhere: each verdict that is not kept weighs more than any objective. */
