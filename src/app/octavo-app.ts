@@ -27,7 +27,7 @@ import './sheet-head.ts';
 import type { SheetHead } from './sheet-head.ts';
 import { SheetModel } from './sheet-model.ts';
 import { sheetTitle } from './sheet-title.ts';
-import { countVerdicts } from './tally.ts';
+import { tally } from './tally.ts';
 import './top-bar.ts';
 
 /** The whole page: bar, rail, sheet with its head, dock. Holds what is selected; everything else is in the session. */
@@ -159,7 +159,7 @@ export class OctavoApp extends LitElement implements AppHost {
     const { session, workbook, sheet } = this;
     if (!session || !workbook || !sheet) return html`<main aria-busy="true"></main>`;
     const { document } = workbook;
-    const counts = countVerdicts(workbook, sheet);
+    const counts = tally(workbook, sheet);
     return html`
       <top-bar
         .title=${document.title}

@@ -1,5 +1,6 @@
 import type { Status } from '../../functions/values/verdict.ts';
 import type { RulerPass } from '../components/ruler/value-ruler.ts';
+import { verdictIn } from '../document/verdicts.ts';
 import type { Workbook } from '../document/workbook.ts';
 import type { CellState, Place } from '../engine/types.ts';
 import { quantities } from '../../functions/quantities.ts';
@@ -9,9 +10,6 @@ const SAMPLES = 32;
 const HALVINGS = 6;
 
 type Statuses = ReadonlyMap<string, Status>;
-
-const statusOf = ({ value }: CellState): Status | undefined =>
-  value.kind === 'record' && value.record.kind === 'verdict' ? value.record.status : undefined;
 
 /** Where on its rule an input lets the checks that depend on it pass. A check that passes nowhere on the rule is left out,
  *  and the label counts the rest. Gives nothing where `go` says that the answer is no longer wanted. */
@@ -38,8 +36,7 @@ export async function passesOf(
   }
   const now = (key: string): Status | undefined => {
     const [sheet = '', cell = ''] = key.split('!');
-    const held = workbook.state(sheet, cell);
-    return held && statusOf(held);
+    return verdictIn(workbook.state(sheet, cell))?.status;
   };
   const all = new Set(seen.flatMap((statuses) => [...statuses.keys()]));
   const isGood = (statuses: Statuses, key: string): boolean => (statuses.get(key) ?? now(key)) === 'good';
@@ -69,7 +66,7 @@ export async function passesOf(
 }
 
 const pair = (cell: CellState): [string, Status][] => {
-  const status = statusOf(cell);
+  const status = verdictIn(cell)?.status;
   return status ? [[`${cell.sheet}!${cell.cell}`, status]] : [];
 };
 

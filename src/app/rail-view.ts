@@ -5,7 +5,7 @@ import type { AppHost } from './app-host.ts';
 import type { Session } from './session.ts';
 import { sheetCommand } from './sheet-acts.ts';
 import './sheet-rail.ts';
-import { countVerdicts } from './tally.ts';
+import { tally } from './tally.ts';
 import { isTwoWay } from './two-way.ts';
 
 /** The rail of an open document, with what each of its events does. */
@@ -19,7 +19,7 @@ export function railView(app: AppHost, session: Session, workbook: Workbook): Te
     .sheets=${document.sheets.map((each) => ({
       id: each.id,
       name: each.name,
-      counts: countVerdicts(workbook, each),
+      counts: tally(workbook, each),
       twoWay: isTwoWay(each),
       lesson: each.lesson !== undefined,
     }))}

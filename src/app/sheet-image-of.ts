@@ -2,6 +2,7 @@ import type { PictureSection, SheetImage } from '../components/gallery/data.ts';
 import { labelOf } from '../document/labels.ts';
 import { shownText } from '../document/show-cell.ts';
 import type { Sheet } from '../document/types.ts';
+import { countVerdicts } from '../document/verdicts.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { parseAddress } from '../formula/address.ts';
 import { plotPicture } from './plot-picture.ts';
@@ -27,12 +28,8 @@ function sectionsOf(workbook: Workbook, sheet: Sheet): readonly PictureSection[]
   const heads = cells.filter(({ cell }) => cell.look === 'section').toSorted((a, b) => a.row - b.row);
   return heads.map(({ cell, row }, index) => {
     const end = heads[index + 1]?.row ?? Number.POSITIVE_INFINITY;
-    const counts = { good: 0, caution: 0, fail: 0 };
-    for (const each of cells) {
-      if (each.row <= row || each.row >= end) continue;
-      const value = workbook.state(sheet.id, each.address)?.value;
-      if (value?.kind === 'record' && value.record.kind === 'verdict') counts[value.record.status]++;
-    }
+    const within = cells.filter((each) => each.row > row && each.row < end);
+    const counts = countVerdicts(within.map(({ address }) => workbook.state(sheet.id, address)));
     // What a heading adds after its first words has no room in a picture.
     return { title: cell.text.split(/[,:]/u)[0] ?? cell.text, ...counts };
   });

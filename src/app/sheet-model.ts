@@ -1,9 +1,11 @@
-import type { GridModel, Tally } from '../components/grid/model.ts';
+import type { GridModel } from '../components/grid/model.ts';
 import type { Consequence } from '../document/consequences.ts';
 import { shownText } from '../document/show-cell.ts';
 import type { ShownCell } from '../document/shown.ts';
 import type { Cell, Sheet } from '../document/types.ts';
+import { countVerdicts, type Counts } from '../document/verdicts.ts';
 import type { Workbook } from '../document/workbook.ts';
+import type { CellState } from '../engine/types.ts';
 import { formatAddress } from '../formula/address.ts';
 
 const EMPTY: ShownCell = { kind: 'empty' };
@@ -60,15 +62,13 @@ export class SheetModel implements GridModel {
   }
 
   /** The verdicts from a heading to the next one. */
-  tally(heading: number): Tally {
-    const counts = { good: 0, caution: 0, fail: 0 };
+  tally(heading: number): Counts {
+    const states: (CellState | undefined)[] = [];
     for (let row = heading + 1; row < this.rows && this.cell(row, 0)?.look !== 'section'; row++) {
-      for (let column = 1; column < this.columns.length; column++) {
-        const value = this.workbook.state(this.sheet.id, this.#addressOf(row, column))?.value;
-        if (value?.kind === 'record' && value.record.kind === 'verdict') counts[value.record.status]++;
-      }
+      for (let column = 1; column < this.columns.length; column++)
+        states.push(this.workbook.state(this.sheet.id, this.#addressOf(row, column)));
     }
-    return counts;
+    return countVerdicts(states);
   }
 
   /** A cell is asked about several times in a row. */

@@ -3,14 +3,8 @@ import { customElement, property } from 'lit/decorators.js';
 import { icon } from '../components/icons.ts';
 import '../components/menu/pop-menu.ts';
 import type { MenuItem } from '../components/menu/pop-menu.ts';
+import type { Counts } from '../document/verdicts.ts';
 import type { SaveState } from './session.ts';
-
-/** Verdicts of a sheet, counted. */
-export interface Counts {
-  readonly good: number;
-  readonly caution: number;
-  readonly fail: number;
-}
 
 export interface RailSheet {
   readonly id: string;

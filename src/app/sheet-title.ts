@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { icon } from '../components/icons.ts';
 import type { Sheet } from '../document/types.ts';
-import type { Counts } from './sheet-rail.ts';
+import type { Counts } from '../document/verdicts.ts';
 
 /** The name of the sheet over its head, with its verdicts counted, worst first. */
 export const sheetTitle = (sheet: Sheet, counts: Counts): TemplateResult => html`

@@ -1,13 +1,7 @@
-import type { Workbook } from '../document/workbook.ts';
 import type { Sheet } from '../document/types.ts';
-import type { Counts } from './sheet-rail.ts';
+import { countVerdicts, type Counts } from '../document/verdicts.ts';
+import type { Workbook } from '../document/workbook.ts';
 
-/** Counts the verdicts of a sheet. A verdict that only repeats others counts like any other cell: it is one. */
-export function countVerdicts(workbook: Workbook | undefined, sheet: Sheet): Counts {
-  const counts = { good: 0, caution: 0, fail: 0 };
-  for (const cell of sheet.cells.keys()) {
-    const value = workbook?.state(sheet.id, cell)?.value;
-    if (value?.kind === 'record' && value.record.kind === 'verdict') counts[value.record.status]++;
-  }
-  return counts;
-}
+/** Counts the verdicts of a sheet. */
+export const tally = (workbook: Workbook, sheet: Sheet): Counts =>
+  countVerdicts([...sheet.cells.keys()].map((cell) => workbook.state(sheet.id, cell)));

@@ -6,6 +6,7 @@ import { labelOf } from './labels.ts';
 import { showCell } from './show-cell.ts';
 import type { ShownCell } from './shown.ts';
 import type { OctavoDocument } from './types.ts';
+import { verdictIn } from './verdicts.ts';
 
 /** A cell that changed, before and after. */
 export interface Consequence {
@@ -64,13 +65,10 @@ const worsening = ({ flip }: Consequence): number => (flip ? grades[flip.to] - g
 
 /** The flip of a verdict, where both states are verdicts and differ in their judgement. */
 function flipOf(before: CellState | undefined, after: CellState | undefined): Consequence['flip'] {
-  const from = statusOf(before);
-  const to = statusOf(after);
+  const from = verdictIn(before)?.status;
+  const to = verdictIn(after)?.status;
   return from && to && from !== to ? { from, to } : undefined;
 }
-
-const statusOf = (state: CellState | undefined): Status | undefined =>
-  state?.value.kind === 'record' && state.value.record.kind === 'verdict' ? state.value.record.status : undefined;
 
 /** How far a cell moved; 0 where a reader would see the same. Anything that is no number moved by all of itself, but
  *  a verdict that keeps its judgement only changed its words. */

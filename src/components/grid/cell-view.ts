@@ -1,8 +1,8 @@
 import type { ShownCell } from '../../document/shown.ts';
 import type { Cell, Line } from '../../document/types.ts';
+import type { Counts } from '../../document/verdicts.ts';
 import { sparkPath } from '../spark-line/spark-path.ts';
 import { fill, setText, SPARK, type Part } from './cell-parts.ts';
-import type { Tally } from './model.ts';
 
 /** Everything that decides how a cell looks. */
 export interface CellLook {
@@ -10,7 +10,7 @@ export interface CellLook {
   readonly shown: ShownCell;
   readonly before: string | undefined;
   readonly finding: 'error' | 'doubt' | undefined;
-  readonly tally: Tally | undefined;
+  readonly tally: Counts | undefined;
   readonly line: Line | undefined;
 }
 
@@ -132,7 +132,7 @@ export const holdsWords = ({ cell, shown: { kind } }: CellLook): boolean =>
 const unitKind = (unit: string): string => (unit.length > LONGEST_IN_SLOT ? 'unit long' : 'unit');
 const LONGEST_IN_SLOT = 6;
 
-function tallyOf(tally: Tally): Part {
+function tallyOf(tally: Counts): Part {
   const parts = (['fail', 'caution', 'good'] as const)
     .filter((status) => tally[status] > 0)
     .map((status) => ({

@@ -1,5 +1,6 @@
 import type { Cell, Column } from '../../document/types.ts';
 import type { ShownCell } from '../../document/shown.ts';
+import type { Counts } from '../../document/verdicts.ts';
 
 /** A cell by numbers counted from 0. */
 export interface CellAt {
@@ -23,14 +24,7 @@ export interface GridModel {
   before?(row: number, column: number): string | undefined;
   finding?(row: number, column: number): 'error' | 'doubt' | undefined;
   /** Verdicts below the heading of a section. */
-  tally?(row: number): Tally;
-}
-
-/** Verdicts, counted. */
-export interface Tally {
-  readonly good: number;
-  readonly caution: number;
-  readonly fail: number;
+  tally?(row: number): Counts;
 }
 
 /** An outlined rectangle, as a formula being edited refers to it. */

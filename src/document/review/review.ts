@@ -1,8 +1,9 @@
-import type { Status, Verdict } from '../../../functions/values/verdict.ts';
+import type { Status } from '../../../functions/values/verdict.ts';
 import { columnLetters } from '../../formula/address.ts';
 import { speak } from '../../units/show.ts';
 import { labelOf } from '../labels.ts';
 import type { Origin, Sheet } from '../types.ts';
+import { verdictIn } from '../verdicts.ts';
 import { groundsOf } from './assumptions.ts';
 import { doubtsOf } from './doubts.ts';
 import { originOf } from './origins.ts';
@@ -76,9 +77,6 @@ function verdictsOf(workbook: Reviewed, sheet: Sheet, { label, cells }: Reviewed
 
 /** Whether a column has no head but its letter. */
 const isUnheaded = ({ index }: ReviewedCell, column: string): boolean => column === columnLetters(index);
-
-const verdictIn = (state: ReviewedCell['state']): Verdict | undefined =>
-  state?.value.kind === 'record' && state.value.record.kind === 'verdict' ? state.value.record : undefined;
 
 /** The cells of one role, as tables with a column for each column of the sheet that holds any of them. */
 function sectionsOf(rows: readonly ReviewedRow[], role: Role): ReviewSection[] {

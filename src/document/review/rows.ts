@@ -4,6 +4,7 @@ import { columnLetters, formatAddress, parseAddress } from '../../formula/addres
 import { referencesIn } from '../../formula/references-in.ts';
 import { shownText } from '../show-cell.ts';
 import type { Cell, Sheet } from '../types.ts';
+import { verdictIn } from '../verdicts.ts';
 import type { Workbook } from '../workbook.ts';
 import { sectionsOf, type SheetSection } from './origins.ts';
 
@@ -80,7 +81,7 @@ export function readRows(workbook: Reviewed, sheet: Sheet): { rows: ReviewedRow[
     if (section.isDriver && meaningOf(label) === 'name')
       for (const each of ordered)
         if (!heads.has(each.column) && !sheet.columns[each.column]?.title) heads.set(each.column, words(each));
-    const verdicts = ordered.filter(({ address }) => isVerdict(workbook.state(sheet.id, address)));
+    const verdicts = ordered.filter(({ address }) => verdictIn(workbook.state(sheet.id, address)));
     const read = ordered
       .filter(({ cell, column }) => column > 0 && cell.look === undefined && !(isHead && !cell.text.startsWith('=')))
       .map(({ address, column, cell }) => {
@@ -112,9 +113,6 @@ export function readRows(workbook: Reviewed, sheet: Sheet): { rows: ReviewedRow[
   }
   return { rows, notes };
 }
-
-const isVerdict = (state: CellState | undefined): boolean =>
-  state?.value.kind === 'record' && state.value.record.kind === 'verdict';
 
 /** A text that a formula gives is a remark; under the head of a table it belongs to what is tabled. */
 function roleOf(
