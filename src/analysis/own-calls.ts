@@ -79,9 +79,11 @@ export function fieldCall([record, name]: readonly (Run | undefined)[]): Run | u
   if (!record || !name) return undefined;
   return () => {
     const held = single(record());
-    const field = single(name());
+    const named = single(name());
     if (held instanceof Refused) return held;
-    if (!isRecord(held)) return new Refused(`A part “${String(field)}” is asked of something that is no record.`);
-    return fieldOf(held, String(field)) ?? new Refused(`This ${held.kind} has no “${String(field)}”.`);
+    if (named instanceof Refused) return named;
+    const field = isRecord(named) ? named.kind : String(named);
+    if (!isRecord(held)) return new Refused(`A part “${field}” is asked of something that is no record.`);
+    return fieldOf(held, field) ?? new Refused(`This ${held.kind} has no “${field}”.`);
   };
 }

@@ -80,20 +80,18 @@ function absent(named: Named, isBlank: boolean): unknown {
 function readNumber(value: CellDatum, named: Named, parameter: NumberParameter): number | Refused {
   if (typeof value === 'number') return withinLimits(value, named, parameter);
   const held = named.cell ?? 'the argument';
-  if (isRecord(value))
-    return new Refused(`${where(named)}: ${wanted(named)} is wanted, but ${held} holds a ${value.kind}.`);
-  if (typeof value === 'boolean')
-    return new Refused(`${where(named)}: ${wanted(named)} is wanted, but ${held} holds a truth.`);
-  const read = parseQuantity(String(value));
+  if (typeof value !== 'string')
+    return new Refused(`${where(named)}: ${wanted(named)} is wanted, but ${held} holds ${heldIn(value)}.`);
+  const read = parseQuantity(value);
   if (!read) {
     return new Refused(
-      `${where(named)}: ${wanted(named)} is wanted, but ${held} holds the text “${String(value)}”. Type ${sample(named)}.`,
+      `${where(named)}: ${wanted(named)} is wanted, but ${held} holds the text “${value}”. Type ${sample(named)}.`,
     );
   }
   const target = quantities[named.quantity].dimension;
   if (!sameDimension(quantities[read.quantity].dimension, target) && read.unit !== '') {
     return new Refused(
-      `${where(named)}: ${wanted(named)} is wanted, but “${String(value)}” is ${quantities[read.quantity].noun}. Type ${sample(named)}.`,
+      `${where(named)}: ${wanted(named)} is wanted, but “${value}” is ${quantities[read.quantity].noun}. Type ${sample(named)}.`,
     );
   }
   return withinLimits(read.value, named, parameter);
@@ -129,16 +127,23 @@ export function doubtOf(value: unknown, named: Named): string | undefined {
 
 function readRecord(value: CellDatum, named: Named, kind: string): CellRecord | Refused {
   if (isRecord(value) && (kind === 'any' || value.kind === kind)) return value;
-  const held = isRecord(value) ? `a ${value.kind}` : typeof value === 'number' ? 'a number' : `“${String(value)}”`;
-  return new Refused(`${where(named)}: a ${kind} is wanted, but ${named.cell ?? 'the argument'} holds ${held}.`);
+  const held = named.cell ?? 'the argument';
+  return new Refused(`${where(named)}: a ${kind} is wanted, but ${held} holds ${heldIn(value)}.`);
 }
 
 function readChoice(value: CellDatum, named: Named, words: readonly string[]): string | Refused {
-  const word = words.find((each) => each.toLowerCase() === String(value).trim().toLowerCase());
-  if (word !== undefined && !isRecord(value)) return word;
-  return new Refused(
-    `${where(named)}: ${named.cell ?? 'the argument'} is “${String(value)}”; choose one of ${words.join(', ')}.`,
-  );
+  const given = isRecord(value) ? undefined : String(value);
+  const word = words.find((each) => each.toLowerCase() === given?.trim().toLowerCase());
+  if (word !== undefined) return word;
+  const held = given === undefined ? heldIn(value) : `“${given}”`;
+  return new Refused(`${where(named)}: ${named.cell ?? 'the argument'} is ${held}; choose one of ${words.join(', ')}.`);
+}
+
+/** What stands in a cell where something else is wanted, in words. */
+function heldIn(value: CellDatum): string {
+  if (isRecord(value)) return `a ${value.kind}`;
+  if (typeof value === 'number') return 'a number';
+  return typeof value === 'boolean' ? 'a truth' : `“${value ?? ''}”`;
 }
 
 const readTruth = (value: CellDatum, named: Named): boolean | Refused =>

@@ -95,7 +95,7 @@ export function pluginFor(definitions: readonly AnyFunction[]): typeof FunctionP
 
     unsound(node: CallNode, state: State): unknown {
       const [message] = node.args.slice(0, 1).map((argument) => this.#value(argument, state));
-      return new CellError(ErrorType.VALUE, ownMessage(String(message)));
+      return new CellError(ErrorType.VALUE, ownMessage(typeof message === 'string' ? message : ''));
     }
 
     /** As many rows as the range has cells: the engine must know before it computes, and more would break it. */

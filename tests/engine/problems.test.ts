@@ -41,6 +41,18 @@ describe('an argument that cannot be taken', () => {
     const message = await messageOf('=CURVE.READ(1 kHz, 90 dB, B1)', { B1: '="noi"&"se"' });
     expect(message).toMatch(/B1 is “noise”; choose one of level, /);
   });
+
+  test('says what a cell holds where it is neither a number nor a word', async () => {
+    const engine = createEngine();
+    const cells = {
+      A1: 'TRUE',
+      A2: '=IF(A1, CHECK.AT_LEAST(1, 3, 2, "Pad"), "noise")',
+      A3: '=CURVE.READ(1 kHz, 90 dB, A2)',
+    };
+    const all = await told(engine, sheetWith(cells));
+    expect(all.message('A3')).not.toContain('[object');
+    expect(all.message('A3')).toMatch(/A2|verdict/);
+  });
 });
 
 describe('a formula that cannot be right', () => {
