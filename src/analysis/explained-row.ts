@@ -1,8 +1,24 @@
 import type { QuantityName } from '../../functions/quantities.ts';
 import type { UnitSystem } from '../document/types.ts';
 import { show } from '../units/show.ts';
-import type { Row, ShortlistQuestion } from './shortlist-types.ts';
+import type { BassLimit, Row, ShortlistQuestion } from './shortlist-types.ts';
 import { listed } from './words.ts';
+
+const ends: Readonly<Record<BassLimit, string>> = {
+  travel: 'their travel ends it',
+  heat: 'their heat ends it',
+  port: 'the air in their ports ends it',
+};
+
+/** In which box that is, as far as it is known. */
+function boxed({ box, subs }: Row, told: (value: number, quantity: QuantityName) => string): string {
+  const { style, volume, tuning } = box;
+  const size = volume === undefined ? '' : ` of ${told(volume, 'volume')}`;
+  const port = tuning === undefined ? '' : ` tuned to ${told(tuning, 'frequency')}`;
+  return subs === undefined || subs === 1
+    ? `in a ${style} box${size}${port}`
+    : `in ${style} boxes${size}${size === '' ? '' : ' each'}${port}`;
+}
 
 /** Why a row stands where it does, a sentence for each reason: its window and what binds it, its margins on what was asked, its
  *  levels, and what the ranking made of it.
@@ -38,7 +54,7 @@ export function explainedRow(
   const margins = [
     Number.isNaN(row.reach)
       ? 'How low it reaches is not known.'
-      : `Reaches ${told(row.reach, 'frequency')}${limits.reach === undefined ? '' : `, ${told(limits.reach - row.reach, 'frequency')} lower than asked`}.`,
+      : `Reaches ${told(row.reach, 'frequency')}${limits.reach === undefined ? '' : `, ${told(limits.reach - row.reach, 'frequency')} lower than asked`}${row.end === undefined ? '' : `, where ${ends[row.end]}`}, ${boxed(row, told)}.`,
     Number.isNaN(row.plays)
       ? 'How loud it plays is not known.'
       : `Plays ${told(row.plays, 'level')}${limits.plays === undefined ? '' : `, ${told(row.plays - limits.plays, 'level')} to spare`}.`,

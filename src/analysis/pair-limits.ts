@@ -4,7 +4,7 @@ import { pistonNarrowing } from '../../functions/radiation/narrowing.ts';
 import type { Driver } from '../../functions/values/driver.ts';
 import { Problem } from '../../functions/values/problem.ts';
 import { speak } from '../units/show.ts';
-import { reachOf } from './reach.ts';
+import { bassOf } from './reach.ts';
 import type { PairRules, SubRules } from './shortlist-types.ts';
 
 /** The ends of one side that a driver brings along by the rule and stretched, in hertz, with the name of each that binds. */
@@ -42,9 +42,10 @@ export function ceilingOf(driver: Driver, rules: PairRules): Side | { readonly w
 export function mainsFloor(driver: Driver, rules: PairRules, { sag }: SubRules): Side | { readonly why: string } {
   const { sd, xmax } = driver;
   if (sd === undefined || xmax === undefined) return { why: lacks(driver, ['sd', 'xmax']) };
-  const cutoff = reachOf(driver, 'closed');
-  if (typeof cutoff !== 'number') return cutoff;
-  return bindingOf([['F3', cutoff / sag[0], cutoff / sag[1]], travelLimit(sd, xmax, rules)], 1);
+  const { volume: _, ...own } = rules;
+  const bass = bassOf(driver, 'closed', own);
+  if ('why' in bass) return bass;
+  return bindingOf([['F3', bass.cutoff / sag[0], bass.cutoff / sag[1]], travelLimit(sd, xmax, rules)], 1);
 }
 
 /** The limits of subs below the mains: where the ear finds them, and their first break-up. */

@@ -17,6 +17,8 @@ export interface RuleField {
   readonly range: readonly [number, number];
   /** Absent where it holds for all. */
   readonly only?: 'pairs' | 'subs';
+  /** What it means that nothing is typed, where there is no usual number. */
+  readonly blank?: string;
 }
 
 export type RuleName = Exclude<keyof PairRules, 'slope'> | keyof SubRules;
@@ -65,6 +67,19 @@ const fields: readonly RuleField[] = [
     range: [0, 60],
     only: 'subs',
   },
+  { name: 'qtc', label: 'Qtc of a closed box', quantity: 'ratio', range: [0.3, 3] },
+  { name: 'leakage', label: 'Leakage Q of a vented box', quantity: 'ratio', range: [2, 1e4] },
+  { name: 'volume', label: 'Net volume of the bass box', quantity: 'volume', range: [1e-4, 10], blank: 'as it suits' },
+  { name: 'tuning', label: 'Tuning of it, if vented', quantity: 'frequency', range: [5, 500], blank: 'as it suits' },
+  {
+    name: 'port',
+    label: 'Port area of each sub, if vented',
+    quantity: 'area',
+    range: [1e-5, 1],
+    only: 'subs',
+    blank: 'not judged',
+  },
+  { name: 'air', label: 'Air in the port, peak', quantity: 'speed', range: [1, 340], only: 'subs' },
 ];
 
 /** The rules that count for two or three ways, or for mains with subs. */
@@ -75,14 +90,16 @@ export const slopes = ['LR4', 'LR2'] as const;
 
 const usual: PairRules & SubRules = { ...usualRules, ...usualSubRules };
 
-const numbersOf = (name: RuleName): readonly number[] => [usual[name]].flat();
+const numbersOf = (name: RuleName): readonly (number | undefined)[] => [usual[name]].flat();
 
-/** The usual numbers of a rule as one would type them. */
+/** The usual numbers of a rule as one would type them; an empty text where there is none. */
 export const usualTexts = ({ name, quantity }: RuleField, system: UnitSystem): readonly string[] =>
-  numbersOf(name).map((value) => {
-    const { number, unit } = show(value, { quantity, system });
-    return unit === '°' ? number + unit : `${number} ${unit}`.trim();
-  });
+  numbersOf(name).map((value) => (value === undefined ? '' : asTyped(value, quantity, system)));
+
+function asTyped(value: number, quantity: QuantityName, system: UnitSystem): string {
+  const { number, unit } = show(value, { quantity, system });
+  return unit === '°' ? number + unit : `${number} ${unit}`.trim();
+}
 
 /** The rules with what was typed over the usual ones. A level that is asked is the target too.
  *  @param plays - The level that is asked, in dB.
@@ -95,16 +112,18 @@ export function rulesTyped(
   const read: Partial<Record<RuleName, number | readonly number[]>> = {};
   for (const field of ruleFields(ways)) {
     const { name, label, quantity, range } = field;
-    const numbers = numbersOf(name).map((own, index) => {
+    const numbers = numbersOf(name).flatMap((own, index): readonly number[] => {
       const text = texts[name]?.[index]?.trim() ?? '';
-      const value = text === '' ? own : typedValue(text, { label, quantity, unit: defaultUnit(quantity, 'metric') });
-      if (value >= range[0] && value <= range[1]) return value;
+      if (text === '') return own === undefined ? [] : [own];
+      const value = typedValue(text, { label, quantity, unit: defaultUnit(quantity, 'metric') });
+      if (value >= range[0] && value <= range[1]) return [value];
+      const [least, most] = range.map((end) => asTyped(end, quantity, 'metric'));
       throw new QuestionError(
-        `${label}: ${text} is out of reach; take something like ${usualTexts(field, 'metric')[index] ?? ''}.`,
+        `${label}: ${text} is out of reach; take something ${field.blank === undefined ? `like ${usualTexts(field, 'metric')[index] ?? ''}` : `from ${least ?? ''} to ${most ?? ''}`}.`,
       );
     });
-    const [first = Number.NaN, ...more] = numbers;
-    read[name] = more.length > 0 ? numbers : first;
+    const [first, ...more] = numbers;
+    if (first !== undefined) read[name] = more.length > 0 ? numbers : first;
   }
   if (plays !== undefined && (texts.target?.[0] ?? '') === '') read.target = plays;
   const slope = texts.slope?.[0] === 'LR2' ? 'LR2' : 'LR4';

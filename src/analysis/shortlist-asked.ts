@@ -11,7 +11,8 @@ export interface Asked {
   readonly price: string;
   readonly reach: string;
   readonly plays: string;
-  readonly box: BassBox;
+  /** The usual one where left out. */
+  readonly box?: BassBox | undefined;
   readonly ranking: string;
   readonly rules: RuleTexts;
 }
@@ -21,7 +22,6 @@ export const nothingAsked: Asked = {
   price: '',
   reach: '',
   plays: '',
-  box: 'vented',
   ranking: 'window*10-price/100',
   rules: {},
 };
@@ -41,7 +41,7 @@ export function askedQuestion(asked: Asked, lists: ShortlistQuestion['lists'], m
     if (text !== '') limits[name] = typedValue(text, { label, quantity, unit: defaultUnit(quantity, 'metric') });
   }
   const { box, ranking } = asked;
-  return { lists, ...rulesTyped(asked.ways, asked.rules, limits.plays), limits, box, ranking, most };
+  return { lists, ...rulesTyped(asked.ways, asked.rules, limits.plays), limits, ...(box && { box }), ranking, most };
 }
 
 /** A driver of the shelf as it takes part. */

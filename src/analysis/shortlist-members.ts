@@ -2,9 +2,10 @@ import type { Driver } from '../../functions/values/driver.ts';
 import { show } from '../units/show.ts';
 import { driverOfCandidate } from './candidate-driver.ts';
 import { ceilingOf, floorOf, lacks, mainsFloor, subCeiling, type Side } from './pair-limits.ts';
-import { heatLevelOf, reachOf } from './reach.ts';
-import type { Candidate, ShortlistQuestion } from './shortlist-types.ts';
+import { bassOf, heatLevelOf, type Bass } from './reach.ts';
+import type { BassLimit, Candidate, Row, ShortlistQuestion } from './shortlist-types.ts';
 import { subFigures } from './sub-figures.ts';
+import { boxOf } from './usual-rules.ts';
 
 /** A candidate with all that the rules need of it, found out once. */
 export interface Member {
@@ -25,6 +26,9 @@ export interface Member {
   readonly plays: number;
   /** For 2.83 V, of all that play together in one place. */
   readonly together: number;
+  readonly box: Row['box'];
+  /** What ends the level of a sub. */
+  readonly end?: BassLimit;
   /** Without meaning for one that is never the upper, or never the lower, of a pair. */
   readonly floor: Side;
   readonly ceiling: Side;
@@ -105,35 +109,43 @@ function memberOf(
   };
 }
 
-interface Figures {
-  readonly count: number;
-  readonly reach: number;
-  readonly plays: number;
-  readonly together: number;
-}
+type Figures = Pick<Member, 'count' | 'reach' | 'plays' | 'together' | 'box' | 'end'>;
 
-const noFigures = ({ level = Number.NaN }: Driver): Figures => ({
+const noFigures = ({ level = Number.NaN }: Driver, question: ShortlistQuestion): Figures => ({
   count: 2,
   reach: Number.NaN,
   plays: Infinity,
   together: level,
+  box: { style: boxOf(question) },
+});
+
+const boxWith = (question: ShortlistQuestion, { volume, tuning }: Bass): Row['box'] => ({
+  style: boxOf(question),
+  ...(volume !== undefined && { volume }),
+  ...(tuning !== undefined && { tuning }),
 });
 
 /** How low and how loud the lowest of a row goes, or which limit it does not keep. */
-function firstFigures(driver: Driver, { rules, limits = {}, box = 'vented' }: ShortlistQuestion): Figures | Refusal {
-  const reach = reachOf(driver, box);
+function firstFigures(driver: Driver, question: ShortlistQuestion): Figures | Refusal {
+  const { rules, limits = {} } = question;
+  const box = boxOf(question);
+  const bass = bassOf(driver, box, rules);
   const heat = heatLevelOf(driver);
   const plays = typeof heat === 'number' ? heat - rules.makeUp : heat;
   if (limits.reach !== undefined) {
-    if (typeof reach !== 'number') return { ...reach, isAside: true };
-    if (reach > limits.reach)
+    if ('why' in bass) return { ...bass, isAside: true };
+    if (bass.cutoff > limits.reach)
       return {
-        why: `${driver.name} reaches ${hertz(reach)} in a ${box} box, not ${hertz(limits.reach)}.`,
+        why: `${driver.name} reaches ${hertz(bass.cutoff)} in a ${box} box, not ${hertz(limits.reach)}.`,
         isAside: true,
       };
   }
   return (
-    tooHot(driver, plays, limits.plays) ?? { ...noFigures(driver), reach: numberOr(reach), plays: numberOr(plays) }
+    tooHot(driver, plays, limits.plays) ?? {
+      ...noFigures(driver, question),
+      ...('cutoff' in bass && { reach: bass.cutoff, box: boxWith(question, bass) }),
+      plays: numberOr(plays),
+    }
   );
 }
 
@@ -149,19 +161,20 @@ function figuresBesideSubs(driver: Driver, question: ShortlistQuestion, isSub: b
   const { rules, subs, limits = {} } = question;
   if (!isSub || !subs) {
     const plays = heatLevelOf(driver);
-    return tooHot(driver, plays, limits.plays) ?? { ...noFigures(driver), plays: numberOr(plays) };
+    return tooHot(driver, plays, limits.plays) ?? { ...noFigures(driver, question), plays: numberOr(plays) };
   }
   const note = limits.reach ?? subs.lowest;
   const wanted = rules.target + subs.above;
-  const found = subFigures(driver, wanted, note);
+  const band = { level: wanted, lowest: note, highest: subs.location[0] };
+  const found = subFigures(driver, band, boxOf(question), rules);
   if ('why' in found) return found;
-  const { count, reach, most, level: together } = found;
+  const { count, reach, end, most, level: together, bass } = found;
   if (count > subs.most)
     return {
       why: `It takes ${count} of ${driver.name} to play ${decibels(wanted)} at ${hertz(note)}, not ${subs.most}.`,
       isAside: true,
     };
-  return { count, reach, plays: most - subs.above, together };
+  return { count, reach, end, plays: most - subs.above, together, box: boxWith(question, bass) };
 }
 
 const numberOr = (value: number | Refusal): number => (typeof value === 'number' ? value : Number.NaN);

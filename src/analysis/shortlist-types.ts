@@ -8,8 +8,26 @@ export interface Candidate {
   readonly rows: Readonly<Record<string, string>>;
 }
 
+/** What the boxes of the bass keep; SI. */
+export interface BoxRules {
+  /** Of a closed box. */
+  readonly qtc: number;
+  /** Leakage Q of a vented box. */
+  readonly leakage: number;
+  /** Net volume and tuning, where they are not to follow the driver. */
+  readonly volume?: number;
+  readonly tuning?: number;
+  /** Area of the ports of each sub, where the air in them counts. */
+  readonly port?: number;
+  /** So fast the air in a port may be, peak. */
+  readonly air: number;
+}
+
+/** What ends the level of a sub. */
+export type BassLimit = 'travel' | 'heat' | 'port';
+
 /** The two-driver rules; SI. Shares and factors as in the two-driver sheet. */
-export interface PairRules {
+export interface PairRules extends BoxRules {
   readonly target: number;
   readonly slope: 'LR2' | 'LR4';
   readonly angle: number;
@@ -39,7 +57,7 @@ export interface SubRules {
   readonly match: number;
 }
 
-/** The box in which the reach of a first member is counted: closed with a Qtc of 0.707, or vented as flat as its Qts allows. */
+/** The box in which the reach of a first member is counted: closed, or vented as flat as its Qts allows. */
 export type BassBox = 'closed' | 'vented';
 
 /** What a row must keep to be listed; SI. */
@@ -66,6 +84,10 @@ export interface Row {
   readonly word: RowWord;
   /** How many subs it takes; absent for a pair or a team. */
   readonly subs?: number;
+  /** What ends their level at the lowest note. */
+  readonly end?: BassLimit;
+  /** That of the first member, as far as it is known; SI. */
+  readonly box: { readonly style: BassBox; readonly volume?: number; readonly tuning?: number };
   /** From low to high; a team has two. */
   readonly windows: readonly {
     readonly low: number;
@@ -104,7 +126,7 @@ export interface ShortlistQuestion {
   /** Present where the lists are subs and mains. */
   readonly subs?: SubRules;
   readonly limits?: RowLimits;
-  /** Vented where left out. */
+  /** Closed for subs and vented for others, where left out. */
   readonly box?: BassBox;
   /** A formula over the names of {@link Row} figures: the larger the better. */
   readonly ranking: string;

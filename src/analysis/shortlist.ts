@@ -224,6 +224,8 @@ class Judge {
       status: standingOf[word],
       word,
       ...(this.#subs && { subs: first.count }),
+      ...(first.end && { end: first.end }),
+      box: first.box,
       windows: this.#windows(team),
       pads: this.#subs ? [pad] : team.slice(1).map((member) => member.level - level),
       level,

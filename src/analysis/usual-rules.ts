@@ -1,4 +1,4 @@
-import type { PairRules, SubRules } from './shortlist-types.ts';
+import type { BassBox, PairRules, ShortlistQuestion, SubRules } from './shortlist-types.ts';
 
 /** The rules of the two-driver sheet as it stands; common practice, no source. */
 export const usualRules: PairRules = {
@@ -13,6 +13,10 @@ export const usualRules: PairRules = {
   narrowing: [3, 6],
   breakup: [0.5, 0.6667],
   spacing: [1, 1.4],
+  // As one types it.
+  qtc: 0.71,
+  leakage: 7,
+  air: 17,
 };
 
 /** Those of the sheet for mains and subs; where the ear finds a sub, and how far the levels may be apart, common practice. */
@@ -24,3 +28,7 @@ export const usualSubRules: SubRules = {
   most: 4,
   match: 10,
 };
+
+/** The box that is meant where none is asked for. */
+export const boxOf = ({ box, subs }: Pick<ShortlistQuestion, 'box' | 'subs'>): BassBox =>
+  box ?? (subs ? 'closed' : 'vented');

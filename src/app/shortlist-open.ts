@@ -1,3 +1,4 @@
+import type { QuantityName } from '../../functions/quantities.ts';
 import { closedVolume } from '../../functions/enclosure/closed.ts';
 import { Problem } from '../../functions/values/problem.ts';
 import { ruleFields, usualTexts } from '../analysis/rule-fields.ts';
@@ -49,7 +50,7 @@ export function sheetsOfRows(
     const named = Object.fromEntries(
       Object.entries(drivers).map(([place, entry]) => [names[place as PlaceName], entry]),
     );
-    const texts = { ...askedTexts(wanted, question), ...boxTexts(drivers) };
+    const texts = { ...askedTexts(wanted, question), ...boxTexts(row, drivers, question) };
     const sheet = sheetOfRow(present, last, starter, row, named, texts, wanted.rules);
     const done = apply(present, sheet.command);
     if (isRefusal(done)) return done;
@@ -86,24 +87,41 @@ function askedTexts({ rules, ways, price, reach }: Wanted, { rules: read, subs }
 
 const withUnit = (text: string, unit: string): string => (/^[\d.,]+$/.test(text) ? `${text} ${unit}` : text);
 
-/** The closed boxes in which mains and subs were judged, and the ohms that the amplifiers of the subs are rated into. */
-function boxTexts({ sub, mains }: Opened[number]['drivers']): Readonly<Record<string, string>> {
+/** The boxes in which mains and subs were judged, and the ohms that the amplifiers of the subs are rated into. */
+function boxTexts(
+  { box }: Row,
+  { sub, mains }: Opened[number]['drivers'],
+  { rules }: ShortlistQuestion,
+): Readonly<Record<string, string>> {
   if (!sub || !mains) return {};
   const driver = driverOf(sub);
   const nominal = driver instanceof Problem ? undefined : driver.nominal;
   return {
-    Volume: litresFor(mains),
-    SubVolume: litresFor(sub),
+    Volume: litresFor(mains, rules.qtc),
+    SubVolume: typed(box.volume, 'volume'),
+    SubStyle: box.style,
+    SubTuning: typed(box.tuning, 'frequency'),
+    // No area asks nothing of the port.
+    SubPort: typed(rules.port ?? 0, 'area'),
+    PortSpeed: typed(rules.air, 'speed'),
+    LeakageQ: String(rules.leakage),
     SeriesOhms: '0 Ω',
     ...(nominal !== undefined && { SubRated: `${nominal} Ω` }),
   };
 }
 
-function litresFor(entry: DriverEntry): string {
+const DIGITS = 5;
+
+/** A number as one would type it, finely enough to be judged alike. */
+function typed(value: number | undefined, quantity: QuantityName): string {
+  if (value === undefined) return '';
+  const { number, unit } = show(value, { quantity, system: 'metric', digits: DIGITS });
+  return `${number} ${unit}`;
+}
+
+function litresFor(entry: DriverEntry, qtc: number): string {
   const driver = driverOf(entry);
   if (driver instanceof Problem || driver.qts === undefined || driver.vas === undefined) return '';
-  const volume = closedVolume.compute({ qts: driver.qts, vas: driver.vas, qtc: Math.SQRT1_2 }, { quantity: 'volume' });
-  if (volume instanceof Problem) return '';
-  const { number, unit } = show(volume, { quantity: 'volume', system: 'metric' });
-  return `${number} ${unit}`;
+  const volume = closedVolume.compute({ qts: driver.qts, vas: driver.vas, qtc }, { quantity: 'volume' });
+  return volume instanceof Problem ? '' : typed(volume, 'volume');
 }

@@ -5,6 +5,7 @@ import { QuestionError } from '../analysis/place-error.ts';
 import { ruleFields, type RuleTexts } from '../analysis/rule-fields.ts';
 import { askedQuestion, candidateOf, nothingAsked, type Asked } from '../analysis/shortlist-asked.ts';
 import { mayTake, placesFor, type PlaceName } from '../analysis/shortlist-places.ts';
+import type { BassBox } from '../analysis/shortlist-types.ts';
 import type { Candidate, Shortlist, ShortlistQuestion } from '../analysis/types.ts';
 import { readWish } from '../analysis/wish.ts';
 import { driverOf } from '../document/shelf/driver-of.ts';
@@ -39,7 +40,7 @@ function shortlistQuestion(flags: Flags, shelf: readonly DriverEntry[]): Shortli
     price: flags.text('price', base.price),
     reach: flags.text('reach', base.reach),
     plays: flags.text('plays', base.plays),
-    box: flags.has('box') ? flags.choice('box', ['vented', 'closed']) : base.box,
+    box: flags.has('box') ? flags.choice<BassBox>('box', ['vented', 'closed']) : base.box,
     ranking: flags.text('ranking', base.ranking),
     rules: rulesOf(flags),
   };

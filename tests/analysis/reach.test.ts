@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { ventedAligned } from '../../functions/enclosure/aligned.ts';
-import { boxCutoff } from '../../functions/enclosure/box-figures.ts';
+import { boxCutoff, responseFunction } from '../../functions/enclosure/box-figures.ts';
 import { closedBox, closedVolume } from '../../functions/enclosure/closed.ts';
+import { ventedBox } from '../../functions/enclosure/vented.ts';
 import type { Box } from '../../functions/values/box.ts';
 import type { Driver } from '../../functions/values/driver.ts';
 import { Problem } from '../../functions/values/problem.ts';
 import { driverOfCandidate } from '../../src/analysis/candidate-driver.ts';
-import { heatLevelOf, reachOf } from '../../src/analysis/reach.ts';
+import { bassOf, heatLevelOf } from '../../src/analysis/reach.ts';
 import { shortlist } from '../../src/analysis/shortlist.ts';
 import type { Candidate } from '../../src/analysis/types.ts';
 import { usualRules } from '../../src/analysis/usual-rules.ts';
@@ -27,11 +28,45 @@ const cutoffOf = (box: Box | Problem): number | undefined => {
   return cutoff instanceof Problem ? undefined : cutoff;
 };
 
+const cutoffIn = (driver: Driver, box: 'closed' | 'vented'): number | undefined => {
+  const bass = bassOf(driver, box, usualRules);
+  return 'why' in bass ? undefined : bass.cutoff;
+};
+
+test.each([
+  ['vented', 40, 35, 7],
+  ['vented', 15, 60, 20],
+  ['vented', 120, 25, 3],
+  ['closed', 20, undefined, 7],
+  ['closed', 5, undefined, 7],
+] as const)(
+  'a %s box of %d L, tuned to %d Hz, with a leakage Q of %d is that of the circuit',
+  (style, litres, tuning, leakage) => {
+    const driver = driverOf({
+      id: 'W',
+      name: 'W',
+      rows: { Fs: '32 Hz', Qms: '4', Qes: '0.45', Vas: '60 L', Re: '5.8 Ω', Sd: '220 cm²' },
+    });
+    const volume = litres / 1000;
+    const bass = bassOf(driver, style, { ...usualRules, leakage, volume, ...(tuning && { tuning }) });
+    const rest = { driver, volume, seriesResistance: 0, fill: 1, absorptionQ: undefined };
+    const box =
+      tuning === undefined
+        ? closedBox.compute({ ...rest, leakageQ: undefined }, context)
+        : ventedBox.compute({ ...rest, tuning, leakageQ: leakage, portQ: undefined }, context);
+    if ('why' in bass || box instanceof Problem) throw new Error('no box');
+    const response = responseFunction(box);
+    for (const frequency of [12, 20, 31, 44, 63, 90, 140, 300])
+      expect(bass.response(frequency)).toBeCloseTo(response(frequency), 9);
+    expect(bass.cutoff / (cutoffOf(box) ?? 0)).toBeCloseTo(1, 5);
+  },
+);
+
 test('the reach is the 3 dB point of the box as a circuit', () => {
   fc.assert(
     fc.property(wooferOf, (candidate) => {
       const driver = driverOf(candidate);
-      const vented = reachOf(driver, 'vented');
+      const vented = cutoffIn(driver, 'vented');
       const box = ventedAligned.compute(
         { driver, family: 'flattest', leakageQ: 7, seriesResistance: 0, fill: 1 },
         context,
@@ -40,12 +75,12 @@ test('the reach is the 3 dB point of the box as a circuit', () => {
       const circuit = cutoffOf(box);
       if (typeof vented === 'number' && circuit !== undefined) expect(vented / circuit).toBeCloseTo(1, 4);
 
-      const closed = reachOf(driver, 'closed');
+      const closed = cutoffIn(driver, 'closed');
       const qts = driver.qts ?? 0;
-      expect(typeof closed === 'number').toBe(qts < Math.SQRT1_2);
+      expect(typeof closed === 'number').toBe(qts < usualRules.qtc);
       if (typeof closed !== 'number' || qts > 0.7) return;
       const { vas = 0 } = driver;
-      const volume = closedVolume.compute({ qts, vas, qtc: Math.SQRT1_2 }, context);
+      const volume = closedVolume.compute({ qts, vas, qtc: usualRules.qtc }, context);
       if (volume instanceof Problem) throw new Error('no volume');
       const closedCircuit = cutoffOf(
         closedBox.compute(

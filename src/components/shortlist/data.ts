@@ -6,6 +6,8 @@ export interface ListedRow {
   readonly names: readonly string[];
   /** How many subs it takes; absent for a pair or a team. */
   readonly subs?: number;
+  /** Net volume of the box of the first member, where it is known. */
+  readonly box?: { readonly volume?: number };
   readonly status: Status | 'problem';
   readonly word: string;
   readonly windows: readonly {
@@ -43,7 +45,8 @@ export interface Wanted {
   readonly ways: 2 | 3 | 'subs';
   readonly price: string;
   readonly reach: string;
-  readonly box: 'vented' | 'closed';
+  /** Closed for subs and vented for others, where nothing else was said. */
+  readonly box?: 'vented' | 'closed' | undefined;
   readonly plays: string;
   readonly ranking: string;
   /** What was typed over the usual rules, by their names. */
@@ -55,6 +58,8 @@ export interface RuleShown {
   readonly name: string;
   readonly label: string;
   readonly usual: readonly string[];
+  /** What it means that nothing is typed, where there is no usual text. */
+  readonly blank?: string;
   /** What it can only be. */
   readonly choices?: readonly string[];
 }

@@ -134,10 +134,11 @@ export class DriverShortlist extends LitElement {
         The verdict is on the shared window and, with subs, on their levels: load, pad and the rest the sheets judge.
         ${
           this.wanted.ways === 'subs'
-            ? 'Boxes are closed ones with a Qtc of 0.707. Reach is the lowest note that the subs play at their level, by travel and heat; a room adds to it.'
-            : 'Reach is the 3 dB point in a vented box as flat as the Qts allows, or a closed one with a Qtc of 0.707. How loud the deepest notes can be, and what room the mid needs behind it, the sheets tell.'
+            ? 'The mains stand in closed boxes. Reach is the lowest note that the subs play at their level, by travel, heat and the air in a port whose area is given; a room adds to it.'
+            : 'Reach is the 3 dB point in the box. How loud the deepest notes can be, and what room the mid needs behind it, the sheets tell.'
         }
-        Predicted from data sheets: measure before you buy. Loud music harms hearing.
+        Boxes are as flat as the Qts allows, or closed with the Qtc of the rules, where these set no other. Predicted
+        from data sheets: measure before you buy. Loud music harms hearing.
       </p>`;
   }
 

@@ -3,6 +3,8 @@ import { customElement, property } from 'lit/decorators.js';
 import { shelfStyles } from '../shelf/styles.ts';
 import type { Wanted } from './data.ts';
 
+const boxes = ['vented', 'closed'] as const;
+
 /** What a pair or a team must keep, as one sentence with gaps, and what ranks it. An empty gap asks nothing.
  *  @fires ask - `detail.wanted` is what stands there now. */
 @customElement('shortlist-form')
@@ -49,7 +51,8 @@ export class ShortlistForm extends LitElement {
   @property({ attribute: false }) wanted!: Wanted;
 
   protected override render(): TemplateResult {
-    const { ways, price, reach, box, plays, ranking } = this.wanted;
+    const { ways, price, reach, plays, ranking } = this.wanted;
+    const isSubs = ways === 'subs';
     return html`<form @change=${this.#ask} @submit=${this.#submit}>
       <div class="sentence">
         <label
@@ -62,20 +65,15 @@ export class ShortlistForm extends LitElement {
         >
         <label>under <input name="price" autocomplete="off" placeholder="any price" .value=${price} /></label>
         <label
-          >${ways === 'subs' ? 'for all drivers' : 'for a pair'}, that reaches
+          >${isSubs ? 'for all drivers' : 'for a pair'}, that reaches
           <input name="reach" autocomplete="off" placeholder="any depth" .value=${reach}
         /></label>
-        ${
-          ways === 'subs'
-            ? html`<span>in closed boxes</span>`
-            : html`<label
-                  >in a
-                  <select name="box">
-                    <option value="vented" ?selected=${box === 'vented'}>vented</option>
-                    <option value="closed" ?selected=${box === 'closed'}>closed</option>
-                  </select></label
-                ><span>box</span>`
-        }
+        <label
+          >${isSubs ? 'with the subs in' : 'in a'}
+          <select name="box">
+            ${boxes.map((each) => html`<option ?selected=${each === this.#box}>${each}</option>`)}
+          </select></label
+        ><span>${isSubs ? 'boxes' : 'box'}</span>
         <label>and plays <input name="plays" autocomplete="off" placeholder="any level" .value=${plays} /></label>
         <span>at 1 m</span>
       </div>
@@ -92,6 +90,10 @@ export class ShortlistForm extends LitElement {
     </form>`;
   }
 
+  get #box(): (typeof boxes)[number] {
+    return this.wanted.box ?? (this.wanted.ways === 'subs' ? 'closed' : 'vented');
+  }
+
   #submit = (event: Event): void => {
     event.preventDefault();
     this.#ask();
@@ -101,13 +103,17 @@ export class ShortlistForm extends LitElement {
     const form = this.renderRoot.querySelector('form');
     if (!form) return;
     const read = new FormData(form);
-    const text = (name: string): string => String(read.get(name) ?? '').trim();
+    const text = (name: string): string => {
+      const held = read.get(name);
+      return typeof held === 'string' ? held.trim() : '';
+    };
     const wanted: Wanted = {
       ...this.wanted,
       ways: text('ways') === 'subs' ? 'subs' : text('ways') === '3' ? 3 : 2,
       price: text('price'),
       reach: text('reach'),
-      box: read.has('box') ? (text('box') === 'closed' ? 'closed' : 'vented') : this.wanted.box,
+      // What only stood there as the usual one was not asked for.
+      box: text('box') === this.#box ? this.wanted.box : boxes.find((each) => each === text('box')),
       plays: text('plays'),
       ranking: text('ranking'),
     };

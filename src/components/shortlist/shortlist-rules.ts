@@ -72,7 +72,7 @@ export class ShortlistRules extends LitElement {
   }
 
   #row(rule: RuleShown): TemplateResult {
-    const { name, label, usual, choices } = rule;
+    const { name, label, usual, choices, blank = '' } = rule;
     const typed = this.typed[name] ?? [];
     return html`<tr>
       <th scope="row">${label}</th>
@@ -92,6 +92,7 @@ export class ShortlistRules extends LitElement {
                   class=${own === '' ? '' : 'own'}
                   autocomplete="off"
                   aria-label=${said}
+                  placeholder=${blank}
                   .value=${text}
                 />`
           }

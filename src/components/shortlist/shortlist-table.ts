@@ -75,7 +75,7 @@ export class ShortlistTable extends LitElement {
   }
 
   #row(row: ListedRow): TemplateResult {
-    const { rank, status, word, windows, reach, level, plays, price, pads, isFront } = row;
+    const { rank, status, word, windows, reach, box, level, plays, price, pads, isFront } = row;
     const each = (words: (window: ListedRow['windows'][number]) => string): TemplateResult[] =>
       windows.map((window) => html`<div>${words(window)}</div>`);
     const hertz = (value: number): string => shownAs(value, 'frequency', this.system);
@@ -104,7 +104,10 @@ export class ShortlistTable extends LitElement {
       </td>
       <td class="figure">${each(({ low, high, octaves }) => `${hertz(low)} to ${hertz(high)}, ${width(octaves)}`)}</td>
       <td class="figure rest">${each(({ floor, ceiling }) => `${floor}, ${ceiling}`)}</td>
-      <td class="number figure">${hertz(reach)}</td>
+      <td class="number figure">
+        ${hertz(reach)}
+        ${box?.volume === undefined ? nothing : html`<small>in ${shownAs(box.volume, 'volume', this.system)}</small>`}
+      </td>
       <td class="number figure rest">${shownAs(level, 'level', this.system)}</td>
       <td class="number figure rest">${shownAs(plays, 'level', this.system)}</td>
       <td class="number figure rest">${pads.map((pad) => html`<div>${shownAs(pad, 'level', this.system)}</div>`)}</td>
