@@ -3,7 +3,8 @@ import { combine } from './combine.ts';
 import { drives, follows } from './drives.ts';
 import { optimise } from './optimise.ts';
 import { readQuestion } from './read-question.ts';
-import { scatter } from './scatter.ts';
+import { summarised } from './scatter-summary.ts';
+import { scatter, scatterPart } from './scatter.ts';
 import { seek } from './seek.ts';
 import { withModel } from './sheet-model.ts';
 import { shortlist } from './shortlist.ts';
@@ -21,6 +22,8 @@ export const createAnalyst = (): Analyst => ({
   optimise: (question, watch) => withModel(question.document, (model) => optimise(model, question, watch)),
   cheapest: (question, watch) => withModel(question.document, (model) => cheapest(model, question, watch)),
   scatter: (question, watch) => withModel(question.document, (model) => scatter(model, question, watch)),
+  scatterPart: (share, watch) => withModel(share.document, (model) => scatterPart(model, share, watch)),
+  scatterSummary: summarised,
   drives: (question, watch) => withModel(question.document, (model) => drives(model, question, watch)),
   follows: (question, watch) => withModel(question.document, (model) => follows(model, question, watch)),
   shortlist,

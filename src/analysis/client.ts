@@ -144,6 +144,8 @@ export function createWorkerAnalyst(start = startWorker): Analyst {
     optimise: asked('optimise'),
     cheapest: asked('cheapest'),
     scatter: asked('scatter'),
+    scatterPart: asked('scatterPart'),
+    scatterSummary: asked('scatterSummary'),
     drives: asked('drives'),
     follows: asked('follows'),
     shortlist: asked('shortlist'),

@@ -3,14 +3,28 @@ import { frequencies } from '../../functions/values/grid.ts';
 import type { Curve } from '../../functions/values/curve.ts';
 import type { CellValue } from '../engine/types.ts';
 import { Breath } from './breathe.ts';
+import type { Cause } from './scatter-types.ts';
 import type { Runner } from './sheet-model.ts';
 import type { Drawn } from './spread-document.ts';
 import { standingOf, standings, type Result, type Watch } from './subject-types.ts';
 
-/** What some of the runs gave, by result; runs can be shared out, for each draws the same whoever does it. */
-export interface RunPart {
-  readonly runs: number;
+/** What runs gave for a result, in the order of the runs, a column for each part of them. */
+export interface Runs {
+  readonly result: Result;
   readonly columns: readonly RunColumn[];
+  readonly causes: readonly Cause[];
+}
+
+/** All runs, by result. */
+export interface ScatterRuns {
+  readonly of: readonly Runs[];
+  readonly runs: number;
+}
+
+/** What some of the runs gave; runs can be shared out, for each draws the same whoever does it. */
+export interface ScatterPart {
+  readonly of: readonly Runs[];
+  readonly isCompiled: boolean;
 }
 
 export type RunColumn =
@@ -28,7 +42,7 @@ export async function scatterRuns(
   seed: number,
   [from, to]: readonly [number, number],
   watch?: Watch,
-): Promise<RunPart> {
+): Promise<RunColumn[]> {
   const runs = to - from;
   const columns = results.map((result): Writer => writerFor(result, runs));
   const next = normalNumbers(seed);
@@ -43,7 +57,7 @@ export async function scatterRuns(
     const cells = runner.quick(settings) ?? (await runner.exact(settings));
     for (const [index, column] of columns.entries()) column.write(run - from, cells[index] ?? { kind: 'empty' });
   }
-  return { runs, columns: columns.map((writer) => writer.column()) };
+  return columns.map((writer) => writer.column());
 }
 
 interface Writer {

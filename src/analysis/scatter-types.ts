@@ -19,6 +19,12 @@ export interface ScatterQuestion {
   readonly seed: number;
 }
 
+/** The runs of a scatter from one number up to, not including, another. */
+export interface ScatterShare extends ScatterQuestion {
+  readonly from: number;
+  readonly to: number;
+}
+
 export interface Cause {
   /** `Woofer: compliance Cms`. */
   readonly label: string;

@@ -6,7 +6,8 @@ import type { CombineQuestion, Combine } from './combine-types.ts';
 import type { OptimiseQuestion, Optimum } from './optimise-types.ts';
 import type { ReadQuestion } from './read-types.ts';
 import type { SeekQuestion, Seek } from './seek-types.ts';
-import type { ScatterQuestion, Scatter } from './scatter-types.ts';
+import type { ScatterPart, ScatterRuns } from './scatter-runs.ts';
+import type { ScatterQuestion, ScatterShare, Scattered, Scatter } from './scatter-types.ts';
 import type { DrivesQuestion, Drives, FollowsQuestion, Follows } from './drives-types.ts';
 import type { Row, ShortlistQuestion, Shortlist } from './shortlist-types.ts';
 
@@ -22,6 +23,9 @@ export interface Analyst {
   optimise(question: OptimiseQuestion, watch?: Watch): Promise<Optimum>;
   cheapest(question: CheapestQuestion, watch?: Watch): Promise<Cheapest>;
   scatter(question: ScatterQuestion, watch?: Watch): Promise<Scatter>;
+  /** The same in two steps, so that several threads can share each. */
+  scatterPart(share: ScatterShare, watch?: Watch): Promise<ScatterPart>;
+  scatterSummary(given: ScatterRuns, watch?: Watch): Promise<readonly Scattered[]>;
   drives(question: DrivesQuestion, watch?: Watch): Promise<Drives>;
   follows(question: FollowsQuestion, watch?: Watch): Promise<Follows>;
   /** @param first - Hears the first rows before all are judged. */

@@ -1,6 +1,7 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { createWorkerAnalyst } from '../analysis/client.ts';
+import { pooledAnalyst } from '../analysis/pool.ts';
 import { EVERY, type SeekQuestion } from '../analysis/seek-types.ts';
 import type { Subject } from '../analysis/subject-types.ts';
 import { subjectOf } from '../analysis/subject.ts';
@@ -27,6 +28,8 @@ const NARROW = 600;
 
 /** More cells than these are not told one by one. */
 const MOST_TOLD = 4;
+
+const MOST_THREADS = 4;
 
 /** Kept from page to page: its thread is there at once the next time. */
 let analyst: Analyst | undefined;
@@ -124,7 +127,7 @@ export class AskPage extends LitElement {
   }
 
   get #analyst(): Analyst {
-    return (analyst ??= createWorkerAnalyst());
+    return (analyst ??= pooledAnalyst(createWorkerAnalyst, Math.min(MOST_THREADS, navigator.hardwareConcurrency || 1)));
   }
 
   #close = (): void => {

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { createAnalyst } from '../../src/analysis/analyst.ts';
+import { sharedScatter } from '../../src/analysis/pool.ts';
 import { scatter } from '../../src/analysis/scatter.ts';
 import { SheetModel, withModel } from '../../src/analysis/sheet-model.ts';
-import type { Scatter, Scattered, ScatterQuestion, Spread } from '../../src/analysis/types.ts';
+import type { Analyst, Scatter, Scattered, ScatterQuestion, Spread } from '../../src/analysis/types.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
 async function scattered(question: ScatterQuestion): Promise<Scatter> {
@@ -124,5 +126,43 @@ describe('a scatter', () => {
   ])('refuses %o', async (part, message) => {
     const question = { document: product, spreads: [amount('A1', 1)], results: [at('B1')], runs: 10, seed: 1, ...part };
     await expect(scattered(question)).rejects.toThrow(message);
+  });
+
+  test('shared out gives what one thread gives, however many do it', async () => {
+    const document = templateNamed('two-driver-check');
+    const causes = { cms: 0.12, bl: 0.03, mms: 0.03, re: 0.02 };
+    const question: ScatterQuestion = {
+      document,
+      spreads: [
+        ...['Woofer', 'Tweeter'].map((name): Spread => ({ kind: 'driver', at: named(document, name), causes })),
+        { kind: 'share', at: named(document, 'HandOver'), deviation: 0.02 },
+      ],
+      results: await withModel(document, async ({ subject }) => subject.results.filter(({ kind }) => kind !== 'other')),
+      runs: 37,
+      seed: 5,
+    };
+    const alone = await scattered(question);
+    expect(new Set(alone.results.map(({ kind }) => kind))).toEqual(new Set(['number', 'curve', 'verdict']));
+    for (const threads of [2, 3]) {
+      const analysts = Array.from({ length: threads }, () => createAnalyst());
+      const progress: number[] = [];
+      const shared = await sharedScatter(analysts, question, { progress: ({ done }) => progress.push(done) });
+      expect(shared).toEqual(alone);
+      expect(progress.every((done) => done <= question.runs)).toBe(true);
+    }
+  }, 60_000);
+
+  test('shared out and given up, or broken off by one, ends for all', async () => {
+    const question = { document: product, spreads: [amount('A1', 0.1)], results: [at('B1')], runs: 20_000, seed: 1 };
+    const control = new AbortController();
+    const analysts = [createAnalyst(), createAnalyst()];
+    const answer = sharedScatter(analysts, question, { signal: control.signal });
+    setTimeout(() => control.abort(), 20);
+    await expect(answer).rejects.toThrow('given up');
+    const broken: Pick<Analyst, 'scatterPart' | 'scatterSummary'> = {
+      ...createAnalyst(),
+      scatterPart: () => Promise.reject(new Error('The analysis broke off.')),
+    };
+    await expect(sharedScatter([createAnalyst(), broken], question)).rejects.toThrow('broke off');
   });
 });
