@@ -97,8 +97,8 @@ test('mains with subs are found for a wish, and open as a sheet that counts the 
   const count = /\+ (\d) × /.exec(first)?.[1] ?? '1';
   await (await person.seen('>>> best-rows >>> button'))?.click();
   await person.seen('>>> [role=grid][aria-label="L-250 T, W-220 A"]');
-  await person.expectText('C54', new RegExp(`^${count}$`));
-  await person.expectText('C50', /^104 dB$/);
+  await person.expectText('C62', new RegExp(`^${count}$`));
+  await person.expectText('C56', /^104 dB$/);
 });
 
 test('from a shelf of two hundred drivers a wish leads to three full live sheets in one act', async () => {
