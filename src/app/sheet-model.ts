@@ -9,6 +9,8 @@ import type { CellState } from '../engine/types.ts';
 import { formatAddress } from '../formula/address.ts';
 
 const EMPTY: ShownCell = { kind: 'empty' };
+/** Far more than are ever in view. */
+const MOST_ROWS = 1000;
 
 /** Shows one sheet of a workbook to the grid; before the engine has answered, the texts remembered from last time. */
 export class SheetModel implements GridModel {
@@ -17,7 +19,7 @@ export class SheetModel implements GridModel {
   readonly #remembered: ReadonlyMap<string, string>;
   #list: readonly Consequence[] | undefined;
   #before = new Map<string, string>();
-  #asked = { row: -1, column: -1, address: '' };
+  readonly #addresses = new Map<number, string[]>();
 
   constructor(workbook: Workbook, sheet: Sheet, remembered: ReadonlyMap<string, string>) {
     this.workbook = workbook;
@@ -50,9 +52,10 @@ export class SheetModel implements GridModel {
     const list = workbook.document.baseline ? workbook.distance : workbook.consequences;
     if (list !== this.#list) {
       this.#list = list;
-      this.#before = new Map(list.filter(isWorthSaying).map((each) => [keyOf(each), shownText(each.before)]));
+      const own = list.filter((each) => each.place.sheet === this.sheet.id && isWorthSaying(each));
+      this.#before = new Map(own.map((each) => [each.place.cell, shownText(each.before)]));
     }
-    return this.#before.get(`${this.sheet.id}!${this.#addressOf(row, column)}`);
+    return this.#before.get(this.#addressOf(row, column));
   }
 
   finding(row: number, column: number): 'error' | 'doubt' | undefined {
@@ -71,15 +74,17 @@ export class SheetModel implements GridModel {
     return countVerdicts(states);
   }
 
-  /** A cell is asked about several times in a row. */
+  /** The cells in view are asked about several times in each frame. */
   #addressOf(row: number, column: number): string {
-    if (row !== this.#asked.row || column !== this.#asked.column)
-      this.#asked = { row, column, address: formatAddress({ row, column }) };
-    return this.#asked.address;
+    let held = this.#addresses.get(row);
+    if (!held) {
+      // Rows that were scrolled past are not kept for ever.
+      if (this.#addresses.size >= MOST_ROWS) this.#addresses.clear();
+      this.#addresses.set(row, (held = []));
+    }
+    return (held[column] ??= formatAddress({ row, column }));
   }
 }
-
-const keyOf = ({ place }: Consequence): string => `${place.sheet}!${place.cell}`;
 
 /** Numbers and texts that moved, and verdicts that flipped; a curve or a record has no short "before". */
 const isWorthSaying = ({ after, flip }: Consequence): boolean =>

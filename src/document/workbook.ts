@@ -167,7 +167,7 @@ export class Workbook extends EventTarget {
     const place = { sheet, cell };
     const held = this.#cellAt(place);
     const state = this.#link.states.get(place);
-    if (this.#unseen.has(keyOf(place)) && held && !held.text.startsWith('='))
+    if (held && !held.text.startsWith('=') && this.#unseen.has(keyOf(place)))
       return { kind: 'waiting', text: held.text };
     if (state) return showCell(state, held, this.document);
     if (!this.#link.hasAnswered) return undefined;
