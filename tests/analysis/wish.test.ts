@@ -13,6 +13,15 @@ test.each<[string, Wish]>([
   ],
   ['mains with subs, 30 Hz, 108 decibels', { ways: 'subs', reach: '30 Hz', plays: '108 dB' }],
   ['Small mains and two subs under 900 a pair that reach 25 Hz', { ways: 'subs', price: '900', reach: '25 Hz' }],
+  ['mains with a vented sub under 500', { ways: 'subs', box: 'vented', price: '500' }],
+  ['closed subs and mains', { ways: 'subs', box: 'closed' }],
+  ['mains with one closed sub, 300 max', { ways: 'subs', box: 'closed', price: '300' }],
+  ['two-way under 1.200 €', { ways: 2, price: '1200' }],
+  ['three-way for $1,200 or less', { ways: 3, price: '1200' }],
+  ['two-way under 299,95', { ways: 2, price: '299,95' }],
+  ['two-way costing 300 at most in total', { ways: 2, price: '300' }],
+  ['reach: 45; level: 103; price: 300', { reach: '45 Hz', plays: '103 dB', price: '300' }],
+  ['F3 = 40 Hz', { reach: '40 Hz' }],
   ['I want the cheapest pair of two way speakers, please', { ways: 2, ranking: '-price' }],
   ['two-way for 150 each', { ways: 2, price: '300' }],
   ['reaches 45 and plays 103 under 300', { price: '300', reach: '45 Hz', plays: '103 dB' }],
@@ -33,6 +42,8 @@ test.each<[string, Wish, readonly string[]]>([
   ['a two-way for 30 litres', { ways: 2 }, ['30 litres']],
   ['plays 45 Hz', { reach: '45 Hz' }, ['plays']],
   ['four-way', {}, ['four-way']],
+  ['two-way with 90 dB sensitivity', { ways: 2 }, ['90 dB sensitivity']],
+  ['88 dB at 2.83 V', {}, ['88 dB at 2.83 V']],
 ])('of “%s” what is not understood is handed back', (sentence, wish, left) => {
   const read = readWish(sentence);
   expect(read.wish).toEqual(wish);
