@@ -1,5 +1,5 @@
 import { define } from '../define.ts';
-import { curveOf, type ComplexCurve } from '../values/complex-curve.ts';
+import { curveOf, inverseOf, type ComplexCurve } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
 import { frequencies } from '../values/grid.ts';
 import { commonBand, type Band } from '../values/interpolate.ts';
@@ -9,7 +9,7 @@ import type { Way } from '../values/way.ts';
 import { onAxis, sumAt } from './direction.ts';
 import { solveLadder } from './ladder.ts';
 import { demoHighWay as high, demoLowWay as low } from './parameters.ts';
-import { bandOfWay } from './way-response.ts';
+import { bandOfWay, silence } from './way-response.ts';
 
 const ways = { record: 'way', many: true, summary: 'ways of the loudspeaker' } as const;
 const angle = { quantity: 'angle', min: -Math.PI / 2, max: Math.PI / 2 } as const;
@@ -81,26 +81,15 @@ export const systemImpedance = define({
   compute: (given): Curve | Problem => {
     const band = apart(given.ways) ?? bandOfWays(given.ways);
     if (band instanceof Problem) return band;
-    const re = new Float64Array(frequencies.length);
-    const im = new Float64Array(frequencies.length);
+    const sum = silence();
     for (const way of given.ways) {
-      const { input } = solveLadder(way.network, way.impedance);
+      const { re, im } = solveLadder(way.network, way.impedance).admittance;
       for (let index = 0; index < re.length; index += 1) {
-        const real = input.re[index]!;
-        const imaginary = input.im[index]!;
-        const inverse = 1 / (real * real + imaginary * imaginary);
-        re[index] = re[index]! + real * inverse;
-        im[index] = im[index]! - imaginary * inverse;
+        sum.re[index] = sum.re[index]! + re[index]!;
+        sum.im[index] = sum.im[index]! + im[index]!;
       }
     }
-    for (let index = 0; index < re.length; index += 1) {
-      const real = re[index]!;
-      const imaginary = im[index]!;
-      const inverse = 1 / (real * real + imaginary * imaginary);
-      re[index] = real * inverse;
-      im[index] = -imaginary * inverse;
-    }
-    return curveOf({ title: 'Impedance of the system', quantity: 'resistance', ...band }, { re, im });
+    return curveOf({ title: 'Impedance of the system', quantity: 'resistance', ...band }, inverseOf(sum));
   },
 });
 

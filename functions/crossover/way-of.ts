@@ -4,6 +4,7 @@ import { impedanceValues } from '../enclosure/impedance-curve.ts';
 import { boxFields, modelOf } from '../enclosure/circuit-of.ts';
 import { coilPressureOf, flatLevel, loadOf } from '../enclosure/model.ts';
 import { travelAt, travelTimes } from '../enclosure/travel-curve.ts';
+import { zeros } from '../numeric/blocks.ts';
 import type { Box, HighPass } from '../values/box.ts';
 import { curveOf } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
@@ -29,9 +30,9 @@ const inWall = (driver: Driver): Box => ({
   portQ: Infinity,
 });
 
-/** Level with phase for 2.83 V at the driver's terminals, the coil inductance counted. */
-function levelOf(box: Box): Curve {
-  const { pressureRe: re, pressureIm: im } = coilPressureOf(box);
+/** Level with phase for 2.83 V at the driver's terminals, the coil inductance counted, in the arrays given. */
+function levelOf(box: Box, to: readonly [Float64Array, Float64Array]): Curve {
+  const { pressureRe: re, pressureIm: im } = coilPressureOf(box, to);
   const scale = standardVolts * 10 ** (flatLevel(box) / 20);
   for (let index = 0; index < re.length; index += 1) {
     re[index] = scale * re[index]!;
@@ -61,11 +62,12 @@ export function acousticOf(source: Driver | Box, parameter: string): Acoustic | 
   const bare: Box = { ...rest, seriesResistance: 0 };
   const travel = travelAt(bare, standardVolts);
   if (travel instanceof Problem) return travel;
+  const [pressureRe, pressureIm, real, imaginary] = zeros(4, frequencies.length);
   return {
-    pressure: levelOf(bare),
+    pressure: levelOf(bare, [pressureRe, pressureIm]),
     impedance: curveOf(
       { title: 'Impedance', quantity: 'resistance', ...whole },
-      impedanceValues(modelOf(bare), frequencies, loadOf(bare)),
+      impedanceValues(modelOf(bare), frequencies, loadOf(bare), [real, imaginary]),
     ),
     sd: driver.sd,
     travel: curveWhenRead({ title: 'Travel', quantity: 'travel', ...whole }, () => travelTimes(bare, travel)),

@@ -56,30 +56,39 @@ export interface Seen {
   readonly size: number;
 }
 
+/** Adds the product of two curves to a third. */
+function addProduct(one: ComplexCurve, other: ComplexCurve, to: ComplexCurve): void {
+  const { re: aRe, im: aIm } = one;
+  const { re: bRe, im: bIm } = other;
+  const { re, im } = to;
+  for (let index = 0; index < re.length; index += 1) {
+    re[index] = re[index]! + aRe[index]! * bRe[index]! - aIm[index]! * bIm[index]!;
+    im[index] = im[index]! + aRe[index]! * bIm[index]! + aIm[index]! * bRe[index]!;
+  }
+}
+
 /** Adds the complex pressure of a way over 20 µPa, for 2.83 V at the terminals of the loudspeaker, far away and referred to
  *  1 m: with the phase of being nearer and the directivity of a piston. */
 export function addWay(way: Way, { nearer, size }: Seen, { re, im }: ComplexCurve): void {
   const drive = driveOf(way);
   const own = complexOf(way.pressure);
-  const isOnAxis = nearer === 0 && size === 0;
+  if (nearer === 0 && size === 0) {
+    addProduct(drive, own, { re, im });
+    return;
+  }
   for (let index = 0; index < re.length; index += 1) {
     const driveRe = drive.re[index]!;
     const driveIm = drive.im[index]!;
     const ownRe = own.re[index]!;
     const ownIm = own.im[index]!;
-    let real = driveRe * ownRe - driveIm * ownIm;
-    let imaginary = driveRe * ownIm + driveIm * ownRe;
-    if (!isOnAxis) {
-      const wave = (2 * Math.PI * frequencies[index]!) / soundSpeed;
-      const factor = size === 0 ? 1 : pistonFactor(wave * size);
-      const cosine = factor * Math.cos(wave * nearer);
-      const sine = factor * Math.sin(wave * nearer);
-      const turned = real * sine + imaginary * cosine;
-      real = real * cosine - imaginary * sine;
-      imaginary = turned;
-    }
-    re[index] = re[index]! + real;
-    im[index] = im[index]! + imaginary;
+    const real = driveRe * ownRe - driveIm * ownIm;
+    const imaginary = driveRe * ownIm + driveIm * ownRe;
+    const wave = (2 * Math.PI * frequencies[index]!) / soundSpeed;
+    const factor = size === 0 ? 1 : pistonFactor(wave * size);
+    const cosine = factor * Math.cos(wave * nearer);
+    const sine = factor * Math.sin(wave * nearer);
+    re[index] = re[index]! + real * cosine - imaginary * sine;
+    im[index] = im[index]! + real * sine + imaginary * cosine;
   }
 }
 

@@ -1,8 +1,8 @@
 import type { QuantityName } from '../quantities.ts';
 import type { Driver } from '../values/driver.ts';
 import { measured, say, type Sentence } from '../values/say.ts';
-import { driverParameters, parameterOf, type DriverParameter } from './parameters.ts';
-import { complete, linked, type Linked, type Parameters, type SomeParameters } from './relations.ts';
+import { driverParameters, parameterOf, type DriverParameter, type GivenNumbers } from './parameters.ts';
+import { determined, linked, type Linked, type Parameters } from './relations.ts';
 
 /** How far a printed value may lie from what the other printed values give: relative, or in dB for the level. */
 const tolerances: readonly (readonly [field: Linked, tolerance: number])[] = [
@@ -18,9 +18,9 @@ const show = (value: number, quantity: QuantityName) => measured(value, quantity
 /** What the other given values make of one of them; `undefined` when they do not determine it. A level is best
  *  computed from the moving mass: printed Vas spreads most. */
 export function expected(field: Linked, given: Parameters): number | undefined {
-  const others: SomeParameters = { ...given, level: undefined, [field]: undefined };
-  if (field !== 'level') return complete(others).known[field];
-  return complete({ ...others, vas: undefined }).known.level ?? complete(others).known.level;
+  const others = { ...given, level: undefined };
+  if (field !== 'level') return determined(field, others);
+  return determined('level', { ...others, vas: undefined }) ?? determined('level', others);
 }
 
 /** The level at 2.83 V that the driver's given parameters make; `undefined` when they do not determine it. */
@@ -60,11 +60,12 @@ function question(each: DriverParameter, value: number): Sentence {
 }
 
 /** Given values outside what drivers have, each with a guess at the slip of a unit. */
-export function implausible(driver: Partial<Driver>, given: ReadonlySet<string>): Sentence[] {
-  return driverParameters.flatMap((each) => {
-    const value = driver[each.field];
-    if (value === undefined || !given.has(each.field) || each.plausible === undefined) return [];
-    if (value === 0 && each.mayBeZero) return [];
-    return outside(value, each.plausible) ? [question(each, value)] : [];
-  });
+export function implausible(given: Readonly<GivenNumbers>): Sentence[] {
+  const found: Sentence[] = [];
+  for (const each of driverParameters) {
+    const value = given[each.field];
+    if (value === undefined || each.plausible === undefined || (value === 0 && each.mayBeZero)) continue;
+    if (outside(value, each.plausible)) found.push(question(each, value));
+  }
+  return found;
 }

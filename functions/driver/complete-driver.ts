@@ -1,10 +1,8 @@
 import type { Driver } from '../values/driver.ts';
 import type { Sentence } from '../values/say.ts';
 import { contradictions, implausible } from './audit.ts';
-import type { NumberField } from './parameters.ts';
+import type { GivenNumbers } from './parameters.ts';
 import { complete } from './relations.ts';
-
-export type GivenNumbers = { [K in NumberField]?: number };
 
 /** A driver from what is known of it: the missing parameters computed, contradictions and odd values questioned.
  *  `level` must be at 2.83 V already; `doubts` are kept and come first. */
@@ -23,6 +21,6 @@ export function completeDriver(
     ...numbers,
     ...(basis === undefined ? {} : { levelBasis: basis }),
     derived,
-    doubts: [...doubts, ...contradictions(given), ...implausible(numbers, new Set(Object.keys(given)))],
+    doubts: [...doubts, ...contradictions(given), ...implausible(given)],
   };
 }

@@ -1,5 +1,5 @@
 import type { Driver } from '../values/driver.ts';
-import type { NumberField } from './parameters.ts';
+import type { GivenNumbers, NumberField } from './parameters.ts';
 
 /** A driver with some of its numbers multiplied; what it lacks stays absent. The level changes
  *  by so many dB, the total Q follows the electrical one. */
@@ -9,7 +9,7 @@ export function scaled(
   factors: { readonly [K in NumberField]?: number },
   levelChange: number,
 ): Driver {
-  const numbers: { [K in NumberField]?: number } = {};
+  const numbers: GivenNumbers = {};
   for (const [field, factor] of Object.entries(factors) as [NumberField, number][]) {
     const value = driver[field];
     if (value !== undefined) numbers[field] = value * factor;

@@ -2,9 +2,10 @@ import { define } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say, type Sentence } from '../values/say.ts';
 import { basisOf, fromWatt } from './basis.ts';
-import { completeDriver, type GivenNumbers } from './complete-driver.ts';
+import { completeDriver } from './complete-driver.ts';
+import type { GivenNumbers } from './parameters.ts';
 import { readRows, rowsOf, type DriverRows } from './read-rows.ts';
-import { complete } from './relations.ts';
+import { determined } from './relations.ts';
 import { usual } from '../usual.ts';
 
 /** The printed level brought to 2.83 V, and how it was understood. */
@@ -26,7 +27,7 @@ function levelAtVolts({
     return new Problem(say`The level basis “${basis}” is not known: write 2.83 V, 1 W or 1 W in Re.`, 'values');
   }
   if (read === '2.83 V') return { level, basis: read, doubts: [] };
-  const ohms = read === '1 W' ? numbers.nominal : complete({ ...numbers }).known.re;
+  const ohms = read === '1 W' ? numbers.nominal : (numbers.re ?? determined('re', numbers));
   if (ohms === undefined) {
     return new Problem(
       say`A level for ${read} needs the ${read === '1 W' ? 'nominal ohms' : 'voice-coil resistance Re'}.`,

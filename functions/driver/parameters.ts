@@ -6,6 +6,8 @@ export type NumberField = {
   [K in keyof Driver]-?: Exclude<Driver[K], undefined> extends number ? K : never;
 }[keyof Driver];
 
+export type GivenNumbers = { [K in NumberField]?: number };
+
 export interface DriverParameter {
   readonly field: NumberField;
   /** As written in a data sheet. */

@@ -1,8 +1,8 @@
 import type { CellDatum, Table } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say, type Sentence } from '../values/say.ts';
-import type { GivenNumbers } from './complete-driver.ts';
 import { labelOf } from './labels.ts';
+import type { GivenNumbers } from './parameters.ts';
 
 export interface DriverRows {
   readonly name: string | undefined;

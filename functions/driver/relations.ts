@@ -37,7 +37,7 @@ export const levelOf = (fs: number, vas: number, qes: number, re: number): numbe
   halfSpaceWattLevel + 10 * Math.log10((efficiencyOf(fs, vas, qes) * standardVolts ** 2) / re);
 
 /** The relations between the parameters, each solved for one of them; the most direct first. */
-export const rules: readonly Rule[] = [
+const rules: readonly Rule[] = [
   rule('qts', ['qms', 'qes'], (qms, qes) => (qms * qes) / (qms + qes)),
   rule('qes', ['qms', 'qts'], (qms, qts) => (qms * qts) / (qms - qts)),
   rule('qms', ['qes', 'qts'], (qes, qts) => (qes * qts) / (qes - qts)),
@@ -59,23 +59,26 @@ export const rules: readonly Rule[] = [
   rule('level', ['fs', 'vas', 'qes', 're'], (fs, vas, qes, re) => levelOf(fs, vas, qes, re)),
 ];
 
+const valueOf = (known: Parameters, name: Linked | undefined): number | undefined =>
+  name === undefined ? Number.NaN : known[name];
+
 /** What a rule makes of the parameters; `undefined` when one is missing or the result is not a physical value. */
-export function applied(each: Rule, known: Parameters): number | undefined {
-  const needed: number[] = [];
-  for (const name of each.needs) {
-    const value = known[name];
-    if (value === undefined) return undefined;
-    needed.push(value);
-  }
-  const [a = NaN, b = NaN, c = NaN, d = NaN] = needed;
-  const result = each.compute(a, b, c, d);
+function applied({ needs, compute }: Rule, known: Parameters): number | undefined {
+  const a = valueOf(known, needs[0]);
+  const b = valueOf(known, needs[1]);
+  if (a === undefined || b === undefined) return undefined;
+  const c = valueOf(known, needs[2]);
+  const d = valueOf(known, needs[3]);
+  if (c === undefined || d === undefined) return undefined;
+  const result = compute(a, b, c, d);
   return Number.isFinite(result) && result > 0 ? result : undefined;
 }
 
-/** Adds every parameter that the given ones determine; whatever else is given stays. `derived` names the added ones, in the
- *  order found. */
+/** Adds every parameter that the given ones determine, or as many as it takes to find the wanted one; whatever else is
+ *  given stays. `derived` names the added ones, in the order found. */
 export function complete<P extends SomeParameters>(
   given: P,
+  wanted?: Linked,
 ): { readonly known: P & Parameters; readonly derived: readonly Linked[] } {
   const known = { ...given } as P & Parameters;
   const derived: Linked[] = [];
@@ -87,8 +90,13 @@ export function complete<P extends SomeParameters>(
       if (value === undefined) continue;
       (known as Parameters)[each.gives] = value;
       derived.push(each.gives);
+      if (each.gives === wanted) return { known, derived };
       found = true;
     }
   }
   return { known, derived };
 }
+
+/** One parameter that others determine; `undefined` when they do not. */
+export const determined = (wanted: Linked, others: SomeParameters): number | undefined =>
+  complete({ ...others, [wanted]: undefined }, wanted).known[wanted];

@@ -22,8 +22,19 @@ export function resonanceOf(box: Box): number {
   return driver.fs * Math.sqrt(1 + complianceRatio(driver, box));
 }
 
+/** Remembers what was made of the box last asked about: several functions of a sheet ask about one box in turn. */
+export function lastOnly<T>(make: (box: Box) => T): (box: Box) => T {
+  let last: { readonly box: Box; readonly made: T } | undefined;
+  return (box) => {
+    if (last?.box !== box) last = { box, made: make(box) };
+    return last.made;
+  };
+}
+
+type BoxModel = LumpedModel & { readonly ratio: number; readonly series: number };
+
 /** The circuit of a box; the driver must carry {@link boxFields}, as every box made here does. */
-export function modelOf(box: Box): LumpedModel & { readonly ratio: number; readonly series: number } {
+export const modelOf = lastOnly((box): BoxModel => {
   const driver = box.driver as BoxDriver;
   const { radiator, frontVolume } = box;
   return {
@@ -46,4 +57,4 @@ export function modelOf(box: Box): LumpedModel & { readonly ratio: number; reado
     portQ: box.portQ,
     highPass: box.highPass,
   };
-}
+});

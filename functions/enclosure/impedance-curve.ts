@@ -4,15 +4,16 @@ import type { ComplexCurve } from '../values/complex-curve.ts';
 import { solveLoad, type AcousticLoad } from './acoustic-load.ts';
 import type { LumpedModel } from './lumped-model.ts';
 
-/** Impedance at the driver's terminals with coil inductance, from its acoustic load where that is solved already. */
+/** Impedance at the driver's terminals with coil inductance, from its acoustic load where that is solved already, in the
+ *  arrays given. */
 export function impedanceValues(
   model: LumpedModel,
   at: Float64Array,
   load: Pick<AcousticLoad, 'mechanicalRe' | 'mechanicalIm'> = solveLoad(model, at),
+  [real, imaginary]: readonly [Float64Array, Float64Array] = zeros(2, at.length),
 ): ComplexCurve {
   const { fs, qes, re, coil, lossyCoil } = model;
   const { mechanicalRe, mechanicalIm } = load;
-  const [real, imaginary] = zeros(2, at.length);
   const perFs = re / (qes * fs);
   const reactive = 2 * Math.PI * coil;
   const { inductance = 0, across = 1 } = lossyCoil ?? {};

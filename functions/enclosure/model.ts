@@ -7,20 +7,11 @@ import { intoPolar } from '../numeric/polar.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import { roomFor, solveLoad } from './acoustic-load.ts';
-import { boxFields, modelOf, type BoxDriver } from './circuit-of.ts';
+import { boxFields, lastOnly, modelOf, type BoxDriver } from './circuit-of.ts';
 import { solveLumped, type LumpedSolution } from './lumped.ts';
 
 /** Decibels above the flat level, and phase. */
 type Response = Pick<Curve, 'y'> & Required<Pick<Curve, 'phase'>>;
-
-/** Remembers what was made of the box last asked about: several functions of a sheet ask about one box in turn. */
-function lastOnly<T>(make: (box: Box) => T): (box: Box) => T {
-  let last: { readonly box: Box; readonly made: T } | undefined;
-  return (box) => {
-    if (last?.box !== box) last = { box, made: make(box) };
-    return last.made;
-  };
-}
 
 const room = roomFor(frequencies.length);
 /** The load of a box over the grid. Its arrays serve one box after the other: use it before another is asked for. */
@@ -40,9 +31,10 @@ export function responseOf(box: Box): Response {
   return response;
 }
 
-/** Pressure over the grid with the coil inductance, which changes it by up to a few per cent at low frequencies. */
-export const coilPressureOf = (box: Box): LumpedSolution =>
-  solveLumped(modelOf(box), frequencies, true, loadOf(box), 'pressure');
+/** Pressure over the grid with the coil inductance, which changes it by up to a few per cent at low frequencies, in the
+ *  arrays given. */
+export const coilPressureOf = (box: Box, to: readonly [Float64Array, Float64Array]): LumpedSolution =>
+  solveLumped(modelOf(box), frequencies, true, loadOf(box), 'pressure', to);
 
 const cone = zeros(2, frequencies.length);
 

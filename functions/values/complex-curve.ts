@@ -1,5 +1,5 @@
 import { zeros } from '../numeric/blocks.ts';
-import { intoPolar } from '../numeric/polar.ts';
+import { anglesOf, magnitudesOf } from '../numeric/polar.ts';
 import type { Curve } from './curve.ts';
 
 /** Complex values, one per frequency of the grid. */
@@ -28,32 +28,43 @@ export function complexOf(curve: Curve): ComplexCurve {
   return made;
 }
 
+/** One over complex values: ohms of siemens, and back. */
+export function inverseOf({ re, im }: ComplexCurve): ComplexCurve {
+  const [real, imaginary] = zeros(2, re.length);
+  for (let index = 0; index < re.length; index += 1) {
+    const inverse = 1 / (re[index]! * re[index]! + im[index]! * im[index]!);
+    real[index] = re[index]! * inverse;
+    imaginary[index] = -im[index]! * inverse;
+  }
+  return { re: real, im: imaginary };
+}
+
 /** Levels are cut off here, dB: what is silent has none. */
 const silence = -300;
 
-function polarOf(values: ComplexCurve, isLevel: boolean): Required<Pick<Curve, 'y' | 'phase'>> {
-  const [y, phase] = [values.re.slice(), values.im.slice()];
-  intoPolar(y, phase, isLevel ? 'decibels' : 'size');
-  if (isLevel) for (let index = 0; index < y.length; index += 1) y[index] = Math.max(silence, y[index]!);
-  return { y, phase };
+function levelsOf({ re, im }: ComplexCurve): Float64Array {
+  const levels = magnitudesOf(re, im, 'decibels');
+  for (let index = 0; index < levels.length; index += 1) levels[index] = Math.max(silence, levels[index]!);
+  return levels;
 }
 
-/** A curve of complex values that nobody changes any more. Its magnitudes and phases are worked out when they are first
- *  read: sums and filters take it by {@link complexOf}. */
+/** A curve of complex values that nobody changes any more. Its magnitudes and its phases are each worked out when they
+ *  are first read: sums and filters take it by {@link complexOf}. */
 export function curveOf(
   shown: Pick<Curve, 'title' | 'from' | 'to'> & { readonly quantity: 'level' | 'resistance' },
   values: ComplexCurve,
 ): Curve {
-  let polar: ReturnType<typeof polarOf> | undefined;
-  const read = (): ReturnType<typeof polarOf> => (polar ??= polarOf(values, shown.quantity === 'level'));
+  let magnitudes: Float64Array | undefined;
+  let angles: Float64Array | undefined;
   const curve: Curve = {
     kind: 'curve',
     ...shown,
     get y() {
-      return read().y;
+      return (magnitudes ??=
+        shown.quantity === 'level' ? levelsOf(values) : magnitudesOf(values.re, values.im, 'size'));
     },
     get phase() {
-      return read().phase;
+      return (angles ??= anglesOf(values.re, values.im));
     },
   };
   known.set(curve, values);

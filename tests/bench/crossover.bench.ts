@@ -141,7 +141,7 @@ const waysFrom = (coil: number): Way[] => {
   return [way(boxed(woofer), first!, -0.25), way(boxed(middle), second!, -0.1), way(driverOf(tweeter), third!, 0.05)];
 };
 
-/** Sum and load of ways, with their levels, ohms and phases: curves are worked out when they are read. */
+/** Sum and load of ways, with the decibels and ohms of both; phases are worked out when they are read, here they are not. */
 const together = (ways: readonly Way[]): readonly [Float64Array, Float64Array] => [
   (systemLevel.compute({ ways }, context) as Curve).y,
   (systemImpedance.compute({ ways }, context) as Curve).y,

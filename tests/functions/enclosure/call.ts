@@ -1,6 +1,7 @@
 import { driverFunctions } from '../../../functions/driver/index.ts';
 import { enclosureFunctions } from '../../../functions/enclosure/index.ts';
-import { completeDriver, type GivenNumbers } from '../../../functions/driver/complete-driver.ts';
+import { completeDriver } from '../../../functions/driver/complete-driver.ts';
+import type { GivenNumbers } from '../../../functions/driver/parameters.ts';
 import type { Box } from '../../../functions/values/box.ts';
 import type { Curve } from '../../../functions/values/curve.ts';
 import type { Driver } from '../../../functions/values/driver.ts';
