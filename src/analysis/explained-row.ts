@@ -10,6 +10,12 @@ const ends: Readonly<Record<BassLimit, string>> = {
   port: 'the air in their ports ends it',
 };
 
+/** Limits that are not those of one driver. */
+const withoutDriver: Readonly<Record<string, string>> = {
+  spacing: 'the spacing',
+  location: 'the ear finding the subs',
+};
+
 /** In which box that is, as far as it is known. */
 function boxed({ box, subs }: Row, told: (value: number, quantity: QuantityName) => string): string {
   const { style, volume, tuning } = box;
@@ -30,7 +36,11 @@ export function explainedRow(
   next?: Row,
 ): string[] {
   const told = (value: number, quantity: QuantityName): string => {
-    const { number, unit } = show(value, { quantity, system, ...(quantity === 'frequency' && { digits: 3 }) });
+    const { number, unit } = show(value, {
+      quantity,
+      system,
+      ...((quantity === 'frequency' || quantity === 'volume') && { digits: 3 }),
+    });
     return `${number} ${unit}`.trim();
   };
   const { rules, limits = {}, ranking } = question;
@@ -40,7 +50,7 @@ export function explainedRow(
     const isOnly = row.windows.length === 1;
     const where = isOnly ? 'Hand over' : `${index === 0 ? 'Low' : 'High'} hand-over`;
     const below = `${floor} of ${upper ?? ''} from below`;
-    const above = `${ceiling === 'spacing' ? 'the spacing' : `${ceiling} of ${lower ?? ''}`} from above`;
+    const above = `${withoutDriver[ceiling] ?? `${ceiling} of ${lower ?? ''}`} from above`;
     if (octaves >= 0) {
       const spare = octaves - rules.comfortable;
       const margin =

@@ -107,6 +107,27 @@ describe('the shortlist of drivers', () => {
     expect(asked.at(-1)?.wanted).to.deep.equal({ ...wanted, price: '300', reach: '45 Hz' });
   });
 
+  it('means closed boxes for subs and a vented one for others, until another is chosen', async () => {
+    const element = await list();
+    const { box: _, ...unsaid } = wanted;
+    const asked = heard<{ wanted: Wanted }>(element, 'ask');
+    const form = inside(element, 'shortlist-form');
+    const choose = (name: string, value: string): void => {
+      const select = form.querySelector<HTMLSelectElement>(`[name=${name}]`)!;
+      select.value = value;
+      select.dispatchEvent(new Event('change', { bubbles: true }));
+    };
+    element.wanted = unsaid;
+    await settled();
+    choose('ways', 'subs');
+    expect(asked.at(-1)?.wanted.box).to.equal(undefined);
+    element.wanted = asked.at(-1)!.wanted;
+    await settled();
+    expect(form.querySelector<HTMLSelectElement>('[name=box]')!.value).to.equal('closed');
+    choose('box', 'vented');
+    expect(asked.at(-1)?.wanted).to.deep.include({ ways: 'subs', box: 'vented' });
+  });
+
   it('hands on a wish by the keyboard, and says what was understood of it and what was not', async () => {
     const element = await list();
     const wishes = heard<{ text: string }>(element, 'wish');

@@ -58,9 +58,9 @@ export class ShortlistForm extends LitElement {
         <label
           >A
           <select name="ways">
-            <option value="2" ?selected=${ways === 2}>two-way</option>
-            <option value="3" ?selected=${ways === 3}>three-way</option>
-            <option value="subs" ?selected=${ways === 'subs'}>pair of mains with subs</option>
+            <option value="2" .selected=${ways === 2}>two-way</option>
+            <option value="3" .selected=${ways === 3}>three-way</option>
+            <option value="subs" .selected=${isSubs}>pair of mains with subs</option>
           </select></label
         >
         <label>under <input name="price" autocomplete="off" placeholder="any price" .value=${price} /></label>
@@ -71,7 +71,7 @@ export class ShortlistForm extends LitElement {
         <label
           >${isSubs ? 'with the subs in' : 'in a'}
           <select name="box">
-            ${boxes.map((each) => html`<option ?selected=${each === this.#box}>${each}</option>`)}
+            ${boxes.map((each) => html`<option .selected=${each === this.#box}>${each}</option>`)}
           </select></label
         ><span>${isSubs ? 'boxes' : 'box'}</span>
         <label>and plays <input name="plays" autocomplete="off" placeholder="any level" .value=${plays} /></label>
