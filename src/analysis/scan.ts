@@ -1,15 +1,45 @@
 /** A number at a value, NaN where there is none. */
 export type Reading = (x: number) => Promise<number>;
 
-/** Values over a range, both ends included: evenly in ratios where the range spans many times its lower end. */
-export function gridOver([from, to]: readonly [number, number], points: number): number[] {
-  const isWide = from > 0 && to / from > 4;
+/** Whether a range spans many times its lower end, so that equal ratios tell more than equal steps. */
+export const isWide = ([from, to]: readonly [number, number]): boolean => from > 0 && to / from > 4;
+
+/** Values over a range, both ends included: evenly in ratios where it is wide. */
+export function gridOver(range: readonly [number, number], points: number): number[] {
+  const [from, to] = range;
+  const inRatios = isWide(range);
   return Array.from({ length: points }, (_, index) => {
     const share = index / (points - 1);
     if (index === 0) return from;
     if (index === points - 1) return to;
-    return isWide ? from * (to / from) ** share : from + (to - from) * share;
+    return inRatios ? from * (to / from) ** share : from + (to - from) * share;
   });
+}
+
+/** So many values are put between those of a grid at most. */
+const MOST_BETWEEN = 400;
+
+/** A grid with a value more in the middle of each two neighbours that leave a doubt, so many times over. */
+export async function refined<T extends { readonly x: number }>(
+  grid: readonly T[],
+  look: (x: number) => Promise<T>,
+  isDoubtful: (left: T, right: T, before: T | undefined, after: T | undefined) => boolean,
+  rounds: number,
+): Promise<readonly T[]> {
+  let points = grid;
+  for (let round = 0; round < rounds; round++) {
+    const next: T[] = [];
+    for (const [index, left] of points.entries()) {
+      const right = points[index + 1];
+      next.push(left);
+      if (right && isDoubtful(left, right, points[index - 1], points[index + 2]))
+        next.push(await look((left.x + right.x) / 2));
+    }
+    const isDone = next.length === points.length || next.length > grid.length + MOST_BETWEEN;
+    points = next;
+    if (isDone) break;
+  }
+  return points;
 }
 
 /** Steps by which a bracket is halved: enough to part any two doubles that matter. */

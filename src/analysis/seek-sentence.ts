@@ -3,8 +3,20 @@ import type { Found, Seek } from './seek-types.ts';
 import type { Result } from './subject-types.ts';
 import { inputWords, listed, resultWords } from './words.ts';
 
+type Answer = Omit<Seek, 'sentence' | 'searched'>;
+
+/** How fine a search looked; nothing of words, which are all looked at. */
+export function searchedSentence({ input, target, looked, gap }: Answer, system: UnitSystem): string {
+  if (looked === 0) return '';
+  const size = gap.of === 'share' ? `${twoDigits(gap.size * 100)} %` : inputWords(input, twoDigits(gap.size), system);
+  const missed = target.kind === 'number' ? 'Two solutions closer' : 'A stretch narrower';
+  return `Looked at ${looked} values. ${missed} than ${size} could be missed.`;
+}
+
+const twoDigits = (number: number): number => Number(number.toPrecision(2));
+
 /** The answer to a search in one sentence, or two. */
-export function seekSentence(seek: Omit<Seek, 'sentence'>, system: UnitSystem): string {
+export function seekSentence(seek: Answer, system: UnitSystem): string {
   const { found, input, range, nearest } = seek;
   const aim = aimOf(seek, system);
   if (found.length > 0)
@@ -18,7 +30,7 @@ export function seekSentence(seek: Omit<Seek, 'sentence'>, system: UnitSystem): 
     : `${start}: no value there gives a result.`;
 }
 
-function aimOf({ result, target }: Omit<Seek, 'sentence'>, system: UnitSystem): string {
+function aimOf({ result, target }: Answer, system: UnitSystem): string {
   if (target.kind === 'number')
     return `${result.label} to ${resultWords(result, { kind: 'number', value: target.value }, system)}`;
   return `${result.cell === '' ? result.label : `“${result.label}”`} ${target.orCaution ? 'clear of failure' : 'to good'}`;
@@ -33,11 +45,7 @@ function shortWords(short: readonly Result[]): string {
 
 const MOST_NAMED = 4;
 
-function nearestWords(
-  { result }: Omit<Seek, 'sentence'>,
-  { set, result: value, short }: Found,
-  system: UnitSystem,
-): string {
+function nearestWords({ result }: Answer, { set, result: value, short }: Found, system: UnitSystem): string {
   if (result.cell === '') return `${set.text}, where ${shortWords(short)}.`;
   const words = resultWords(result, value, system);
   return `${set.text}: ${words}${/[.?!]$/.test(words) ? '' : '.'}`;

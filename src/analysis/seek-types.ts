@@ -41,6 +41,12 @@ export interface Seek {
   readonly stretches: readonly (readonly [number, number])[];
   /** Where the target is missed by least, when nothing was found; nothing where no value gives a result. */
   readonly nearest?: Found;
+  /** How many values were looked at; none of words, which are all looked at. */
+  readonly looked: number;
+  /** What lies nearer together than this can be missed: SI, or a share of the value. */
+  readonly gap: { readonly of: 'input' | 'share'; readonly size: number };
   /** The answer in one sentence. */
   readonly sentence: string;
+  /** How fine it looked, in words. */
+  readonly searched: string;
 }

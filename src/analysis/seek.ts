@@ -1,17 +1,19 @@
 import type { CellValue } from '../engine/types.ts';
 import { Breath } from './breathe.ts';
-import { gridOver } from './scan.ts';
+import { gridOver, isWide, refined } from './scan.ts';
 import { EVERY, type Found, type Seek, type SeekQuestion, type Target } from './seek-types.ts';
-import { seekSentence } from './seek-sentence.ts';
+import { searchedSentence, seekSentence } from './seek-sentence.ts';
 import { settingText } from './setting-text.ts';
 import type { Runner, SheetModel } from './sheet-model.ts';
-import { NEAR, solutionsIn, type Point } from './solutions.ts';
+import { mayCross, NEAR, solutionsIn, type Point } from './solutions.ts';
 import { standingOf, standings, type Input, type Result, type Setting, type Watch } from './subject-types.ts';
 import { placeError, QuestionError } from './place-error.ts';
-import { stretchesIn } from './stretches.ts';
+import { finer, stretchesIn } from './stretches.ts';
 
 /** So many values are looked at first, fewer where the engine must be asked for each. */
 const POINTS = { compiled: 241, engine: 81 } as const;
+/** So often what lies between two values is halved where a number bends towards its target, or verdicts change. */
+const ROUNDS = { number: 5, verdict: 12 } as const;
 /** Digits with which a value is typed, the fewest first that serve. */
 const DIGITS = [3, 4, 6, 9, undefined] as const;
 
@@ -29,7 +31,8 @@ export async function seek(model: SheetModel, question: SeekQuestion, watch?: Wa
   const seeker = new Seeker(input, results, question.target, range, (x) => [x, ...fixed], runner, new Breath(watch));
   const answer =
     input.choices && typeof input.present === 'string' ? await seeker.choices(input.choices) : await seeker.numbers();
-  return { ...answer, sentence: seekSentence(answer, model.document.system) };
+  const { system } = model.document;
+  return { ...answer, sentence: seekSentence(answer, system), searched: searchedSentence(answer, system) };
 }
 
 function resultsOf(model: SheetModel, wanted: SeekQuestion['result']): readonly Result[] {
@@ -55,7 +58,7 @@ const rankOf = (value: CellValue): number => standings.indexOf(standingOf(value)
 const worstIn = (values: readonly CellValue[]): CellValue =>
   values.reduce((worst, value) => (rankOf(value) > rankOf(worst) ? value : worst), values[0] ?? { kind: 'empty' });
 
-type Answer = Omit<Seek, 'sentence'>;
+type Answer = Omit<Seek, 'sentence' | 'searched'>;
 type Values = readonly CellValue[];
 
 class Seeker {
@@ -66,7 +69,9 @@ class Seeker {
   readonly #settings: (x: Setting) => readonly Setting[];
   readonly #runner: Runner;
   readonly #breath: Breath;
-  #done = 0;
+  /** What was looked at. */
+  readonly #known = new Map<number, Values>();
+  #grid: readonly number[] = [];
 
   constructor(
     input: Input,
@@ -87,8 +92,8 @@ class Seeker {
   }
 
   async numbers(): Promise<Answer> {
-    const xs = this.#grid();
-    return this.#target.kind === 'number' ? this.#toNumber(xs, this.#target.value) : this.#toGood(xs);
+    this.#grid = this.#firstGrid();
+    return this.#target.kind === 'number' ? this.#toNumber(this.#target.value) : this.#toGood();
   }
 
   async choices(words: readonly string[]): Promise<Answer> {
@@ -100,7 +105,7 @@ class Seeker {
     return this.#answer(found, []);
   }
 
-  #grid(): number[] {
+  #firstGrid(): number[] {
     const points = this.#runner.isCompiled ? POINTS.compiled : POINTS.engine;
     const xs = new Set(gridOver(this.#range, points));
     const { present } = this.#input;
@@ -108,13 +113,15 @@ class Seeker {
     return [...xs].sort((a, b) => a - b);
   }
 
-  async #toNumber(xs: readonly number[], target: number): Promise<Answer> {
+  async #toNumber(target: number): Promise<Answer> {
     const read = async (x: number): Promise<number> => {
-      const [value] = await this.#at(x, xs.length);
+      const [value] = await this.#at(x);
       return value?.kind === 'number' ? value.value - target : Number.NaN;
     };
-    const points: Point[] = [];
-    for (const x of xs) points.push({ x, miss: await read(x) });
+    const look = async (x: number): Promise<Point> => ({ x, miss: await read(x) });
+    const grid: Point[] = [];
+    for (const x of this.#grid) grid.push(await look(x));
+    const points = await refined(grid, look, mayCross, ROUNDS.number);
     const size = this.#sizeOf(points, target);
     const found: Found[] = [];
     for (const x of await solutionsIn(read, points, size)) {
@@ -135,9 +142,14 @@ class Seeker {
     return points.reduce((most, { miss }) => (Number.isNaN(miss) ? most : Math.max(most, Math.abs(miss))), 0);
   }
 
-  async #toGood(xs: readonly number[]): Promise<Answer> {
-    const isGood = async (x: number): Promise<boolean> => this.#reaches(await this.#at(x, xs.length));
-    const stretches = await stretchesIn(isGood, xs);
+  async #toGood(): Promise<Answer> {
+    const isGood = async (x: number): Promise<boolean> => this.#reaches(await this.#at(x));
+    let stretches: Seek['stretches'] = [];
+    for (const grid of [this.#grid, finer(this.#grid)]) {
+      this.#grid = grid;
+      stretches = await stretchesIn(isGood, await this.#betweenChanges());
+      if (stretches.length > 0) break;
+    }
     const found: Found[] = [];
     for (const [from, to] of stretches) {
       const nearest = Math.min(Math.max(Number(this.#input.present), from), to);
@@ -148,15 +160,30 @@ class Seeker {
       if (checked) found.push(checked);
     }
     if (found.length > 0) return this.#answer(found, stretches);
-    const nearest = await this.#leastBad(xs);
-    return this.#answer([], stretches, nearest);
+    return this.#answer([], stretches, await this.#leastBad());
+  }
+
+  /** The grid, finer where verdicts change and none of two neighbours is good: one may have become so before another ceased to. */
+  async #betweenChanges(): Promise<number[]> {
+    const look = async (x: number) => {
+      const values = await this.#at(x);
+      return { x, isGood: this.#reaches(values), ranks: values.map(rankOf).join('') };
+    };
+    const grid: Awaited<ReturnType<typeof look>>[] = [];
+    for (const x of this.#grid) grid.push(await look(x));
+    const points = await refined(
+      grid,
+      look,
+      (left, right) => !left.isGood && !right.isGood && left.ranks !== right.ranks,
+      ROUNDS.verdict,
+    );
+    return points.map(({ x }) => x);
   }
 
   /** A caution is nearer than a failure, and few of them nearer than many; among equals the value nearest to the present one. */
-  async #leastBad(xs: readonly number[]): Promise<Found | undefined> {
+  async #leastBad(): Promise<Found | undefined> {
     const weighed: { readonly x: number; readonly weight: number }[] = [];
-    for (const x of xs) {
-      const values = await this.#at(x, xs.length);
+    for (const [x, values] of this.#known) {
       if (values.some((value) => standingOf(value) !== 'problem'))
         weighed.push({ x, weight: values.reduce((sum, value) => sum + rankOf(value), 0) });
     }
@@ -212,11 +239,15 @@ class Seeker {
     return values;
   }
 
-  async #at(x: number, of: number): Promise<Values> {
-    this.#done = Math.min(this.#done + 1, of);
-    if (this.#breath.isDue) await this.#breath.take({ done: this.#done, of });
+  async #at(x: number): Promise<Values> {
+    const known = this.#known.get(x);
+    if (known) return known;
+    const of = this.#grid.length;
+    if (this.#breath.isDue) await this.#breath.take({ done: Math.min(this.#known.size, of), of });
     else this.#breath.check();
-    return this.#runner.at(this.#settings(x));
+    const values = await this.#runner.at(this.#settings(x));
+    this.#known.set(x, values);
+    return values;
   }
 
   #reaches(values: Values): boolean {
@@ -237,8 +268,19 @@ class Seeker {
       found: [...found].sort((a, b) => Number(a.set.value) - Number(b.set.value)),
       stretches,
       ...(nearest && { nearest }),
+      looked: this.#known.size,
+      gap: gapOf(this.#grid, isWide(this.#range)),
     };
   }
+}
+
+/** The widest step of a grid, as a ratio where it is one of equal ratios. */
+function gapOf(grid: readonly number[], inRatios: boolean): Seek['gap'] {
+  const steps = grid.slice(1).map((x, index) => {
+    const before = grid[index] ?? x;
+    return inRatios ? x / before - 1 : x - before;
+  });
+  return { of: inRatios ? 'share' : 'input', size: Math.max(0, ...steps) };
 }
 
 const isNumberNear = (value: CellValue | undefined, target: number, size: number): boolean =>

@@ -10,6 +10,16 @@ export interface Point {
 /** Values so near their target count as reaching it, as a share of the size of both. */
 export const NEAR = 1e-6;
 
+/** Whether a reading that is on one side of zero at two neighbours may cross it between them: where it goes on as it came, from
+ *  either side, it does. */
+export function mayCross(left: Point, right: Point, before: Point | undefined, after: Point | undefined): boolean {
+  if (!(left.miss * right.miss > 0)) return false;
+  const width = right.x - left.x;
+  const onward = (from: Point, past: Point | undefined): number =>
+    past ? from.miss + ((from.miss - past.miss) / Math.abs(from.x - past.x)) * width : from.miss;
+  return onward(left, before) * left.miss < 0 || onward(right, after) * right.miss < 0;
+}
+
 /** The places where a reading is zero, found from its values over a grid: where the sign changes, and where it turns round at
  *  zero without passing it. `size` is how large the result is, so that nearness means something. */
 export async function solutionsIn(read: Reading, grid: readonly Point[], size: number): Promise<number[]> {

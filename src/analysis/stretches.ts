@@ -8,14 +8,6 @@ export async function stretchesIn(
   isTrue: (x: number) => Promise<boolean>,
   grid: readonly number[],
 ): Promise<(readonly [number, number])[]> {
-  const found = await stretchesOn(isTrue, grid);
-  return found.length > 0 ? found : stretchesOn(isTrue, finer(grid));
-}
-
-async function stretchesOn(
-  isTrue: (x: number) => Promise<boolean>,
-  grid: readonly number[],
-): Promise<(readonly [number, number])[]> {
   const stretches: (readonly [number, number])[] = [];
   let from: number | undefined;
   let before: number | undefined;
@@ -32,7 +24,8 @@ async function stretchesOn(
   return stretches;
 }
 
-const finer = (grid: readonly number[]): number[] =>
+/** The grid with further values between its own. */
+export const finer = (grid: readonly number[]): number[] =>
   grid.flatMap((x, index) => {
     const next = grid[index + 1];
     if (next === undefined) return [x];

@@ -27,12 +27,12 @@ export const setWords = (sets: readonly Pick<SetInput, 'label' | 'text'>[]): str
 
 /** All values that bring the result to its target; where none does, the nearest. */
 export function seekAnswer(seek: Seek, given: readonly SetInput[], system: UnitSystem, note: string): Answer {
-  const { found, nearest, input, result, sentence, stretches } = seek;
+  const { found, nearest, input, result, sentence, stretches, searched } = seek;
   const listed: readonly Found[] = found.length > 0 ? found : nearest ? [nearest] : [];
   const rows = listed.map(({ set, result: value }) => [set.text, resultWords(result, value, system)]);
   return {
     ...emptyAnswer,
-    said: [givenSaid(given), sentence, ...stretchesSaid(seek, stretches, system)].join(' ').trim(),
+    said: [givenSaid(given), sentence, ...stretchesSaid(seek, stretches, system), searched].join(' ').trim(),
     found: listed.map(({ set, result: value }) => ({
       words: setWords([...given, set]),
       consequence: `${found.length > 0 ? '' : 'Nearest: '}${result.cell === '' ? standingWords[standingOf(value)] : `${result.label} ${resultWords(result, value, system)}`}`,

@@ -61,6 +61,17 @@ describe('a number sought', () => {
     expect(pole.sentence).toContain('was found between');
   });
 
+  test('solutions between the last two values of the grid are found, and how fine was looked is told', async () => {
+    const corner = await sought(formulaOver('ABS(A1-4.99)*10-0.02'), {});
+    expect(values(corner).map((value) => value.toFixed(4))).toEqual(['4.9880', '4.9920']);
+    expect(corner.gap).toEqual({ of: 'input', size: expect.closeTo(10 / 240, 6) as number });
+    expect(corner.looked).toBeGreaterThan(241);
+    expect(corner.searched).toBe(`Looked at ${corner.looked} values. Two solutions closer than 0.042 could be missed.`);
+    const wide = await sought(formulaOver('A1-5', ['1', '100']), {});
+    expect(wide.gap).toEqual({ of: 'share', size: expect.closeTo(100 ** (1 / 240) - 1, 6) as number });
+    expect(wide.searched).toContain('closer than 1.9 % could be missed');
+  });
+
   test('a solution at the very edge of where there are results is found', async () => {
     const edge = await sought(formulaOver('SQRT(A1-2)'), {});
     expect(values(edge)[0]).toBeCloseTo(2, 6);
@@ -140,6 +151,18 @@ describe('a verdict sought', () => {
       ),
       { numRuns: 15 },
     );
+  });
+
+  test('a stretch a hundred times narrower than the grid is found where one verdict becomes good and another ceases to', async () => {
+    const document = documentOf({
+      A1: { text: '1', range: ['0', '40'] },
+      B1: '=CHECK.AT_LEAST(A1,17.3,0,"It","More.")',
+      B2: '=CHECK.AT_MOST(A1,17.302,50,"It","Less.")',
+    });
+    const { found, stretches, searched } = await sought(document, { result: EVERY, target: { kind: 'good' } });
+    expect(found.map(({ set }) => set.text)).toEqual(['17.3']);
+    expect(stretches).toEqual([[expect.closeTo(17.3, 6), expect.closeTo(17.302, 6)]]);
+    expect(searched).toContain('A stretch narrower than 0.17 could be missed');
   });
 
   test('a search can be given up', async () => {
