@@ -116,7 +116,7 @@ const DIGITS = 5;
 function typed(value: number | undefined, quantity: QuantityName): string {
   if (value === undefined) return '';
   const { number, unit } = show(value, { quantity, system: 'metric', digits: DIGITS });
-  return `${number} ${unit}`;
+  return `${Number(number.replaceAll('\u2009', ''))} ${unit}`;
 }
 
 function litresFor(entry: DriverEntry, qtc: number): string {
