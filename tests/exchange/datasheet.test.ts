@@ -54,6 +54,8 @@ describe('one row', () => {
     ['Rms 0.756 Ns/m', 'Rms', '0.756 kg/s'],
     ['Power handling (RMS) 70 W', 'Pe', '70 W'],
     ['RMS power 70 watts', 'Pe', '70 W'],
+    ['P nom 70 W', 'Pe', '70 W'],
+    ['Vas 62 Ltr.', 'Vas', '62 L'],
     ['Nominal impedance: 8 Ohm', 'Nominal', '8 Ω'],
     ['Impedance 8 Ω', 'Nominal', '8 Ω'],
     ['Moving mass incl. air load Mms 15.2 g', 'Mms', '15.2 g'],
@@ -172,6 +174,12 @@ describe('whole sheets', () => {
     const reading = read('W-165 A, mid-bass\n\nFs 38 Hz');
     expect(reading.name).toBe('');
     expect(reading.heading).toBe('W-165 A, mid-bass');
+  });
+
+  test('also where it holds a number', () => {
+    expect(read('Dome tweeter 26 mm\nFs 780 Hz').heading).toBe('Dome tweeter 26 mm');
+    expect(read('W 17 K\n\nFs 38 Hz\nQts 0.4').heading).toBe('W 17 K');
+    expect(read('Fs 38 Hz\nW 17 K').heading).toBe(undefined);
   });
 
   test.each(shelf.map((entry) => [entry.name, entry] as const))('%s is read back from our own text', (_, entry) => {

@@ -89,7 +89,8 @@ export class SheetPaste extends LitElement {
     const rows = found.flatMap((each) => each.rows);
     const open = found.flatMap(({ rows }, index) => rows.filter((row, at) => row.question && !this.#answer(index, at)));
     const unread = this.#readings.reduce((sum, each) => sum + each.unread.length, 0);
-    return `${rows.length - open.length} rows understood, ${open.length} open, ${unread} lines not taken.`;
+    const count = (number: number, what: string): string => `${number} ${what}${number === 1 ? '' : 's'}`;
+    return `${count(rows.length - open.length, 'row')} understood, ${open.length} open, ${count(unread, 'line')} not taken.`;
   }
 
   #answer(driver: number, row: number): string {

@@ -28,7 +28,7 @@ const others: readonly (readonly [RegExp, string])[] = [
 
 const more: readonly (readonly [RegExp, Exclude<RowMeaning, undefined>])[] = [
   [/^(?:name|driver|model|type|part(?: no\.?)?|driver name|model name|unit name)$/, 'name'],
-  [/\bpower\b/, 'pe'],
+  [/\bpower\b|^p ?(?:nom|rms)\b/, 'pe'],
   [/^(?:rated |nominal )?(?:impedance|z|zn|z nom)\b/, 'nominal'],
   [/\b(?:dcr|revc|r ?dc)\b/, 're'],
   [/\b(?:lvc|levc)\b/, 'le'],

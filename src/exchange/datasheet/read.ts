@@ -177,7 +177,7 @@ function readDriver(pairs: readonly Given[], others: readonly UnreadText[], deci
     rows.splice(rows.indexOf(level) + 1, 0, basisAsked(level));
   unread.sort((a, b) => a.line - b.line);
   const [first] = unread;
-  const heads = name === '' && first && first.text.length <= 40 && pairs.every(({ line }) => line > first.line);
+  const heads = name === '' && first && first.text.length <= 40 && rows.every(({ line }) => line > first.line);
   return {
     name: name.replaceAll(/\s+/g, ' ').trim(),
     ...(heads && { heading: first.text.replaceAll(/\s+/g, ' ') }),

@@ -34,6 +34,8 @@ const spellings: ReadonlyMap<string, string> = new Map(
     'cu. in': 'in³',
     millimeters: 'mm',
     millimetres: 'mm',
+    ltr: 'L',
+    'ltr.': 'L',
     mhenry: 'mH',
     millihenry: 'mH',
     millihenries: 'mH',
