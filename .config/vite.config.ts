@@ -2,6 +2,7 @@ import { defineConfig, type Plugin } from 'vite';
 import { resolve } from 'node:path';
 import { leanEngine } from './lean-engine.ts';
 import { leanStyles } from './lean-styles.ts';
+import { leanTemplates } from './lean-templates.ts';
 import { licences } from './licences.ts';
 import { offlineCopy } from './offline-copy.ts';
 import { sharedChunks } from './shared-chunks.ts';
@@ -62,7 +63,16 @@ export default defineConfig(({ command }) => {
     base: './',
     publicDir: false,
     cacheDir: 'node_modules/.cache/vite',
-    plugins: [policy, leanEngine(), leanStyles(), sharedChunks(), engineStaysInWorker, licences(), offlineCopy()],
+    plugins: [
+      policy,
+      leanEngine(),
+      leanStyles(),
+      leanTemplates(),
+      sharedChunks(),
+      engineStaysInWorker,
+      licences(),
+      offlineCopy(),
+    ],
     build: {
       target: 'es2022',
       manifest: true,

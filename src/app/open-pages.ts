@@ -7,7 +7,6 @@ import type { Workbook } from '../document/workbook.ts';
 import { runAction } from './run-action.ts';
 import type { AppHost, Page } from './app-host.ts';
 import { cellCard } from './cell-card.ts';
-import './guide-dialog.ts';
 import './key-page.ts';
 import { THREE_WAY } from './two-way.ts';
 
@@ -68,15 +67,17 @@ export function openPage(
     case 'gallery':
       return gallery(app, close);
     case 'guide':
-      return html`<guide-dialog
-        at=${app.guideAt}
-        .functions=${workbook.functions}
-        @use-example=${(event: CustomEvent<{ formula: string }>) => {
-          close();
-          app.edit(event.detail.formula);
-        }}
-        @close=${close}
-      ></guide-dialog>`;
+      void import('../components/function-guide/function-guide.ts');
+      return html`<page-dialog wide filled heading="Function guide" @close=${close}>
+        <function-guide
+          function=${app.guideAt}
+          .functions=${workbook.functions}
+          @use-example=${(event: CustomEvent<{ formula: string }>) => {
+            close();
+            app.edit(event.detail.formula);
+          }}
+        ></function-guide>
+      </page-dialog>`;
     case 'keys':
       return html`<page-dialog heading="Keys" @close=${close}><key-page></key-page></page-dialog>`;
     case 'cell':

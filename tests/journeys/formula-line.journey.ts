@@ -54,7 +54,7 @@ test('the guide opens at the function that is written, and its example goes into
   await person.goTo(third);
   await session.page.keyboard.type('=CLOSED.QTC(');
   await person.press('F1');
-  await session.page.waitForSelector('>>> function-guide >>> article[aria-label="CLOSED.QTC"]');
+  await session.page.waitForSelector('>>> function-guide >>> article[aria-label="CLOSED.QTC"]', { visible: true });
   await (await session.page.waitForSelector('>>> function-guide >>> button.use'))?.click();
   await person.press('Enter');
   await person.expectText(third, /^0\.\d+$/);

@@ -1,4 +1,4 @@
-import { LitElement, css, html, type TemplateResult } from 'lit';
+import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { icon } from '../icons.ts';
 
@@ -24,6 +24,9 @@ export class PageDialog extends LitElement {
     }
     :host([wide]) dialog {
       width: min(1160px, calc(100vw - 32px));
+    }
+    :host([filled]) dialog {
+      height: 760px;
     }
     /* What stands below would give answers away. */
     :host([covering]) dialog::backdrop {
@@ -94,9 +97,16 @@ export class PageDialog extends LitElement {
       overflow-y: auto;
       padding: 16px 20px 20px;
     }
+    :host([filled]) .page {
+      display: grid;
+      padding: 0;
+      overflow: clip;
+    }
   `;
 
   @property() heading = '';
+  /** The page is as large as it can be and scrolls its own parts. */
+  @property({ type: Boolean, reflect: true }) filled = false;
   @query('dialog') private dialog!: HTMLDialogElement;
 
   protected override firstUpdated(): void {
@@ -112,7 +122,9 @@ export class PageDialog extends LitElement {
           <button aria-label="Close" @click=${() => this.dialog.close()}>${icon('close')}</button>
         </div>
       </div>
-      <div class="page" tabindex="0" role="region" aria-label=${this.heading}><slot></slot></div>
+      <div class="page" tabindex=${this.filled ? nothing : 0} role="region" aria-label=${this.heading}>
+        <slot></slot>
+      </div>
     </dialog>`;
   }
 }
