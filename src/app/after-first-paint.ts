@@ -6,6 +6,7 @@ import { learnPasting } from './grid-acts.ts';
 import { opensAsSheet } from './pasted-sheet.ts';
 import './plot-dock.ts';
 import { learnActions } from './run-action.ts';
+export { fitRows } from '../components/grid/fit-rows.ts';
 export { runGridMenu } from './grid-menu-acts.ts';
 export { openPage } from './open-pages.ts';
 export { offersTour } from './tour-offer.ts';

@@ -18,6 +18,7 @@ export const gridView = (
   <sheet-grid
     .model=${model}
     .selection=${app.selection}
+    .fit=${rest?.fitRows}
     label=${sheet.name}
     @selection-change=${(event: CustomEvent<Selection>) => app.select(event.detail)}
     @cell-commit=${(event: CustomEvent<CellAt & { text: string }>) =>

@@ -70,15 +70,12 @@ const isInput = (cell: Cell | undefined, { kind }: ShownCell): boolean =>
  *  @param former - What was given back when the element was drawn last. */
 export function drawCell(target: HTMLElement, look: CellLook, former: string): string {
   const { cell, shown, before, finding, tally } = look;
-  const kinds = ['cell'];
+  const kinds: string[] = ['cell', shown.kind];
   if (cell?.look === 'section') kinds.push('heading');
   else if (cell?.look) kinds.push(cell.look);
   if (isInput(cell, shown)) kinds.push('typed');
   if (finding) kinds.push(finding);
   if (before !== undefined) kinds.push('changed');
-  if (shown.kind === 'number') kinds.push('number');
-  if (shown.kind === 'waiting') kinds.push('waiting');
-  if (shown.kind === 'problem') kinds.push('problem');
   setText(target, 'className', kinds.join(' '));
   setText(target, 'title', titleOf(shown));
   return fill(
@@ -104,7 +101,7 @@ function content({ shown, line }: CellLook, before: string | undefined): readonl
       return [
         { kind: `chip ${shown.status}`, mark: shown.status, text: shown.word },
         ...(before === undefined ? [] : [{ kind: 'was', text: `was ${before.split(':')[0]?.toLowerCase() ?? ''}` }]),
-        { kind: 'reason', text: shown.note === '' ? shown.reason : `${shown.reason} ${shown.note}` },
+        { kind: 'reason', text: titleOf(shown) },
       ];
     case 'curve':
       return [
@@ -123,10 +120,6 @@ function content({ shown, line }: CellLook, before: string | undefined): readonl
       return [{ kind: 'words value', text: shown.text }];
   }
 }
-
-/** Whether a cell holds words, which end in an ellipsis where the cell ends; a number must stand whole in its place. */
-export const holdsWords = ({ cell, shown: { kind } }: CellLook): boolean =>
-  !cell?.look && (kind === 'verdict' || kind === 'problem' || kind === 'text' || kind === 'record');
 
 /** Units that are wider than their slot push the number to the left rather than out of the cell. */
 const unitKind = (unit: string): string => (unit.length > LONGEST_IN_SLOT ? 'unit long' : 'unit');
@@ -147,7 +140,8 @@ function tallyOf(tally: Counts): Part {
 function titleOf(shown: ShownCell): string {
   switch (shown.kind) {
     case 'verdict':
-      return `${shown.reason} ${shown.note}`.trim();
+      // Thin spaces stand within numbers, which no line may end in.
+      return `${shown.reason} ${shown.note}`.trim().replaceAll('\u2009', '\u202F');
     case 'problem':
       return shown.message;
     case 'record':

@@ -1,6 +1,8 @@
 import { HEAD_HEIGHT, HEAD_WIDTH, type Geometry } from './geometry.ts';
 import type { CellAt, GridModel, Selection } from './model.ts';
 
+export const same = (a: CellAt, b: CellAt): boolean => a.row === b.row && a.column === b.column;
+
 /** What of the grid a pointer is on: a cell, the head of a column or of a row, or the corner that stands for everything. */
 export type Part = 'cell' | 'column' | 'row' | 'all';
 

@@ -1,6 +1,6 @@
 import { columnLetters } from '../../formula/address.ts';
 import { setText } from './cell-parts.ts';
-import { drawCell, holdsWords, lookKey, type CellLook } from './cell-view.ts';
+import { drawCell, lookKey, type CellLook } from './cell-view.ts';
 import { HEAD_WIDTH, type Geometry } from './geometry.ts';
 import type { GridModel, Selection } from './model.ts';
 import { isWithin } from './pointed.ts';
@@ -11,15 +11,14 @@ export interface Visible {
   readonly bottom: number;
   readonly left: number;
   readonly right: number;
-  /** Where the view ends on the right, CSS pixels of the sheet. */
-  readonly edge: number;
+  /** How much of the sheet's width is seen, CSS pixels. */
+  readonly width: number;
 }
 
 interface PooledCell {
   readonly element: HTMLElement;
   left: number;
   width: number;
-  holdsWords: boolean;
   look: CellLook | undefined;
   /** How it looks, see lookKey. */
   key: string;
@@ -54,9 +53,6 @@ export interface Sight extends Visible {
   readonly generation: number;
 }
 
-/** Words are worth ending at the border of the view where at least this much of their cell is seen. */
-const NARROWEST_WORDS = 120;
-
 export const cellId = (row: number, column: number): string => `cell-${columnLetters(column)}${String(row + 1)}`;
 
 export function newRow(columns: number): PooledRow {
@@ -77,7 +73,6 @@ export function newRow(columns: number): PooledRow {
       element: cell,
       left: Number.NaN,
       width: Number.NaN,
-      holdsWords: false,
       look: undefined,
       key: '\0',
       parts: '',
@@ -93,7 +88,7 @@ export function newRow(columns: number): PooledRow {
 export function drawRow(pooled: PooledRow, row: number, sight: Sight): void {
   const { drawn } = pooled;
   const isDrawn = pooled.row === row && drawn?.generation === sight.generation;
-  if (isDrawn && drawn.left === sight.left && drawn.right === sight.right && drawn.edge === sight.edge) return;
+  if (isDrawn && drawn.left === sight.left && drawn.right === sight.right && drawn.width === sight.width) return;
   pooled.drawn = sight;
   const { model, geometry, selection } = sight;
   const isHeading = model.cell(row, 0)?.look === 'section';
@@ -105,7 +100,7 @@ export function drawRow(pooled: PooledRow, row: number, sight: Sight): void {
   }
   if (!isDrawn) {
     place(pooled, geometry.top(row), geometry.heightOf(row), HEAD_WIDTH + geometry.width);
-    const kind = isHeading ? ' section' : '';
+    const kind = isHeading ? ' section' : geometry.heightOf(row) > geometry.rowHeight ? ' tall' : '';
     setText(pooled.element, 'className', `row${kind}`);
     setText(pooled.number, 'className', `rowhead${kind}${row === selection.focus.row ? ' active' : ''}`);
   }
@@ -160,7 +155,6 @@ function drawInto(pooled: PooledCell, row: number, column: number, isHeading: bo
   pooled.look = look;
   if (pooled.key !== key) {
     pooled.key = key;
-    pooled.holdsWords = holdsWords(look);
     pooled.parts = drawCell(element, look, pooled.parts);
   }
   const isSelected = String(isWithin({ row, column }, selection));
@@ -176,12 +170,9 @@ const isSame = (a: CellLook, b: CellLook): boolean =>
   a.line === b.line &&
   a.tally === b.tally;
 
-/** Words that would run out of the view end at its border, so that a reader sees that there is more. */
-function placeCell(cell: PooledCell, { geometry, edge }: Sight): void {
+function placeCell(cell: PooledCell, { geometry, width: view }: Sight): void {
   const from = geometry.left(cell.column);
-  const whole = geometry.widthOf(cell.column);
-  const room = edge - from;
-  const width = cell.holdsWords && room < whole && room >= NARROWEST_WORDS ? room : whole;
+  const width = geometry.seenWidth(cell.column, view);
   if (cell.left !== from) cell.element.style.left = `${String(HEAD_WIDTH + from)}px`;
   if (cell.width !== width) cell.element.style.width = `${String(width)}px`;
   cell.left = from;

@@ -1,12 +1,12 @@
 import { LitElement, html, type PropertyValues, type TemplateResult } from 'lit';
-import { customElement, property, query, state } from 'lit/decorators.js';
+import { customElement, property, query } from 'lit/decorators.js';
 import { Geometry, HEAD_WIDTH } from './geometry.ts';
 import { heads } from './heads.ts';
 import { extended, keyFor, stepped, type GridKey } from './keys.ts';
 import type { CellAt, GridModel, Outline, Selection } from './model.ts';
 import { InlineInput, type InlineOutcome } from './inline-input.ts';
 import { drawOverlays } from './overlays.ts';
-import { cellUnder, isWithin, partOf, pointed, type Part } from './pointed.ts';
+import { cellUnder, isWithin, partOf, pointed, same, type Part } from './pointed.ts';
 import { ColumnResize } from './column-resize.ts';
 import { KeptInView, reveal } from './reveal.ts';
 import { RowPool } from './row-pool.ts';
@@ -31,8 +31,11 @@ export class SheetGrid extends LitElement {
   };
   /** Rectangles outlined in the colours of a formula being edited. */
   @property({ attribute: false }) references: readonly Outline[] = [];
+  /** Of the rows whose words need more than a line. */
+  @property({ attribute: false }) heights: ReadonlyMap<number, number> | undefined;
+  /** Finds those heights; comes after the first paint. */
+  @property({ attribute: false }) fit: ((grid: SheetGrid) => void) | undefined;
   @property() label = 'Sheet';
-  @state() private isTouch = false;
   @query('.scroller') private scroller!: HTMLElement;
   @query('.body') private body!: HTMLElement;
   #pool: RowPool | undefined;
@@ -72,10 +75,10 @@ export class SheetGrid extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('model')) return;
+    if (changed.get('label') !== undefined) this.heights = undefined;
+    if (!changed.has('model') && !changed.has('heights')) return;
     const former = this.#geometry;
-    this.isTouch = matchMedia('(pointer: coarse)').matches;
-    this.#geometry = new Geometry(this.model, this.isTouch);
+    this.#geometry = new Geometry(this.model, matchMedia('(pointer: coarse)').matches, this.heights);
     if (former?.width !== this.#geometry.width || former.height !== this.#geometry.height) this.#view = undefined;
     this.#inline.follow(this.model, this.#geometry);
   }
@@ -88,6 +91,7 @@ export class SheetGrid extends LitElement {
     this.#isStill = false;
     if (changed.has('label') || changed.has('selection')) this.#view = undefined;
     this.#draw();
+    this.fit?.(this);
   }
 
   protected override render(): TemplateResult {
@@ -284,8 +288,6 @@ export class SheetGrid extends LitElement {
     this.dispatchEvent(new CustomEvent(name, { detail }));
   }
 }
-
-const same = (a: CellAt, b: CellAt): boolean => a.row === b.row && a.column === b.column;
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -25,6 +25,6 @@ export function visibleIn(
     bottom: Math.min(rows - 1, geometry.rowAt(scrollTop + clientHeight) + MARGIN_ROWS),
     left: geometry.columnAt(scrollLeft),
     right: geometry.columnAt(scrollLeft + clientWidth),
-    edge: scrollLeft + clientWidth - HEAD_WIDTH,
+    width: clientWidth - HEAD_WIDTH,
   };
 }

@@ -31,6 +31,13 @@ describe('rows', () => {
     expect(large.rowAt(large.height + 500)).toBe(99_999);
   });
 
+  test('are as high as their words need, and those below them lie lower', () => {
+    const fitted = new Geometry(table(2000, 1, { A1: '#Section' }), false, new Map([[2, 56]]));
+    expect([0, 1, 2, 3, 4].map((row) => fitted.top(row))).toEqual([0, 34, 62, 118, 146]);
+    expect(fitted.rowAt(117)).toBe(2);
+    expect(fitted.height).toBe(34 + 56 + 1998 * 28);
+  });
+
   test('are higher under a finger', () => {
     const touched = new Geometry(table(3, 1, { A1: '#Section' }), true);
     expect([touched.heightOf(0), touched.heightOf(1)]).toEqual([44, 40]);
@@ -50,4 +57,18 @@ test('every column is found at its first and its last pixel, and the nearest one
   }
   expect(large.columnAt(-9)).toBe(0);
   expect(large.columnAt(large.width + 9)).toBe(49);
+});
+
+describe('what stands in a column', () => {
+  const wide = new Geometry({ ...table(1, 3), columns: [{ width: 240 }, { width: 400 }, { width: 400 }] }, false);
+
+  test.each([
+    [1100, 1, 400, 'has all of it where it is seen whole'],
+    [540, 1, 300, 'ends at the border of the view'],
+    [380, 1, 380, 'has the width of the view where little of it is seen'],
+    [300, 1, 300, 'has that width where nothing of it is seen'],
+    [900, 2, 260, 'ends at the border in every column'],
+  ])('in a view of %i pixels, column %i: %i, %s', (view, column, width) =>
+    expect(wide.seenWidth(column, view)).toBe(width),
+  );
 });
