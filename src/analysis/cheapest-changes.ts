@@ -4,25 +4,35 @@ import { putDriver, rowsInBlock } from '../document/shelf/put.ts';
 import { namedDrivers } from '../document/take-over/drivers.ts';
 import type { Sheet } from '../document/types.ts';
 import { Problem } from '../../functions/values/problem.ts';
-import type { Change, CheapestQuestion } from './cheapest-types.ts';
+import type { Change, CheapestQuestion, PricedSetting } from './cheapest-types.ts';
+import { namedFormula } from './named-formula.ts';
 import { QuestionError } from './place-error.ts';
 import { rolesOf } from './roles.ts';
-import { settingText } from './setting-text.ts';
+import { numberIn, settingText } from './setting-text.ts';
 import type { SheetModel } from './sheet-model.ts';
 import type { Input, Setting } from './subject-types.ts';
 import { inputAt } from './sweep.ts';
 import { inputWords } from './words.ts';
 
-/** All that can be done to one thing of the sheet: at most one of it is done at a time. */
-export type Alternatives = readonly Change[];
+/** Parts and drivers are bought for a pair of cabinets. */
+const PAIR = 2;
 
-/** What may be changed, a list for each driver, part and setting.
- *  @throws An error in words for the reader where a cell is no input or a name no driver. */
+/** All that can be done to one thing of the sheet: at most one of it is done at a time. */
+export interface Alternatives {
+  /** What the thing is called. */
+  readonly label: string;
+  readonly changes: readonly Change[];
+  /** What is not known of its price: of a setting all, so that it counts as 0; of a driver what the one in the sheet costs. */
+  readonly lacks?: 'price' | 'present price';
+}
+
+/** What may be changed, for each driver, part and setting.
+ *  @throws An error in words for the reader where a cell is no input, a name no driver or a price no formula. */
 export function alternativesOf(model: SheetModel, question: CheapestQuestion): Alternatives[] {
   const { document, shelf, drivers, settings, cost } = question;
   return [
     ...drivers.map((name) => driverChanges(document.sheets, name, shelf, cost === 'money')),
-    ...settings.map(({ values, ...place }) => settingChanges(inputAt(model, place), values, document.system)),
+    ...settings.map((setting) => settingChanges(inputAt(model, setting), setting, document.system)),
   ];
 }
 
@@ -37,10 +47,13 @@ function driverChanges(
   for (const sheet of sheets) {
     const found = namedDrivers(sheet).find(([each]) => each.toLowerCase() === name.toLowerCase());
     if (!found) continue;
-    const [called, block] = found;
+    const [label, block] = found;
     const present = rowsInBlock(sheet, block);
-    const role = rolesIn(called, present);
-    return shelf.flatMap((entry): Change[] => {
+    const role = rolesIn(label, present);
+    const presentPrice = [present, ...shelf.filter((entry) => entry.name === present.name)]
+      .map(priceOf)
+      .find((price) => price !== undefined);
+    const changes = shelf.flatMap((entry): Change[] => {
       const driver = driverOf(entry);
       if (entry.name === present.name || driver instanceof Problem) return [];
       if (isPriced && driver.price === undefined) return [];
@@ -49,14 +62,20 @@ function driverChanges(
       if (command.kind !== 'write') return [];
       return [
         {
-          words: `${called}: ${entry.name} in place of ${present.name}`,
+          words: `${label}: ${entry.name} in place of ${present.name}`,
           texts: [...command.texts].map(([cell, text]) => ({ sheet: sheet.id, cell, text })),
-          money: 2 * (driver.price ?? 0),
+          money: driver.price === undefined ? 0 : PAIR * (driver.price - (presentPrice ?? 0)),
         },
       ];
     });
+    return { label, changes, ...(presentPrice === undefined && { lacks: 'present price' }) };
   }
   throw new QuestionError(`No driver of this document is called “${name}”.`);
+}
+
+function priceOf(entry: Pick<DriverEntry, 'name' | 'rows'>): number | undefined {
+  const driver = driverOf(entry);
+  return driver instanceof Problem ? undefined : driver.price;
 }
 
 /** By its name where that says it, else by its numbers; none where neither does. */
@@ -67,13 +86,31 @@ function rolesIn(name: string, present: Pick<DriverEntry, 'name' | 'rows'>): rea
   return driver instanceof Problem ? [] : rolesOf(driver);
 }
 
-function settingChanges(input: Input, values: readonly Setting[], system: 'metric' | 'imperial'): Alternatives {
+function settingChanges(input: Input, { values, price }: PricedSetting, system: 'metric' | 'imperial'): Alternatives {
   const was = inputWords(input, input.present, system);
-  return values
+  const costOf = price === undefined ? () => 0 : partPrice(input, price);
+  const presentCost = costOf(input.present);
+  const changes = values
     .filter((value) => value !== input.present)
     .map((value) => ({
       words: `${input.label}: ${inputWords(input, value, system)} in place of ${was}`,
       texts: [{ sheet: input.sheet, cell: input.cell, text: settingText(input, value, 6) }],
-      money: 0,
+      money: PAIR * (costOf(value) - presentCost),
     }));
+  return { label: input.label, changes, ...(price === undefined && { lacks: 'price' }) };
+}
+
+/** What one costs, by the number that is typed in its cell. */
+function partPrice(input: Input, price: string): (value: Setting) => number {
+  const formula = namedFormula(price, ['value']);
+  const refused = (why: string): QuestionError =>
+    new QuestionError(
+      `${input.label}: the price “${price}” ${why}; write a formula of value, the number${input.unit === '' ? '' : ` in ${input.unit}`}, such as 4 + 0.9 * value.`,
+    );
+  if (!formula) throw refused('cannot be read');
+  return (value) => {
+    const money = formula([typeof value === 'number' ? numberIn(input, value) : Number.NaN]);
+    if (Number.isFinite(money)) return money;
+    throw refused(`is no number at ${settingText(input, value, 6)}`);
+  };
 }

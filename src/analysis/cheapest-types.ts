@@ -4,6 +4,12 @@ import type { Place, Writing } from '../engine/types.ts';
 import type { Varied } from './combine-types.ts';
 import type { Result, Standing } from './subject-types.ts';
 
+/** An input and the values that it may be set to. */
+export interface PricedSetting extends Varied {
+  /** What one costs: a formula of `value`, the number that is typed in its cell, such as `4 + 0.9 * value`. Nothing where left out. */
+  readonly price?: string;
+}
+
 export interface CheapestQuestion {
   readonly document: OctavoDocument;
   /** Drivers that may be bought. */
@@ -11,9 +17,8 @@ export interface CheapestQuestion {
   /** The names of the drivers of the sheet that may be changed for one of the shelf. */
   readonly drivers: readonly string[];
   /** Inputs that may be set to these values; for a part those of a shop. */
-  readonly settings: readonly Varied[];
-  /** What is least: the price of the drivers to be bought for a pair of cabinets, the number of changes, or a number of the sheet
-   *  itself, such as the total of its basket. Fewer changes decide between equals, and money between equal numbers of them. */
+  readonly settings: readonly PricedSetting[];
+  /** What is least: what a pair of cabinets costs more than as the sheet stands, the number of changes, or a number of the sheet itself, such as the total of its basket. Fewer changes decide between equals, and money between equal numbers of them. */
   readonly cost: 'money' | 'changes' | Place;
   /** Most changes at once. */
   readonly changes: number;
@@ -26,7 +31,7 @@ export interface Change {
   /** `Woofer: W-165 A in place of W-130 A`, `Gap: 10 mm in place of 4 mm`. */
   readonly words: string;
   readonly texts: readonly Writing[];
-  /** What must be bought for it: two of a driver, nothing for a setting. */
+  /** What a pair of cabinets costs more with it, less where negative. */
   readonly money: number;
 }
 
@@ -60,6 +65,9 @@ export interface Cheapest {
   readonly counting?: Result;
   /** Of all looked at, the one that leaves the fewest failures, where none turns all. */
   readonly nearest?: { readonly changes: readonly Change[]; readonly left: readonly Result[] };
+  /** What has no price, so that it was counted as 0, and drivers of the sheet whose successors were counted whole for that. */
+  readonly unpriced: readonly string[];
+  readonly whole: readonly string[];
   /** Single changes that could be made, sets of them within the limit, and how many sets were computed. */
   readonly choices: number;
   readonly of: number;

@@ -30,9 +30,21 @@ export async function cheapest(model: SheetModel, question: CheapestQuestion, wa
   const before = verdicts.map(({ present }) => standingOf(present));
   const failing = verdicts.filter((_, index) => isBroken(before[index]));
   const alternatives = alternativesOf(model, question);
-  const choices = alternatives.reduce((sum, { length }) => sum + length, 0);
+  const choices = alternatives.reduce((sum, { changes: own }) => sum + own.length, 0);
+  const lacking = (what: Alternatives['lacks']): string[] =>
+    alternatives.filter(({ lacks }) => lacks === what).map(({ label }) => label);
+  const [unpriced, whole] = [lacking('price'), lacking('present price')];
   if (failing.length === 0)
-    return { failing, choices, of: 0, looked: 0, isWhole: true, said: 'Nothing fails as the sheet stands.' };
+    return {
+      failing,
+      unpriced,
+      whole,
+      choices,
+      of: 0,
+      looked: 0,
+      isWhole: true,
+      said: 'Nothing fails as the sheet stands.',
+    };
   const sets = setsOf(alternatives, changes);
   if (sets.length > MOST_SETS)
     throw new QuestionError(`There are more than ${MOST_SETS} sets of changes: allow fewer at once, or fewer values.`);
@@ -42,7 +54,11 @@ export async function cheapest(model: SheetModel, question: CheapestQuestion, wa
   const breath = new Breath(watch);
   const serves = (after: Standings): boolean =>
     after.every((standing, index) => isTurned(before[index], standing, question.orCaution === true));
-  const look = await Look.over(model, alternatives.flat(), counting ? [...verdicts, counting] : verdicts);
+  const look = await Look.over(
+    model,
+    alternatives.flatMap((each) => each.changes),
+    counting ? [...verdicts, counting] : verdicts,
+  );
   const standingsIn = (values: readonly CellValue[]): Standings => values.slice(0, verdicts.length).map(standingOf);
   const leftIn = (after: Standings): readonly Result[] => verdicts.filter((_, index) => isBroken(after[index]));
   let nearest: { readonly set: readonly Change[]; readonly left: number } | undefined;
@@ -64,7 +80,7 @@ export async function cheapest(model: SheetModel, question: CheapestQuestion, wa
     const isWorse = after.some((standing, index) => rankOf(standing) > rankOf(before[index]));
     if (!isWorse && (!nearest || left < nearest.left)) nearest = { set: each.set, left };
   }
-  const shared = { failing, ...(counting && { counting }), choices, of: inOrder.length, looked };
+  const shared = { failing, unpriced, whole, ...(counting && { counting }), choices, of: inOrder.length, looked };
   const searched = searchedWords(shared, question, best !== undefined);
   if (!best) {
     const left = nearest && leftIn(standingsIn(await look.exact(nearest.set)));
@@ -120,7 +136,7 @@ function setsOf(alternatives: readonly Alternatives[], most: number): (readonly 
     if (set.length > 0) sets.push(set);
     if (set.length === most || sets.length > MOST_SETS) return;
     for (let index = from; index < alternatives.length; index++)
-      for (const change of alternatives[index] ?? []) extend([...set, change], index + 1);
+      for (const change of alternatives[index]?.changes ?? []) extend([...set, change], index + 1);
   };
   extend([], 0);
   return sets;
@@ -148,10 +164,11 @@ async function stepsOf(model: SheetModel, set: readonly Change[], before: Standi
 
 /** What was looked at, so that nobody takes it for more. */
 function searchedWords(
-  { choices, looked, of, counting }: Pick<Cheapest, 'choices' | 'looked' | 'of' | 'counting'>,
+  searched: Pick<Cheapest, 'choices' | 'looked' | 'of' | 'counting' | 'unpriced' | 'whole'>,
   { cost, changes }: CheapestQuestion,
   isFound: boolean,
 ): string {
+  const { choices, looked, of, counting } = searched;
   const by = counting?.label ?? (cost === 'money' ? 'money' : 'number of changes');
   const space = `${of} sets of up to ${changes} ${changes === 1 ? 'change' : 'changes'} out of ${choices}`;
   if (!isFound)
@@ -160,5 +177,17 @@ function searchedWords(
       : `All ${space} were computed.`;
   if (counting)
     return `${looked < of ? `${looked} of` : 'All'} ${space} were computed: of those that serve, this has the least ${by}.`;
-  return `${looked} of ${space} were computed, the least ${by} first: within these nothing costs less. Drivers are counted for a pair of cabinets; settings cost nothing.`;
+  return [
+    `${looked} of ${space} were computed, the least ${by} first: within these nothing costs less.`,
+    ...(cost === 'money' ? countedWords(searched) : []),
+  ].join(' ');
 }
+
+/** What money stands for. */
+const countedWords = ({ unpriced, whole }: Pick<Cheapest, 'unpriced' | 'whole'>): string[] => [
+  'Counted is what a pair of cabinets costs more than as the sheet stands.',
+  ...(unpriced.length > 0 ? [`${listed(unpriced)} counted as 0: no price is given.`] : []),
+  ...(whole.length > 0
+    ? [`What takes the place of ${listed(whole)} counts whole, for that has no price in the sheet.`]
+    : []),
+];

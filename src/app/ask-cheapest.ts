@@ -3,7 +3,7 @@ import { listed, resultWords } from '../analysis/words.ts';
 import type { Answer, AnswerTable, Place, Setting, Step } from '../components/ask/data.ts';
 import { labelOf } from '../document/labels.ts';
 import { sheetOf } from '../document/sheets.ts';
-import type { OctavoDocument } from '../document/types.ts';
+import type { OctavoDocument, UnitSystem } from '../document/types.ts';
 import { show } from '../units/show.ts';
 import { emptyAnswer, textTable } from './ask-found.ts';
 
@@ -36,7 +36,7 @@ export function cheapestAnswer(cheapest: Cheapest, document: OctavoDocument, not
           ]
         : []),
     ],
-    ...(found && { steps: found.steps.map(stepOf) }),
+    ...(found && { steps: found.steps.map((step) => stepOf(step, document)) }),
     tables: found ? [stepTable(found.steps)] : [],
     note,
   };
@@ -57,20 +57,25 @@ const doing = (changes: readonly Change[], document: OctavoDocument) => ({
 function costWords({ found, counting }: Cheapest, { system }: OctavoDocument): string {
   if (!found) return '';
   const { money, changes, counted } = found;
-  const { number, unit } = show(money, { quantity: 'price', system });
   return [
     ...(counting && counted !== undefined
       ? [
           `${counting.label} ${resultWords(counting, { kind: 'number', value: counted }, system)}, ${resultWords(counting, counting.present, system)} as the sheet stands`,
         ]
       : []),
-    ...(money > 0 ? [`${number} ${unit} of drivers for a pair`] : []),
+    ...(money === 0 ? [] : [`a pair costs ${moneyWords(money, system)}`]),
     `${changes} ${changes === 1 ? 'change' : 'changes'}`,
   ].join('; ');
 }
 
-const stepOf = ({ change, flips }: CheapestStep): Step => ({
-  words: change.words,
+/** `12 ¤ more`. */
+function moneyWords(money: number, system: UnitSystem): string {
+  const { number, unit } = show(Math.abs(money), { quantity: 'price', system });
+  return `${number} ${unit} ${money < 0 ? 'less' : 'more'}`;
+}
+
+const stepOf = ({ change, flips }: CheapestStep, { system }: OctavoDocument): Step => ({
+  words: [change.words, ...(change.money === 0 ? [] : [moneyWords(change.money, system)])].join(': '),
   turns: flips.map(({ verdict: { sheet, cell, label }, from, to, reason }) => ({
     sheet,
     cell,

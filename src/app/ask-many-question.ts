@@ -62,7 +62,10 @@ export const cheapestQuestion = (asking: Asking, shelf: readonly DriverEntry[]):
     document,
     shelf,
     drivers,
-    settings: wish.settings.map((varied) => valuesOf(asking, varied)),
+    settings: wish.settings.map((varied) => {
+      const price = varied.price?.trim() ?? '';
+      return { ...valuesOf(asking, varied), ...(price !== '' && { price }) };
+    }),
     cost: cost === 'money' || cost === 'changes' ? cost : placeOf(cost),
     changes: whole('Changes at once', wish.changes),
     ...(keep === 'clear' && { orCaution: true as const }),

@@ -11,7 +11,9 @@ export function noteOf({ document, subject, wish }: Asking, given: readonly SetI
   const result = labelOf(wish.result);
   const range = ({ id, from, to }: Wish['input']): string =>
     from === '' ? labelOf(id) : `${labelOf(id)} from ${from} to ${to}`;
-  const values = wish[variedIn(wish.kind)].map((varied) => `${varied.label}: ${varied.values}`);
+  const values = wish[variedIn(wish.kind)].map(({ label, values: typed, price = '' }) =>
+    [`${label}: ${typed}`, ...(price.trim() === '' ? [] : [`one costs ${price}`])].join(', '),
+  );
   const kept = { good: 'every verdict good', clear: 'no verdict failing', any: 'verdicts left aside' }[wish.keep];
   const aim = {
     least: [],

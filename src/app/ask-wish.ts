@@ -92,10 +92,10 @@ const VALUES = 5;
 /** An input that may be set, with its plausible ends and some values between them, the words that it takes, or those of a shop. */
 export function variedOf(input: Input): Varied {
   const moved = movedOf(input);
-  const { label, choices, quantity, present } = input;
+  const { label, choices, quantity, present, unit } = input;
   const isPart = parts.has(quantity) && typeof present === 'number' && present > 0;
   const values = choices?.join(', ') ?? (isPart ? 'E12' : `${moved.from} to ${moved.to} in ${VALUES}`);
-  return { ...moved, label, values };
+  return { ...moved, label, values, unit };
 }
 
 const driversIn = ({ results }: Subject): readonly Result[] =>
@@ -185,7 +185,7 @@ export function choicesOf(
       .map((each) => choice(each)),
     drivers: driverNames(document),
     costs: [
-      { id: 'money', label: 'money for drivers to be bought', group: 'Counted' },
+      { id: 'money', label: 'money', group: 'Counted' },
       { id: 'changes', label: 'changes', group: 'Counted' },
       ...subject.results
         .filter(({ kind }) => kind === 'number')

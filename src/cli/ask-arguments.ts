@@ -26,7 +26,9 @@ export const questionUsage = `Questions over a whole sheet; cells as NAME, B4 or
   calc FILE best    --vary 'Volume=5 L..20 L' ... --least NAME or --most NAME or --nearest NAME=VALUE
                     or --flat CURVE --band '50 Hz..200 Hz' [--good or --clear (of failure)]   the best within bounds
   calc FILE cheapest  [--driver NAME ...] [--part NAME ...] [--series E12] [--vary 'NAME=VALUES' ...]
-                    [--cost money|changes|NAME] [--changes 2] [--clear] [--shelf FILE]   what turns every failure
+                    [--price 'NAME=4 + 0.9 * value' ...] [--cost money|changes|NAME] [--changes 2] [--clear]
+                    [--shelf FILE]   what turns every failure; a part costs what its price says of the number that is
+                    typed, and 0 where none is given
   calc FILE shortlist [--wish 'a two-way under 300 that reaches 45 Hz and plays 103 dB'] [--ways 2|3|subs]
                     [--price Q] [--reach Q] [--box vented|closed] [--plays Q] [--works]
                     [--ranking 'window*10-price/100'] [--rule 'travel=0.6, 1'] [--rows 20] [--shelf FILE]
@@ -48,7 +50,7 @@ const known: Readonly<Record<QuestionWord, readonly string[]>> = {
   map: ['across', 'up', 'result', 'verdict'],
   combine: ['vary', 'result', 'least', 'most', 'works', 'rows'],
   best: ['vary', 'least', 'most', 'nearest', 'flat', 'band', 'good', 'clear'],
-  cheapest: ['driver', 'part', 'series', 'vary', 'cost', 'changes', 'clear', 'shelf'],
+  cheapest: ['driver', 'part', 'series', 'vary', 'price', 'cost', 'changes', 'clear', 'shelf'],
   shortlist: ['wish', 'ways', 'price', 'reach', 'box', 'plays', 'works', 'ranking', 'rule', 'rows', 'shelf'],
 };
 /** Flags that stand alone. */

@@ -1,5 +1,5 @@
 import { createAnalyst } from '../analysis/analyst.ts';
-import type { CheapestQuestion } from '../analysis/cheapest-types.ts';
+import type { CheapestQuestion, PricedSetting } from '../analysis/cheapest-types.ts';
 import type { Varied } from '../analysis/combine-types.ts';
 import type { Objective } from '../analysis/optimise-types.ts';
 import { placeError } from '../analysis/place-error.ts';
@@ -112,16 +112,30 @@ export function cheapestQuestion(
   const all = document.sheets.flatMap((sheet) => namedDrivers(sheet).map(([name]) => name));
   const series = flags.choice('series', ['E12', ...seriesNames]);
   const cost = flags.text('cost', 'money');
+  const settings = [
+    ...flags.all('part').map((name) => valuesFor(document, name, series)),
+    ...flags.all('vary').map((text) => variedOf(document, text)),
+  ];
   return {
     document,
     shelf,
     drivers: flags.has('driver') ? flags.all('driver') : all,
-    settings: [
-      ...flags.all('part').map((name) => valuesFor(document, name, series)),
-      ...flags.all('vary').map((text) => variedOf(document, text)),
-    ],
+    settings: priced(document, settings, flags.all('price')),
     cost: cost === 'money' || cost === 'changes' ? cost : cellAt(document, cost),
     changes: flags.number('changes', 2),
     ...(flags.has('clear') && { orCaution: true as const }),
   };
+}
+
+/** `Coil=4 + 0.9 * value`: what one of something that may be set costs. */
+function priced(document: OctavoDocument, settings: readonly Varied[], prices: readonly string[]): PricedSetting[] {
+  const all = new Map(settings.map((each): [string, PricedSetting] => [keyOf(each), each]));
+  for (const text of prices) {
+    const [name, price] = namedPart(text, 'price', "NAME=FORMULA, as in 'Coil=4 + 0.9 * value'");
+    const place = cellAt(document, name);
+    const setting = all.get(keyOf(place));
+    if (!setting) throw placeError(document, place, 'priced, but may not be set: name it by --part or --vary too');
+    all.set(keyOf(place), { ...setting, price });
+  }
+  return [...all.values()];
 }

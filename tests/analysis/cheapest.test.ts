@@ -4,6 +4,9 @@ import { cheapest } from '../../src/analysis/cheapest.ts';
 import type { Change, Cheapest, CheapestQuestion } from '../../src/analysis/cheapest-types.ts';
 import { SheetModel, withModel } from '../../src/analysis/sheet-model.ts';
 import { standingOf, type Standing } from '../../src/analysis/subject-types.ts';
+import { Problem } from '../../functions/values/problem.ts';
+import { driverOf } from '../../src/document/shelf/driver-of.ts';
+import { parseQuantity } from '../../src/units/parse.ts';
 import { subjectOf } from '../../src/analysis/subject.ts';
 import { typedValues } from '../../src/analysis/typed-value.ts';
 import { apply } from '../../src/document/apply.ts';
@@ -44,7 +47,7 @@ async function byForce(question: CheapestQuestion): Promise<{ money: number; cha
   model.dispose();
   const before = await judged(question.document);
   let sets: Change[][] = [[]];
-  for (const list of lists) sets = sets.flatMap((set) => [set, ...list.map((change) => [...set, change])]);
+  for (const { changes } of lists) sets = sets.flatMap((set) => [set, ...changes.map((change) => [...set, change])]);
   let least: { money: number; changes: number } | undefined;
   for (const set of sets.filter(({ length }) => length > 0 && length <= question.changes)) {
     const after = await judged(
@@ -125,6 +128,61 @@ describe('the cheapest change', () => {
     expect(none.found).toBeUndefined();
     expect(none.said).toContain('All');
     expect(none.nearest?.left).toHaveLength(1);
+  });
+
+  test('a driver costs what a pair of it costs more than of the one in its place; a setting without a price counts as 0, and says so', async () => {
+    const { found, said, unpriced, whole } = await answered(question);
+    const names = found?.steps.map(({ change: { words } }) => words) ?? [];
+    const priceOf = (name: string): number => {
+      const driver = driverOf(shelf.find((each) => each.name === name) ?? { name, rows: [] });
+      return driver instanceof Problem ? Number.NaN : (driver.price ?? Number.NaN);
+    };
+    const presents = failing.sheets[0]?.cells;
+    const priceIn = (cell: string): number => Number(parseQuantity(presents?.get(cell)?.text ?? '')?.value);
+    expect(priceIn('B19')).toBeGreaterThan(0);
+    const wanted = names.reduce((sum, words) => {
+      const [, place, name] = /^(Woofer|Tweeter): (.+) in place of/.exec(words) ?? [];
+      return place && name ? sum + 2 * (priceOf(name) - priceIn(place === 'Woofer' ? 'B19' : 'C19')) : sum;
+    }, 0);
+    expect(found?.money).toBeCloseTo(wanted, 9);
+    expect(unpriced).toHaveLength(1);
+    expect(whole).toEqual([]);
+    expect(said).toContain(`${unpriced[0] ?? ''} counted as 0: no price is given.`);
+  });
+
+  test('parts cost what their formulas say of the number in their unit: the least of all combinations', async () => {
+    const values = { A1: [1, 1.5, 2.2, 3.3, 4.7, 6.8], A2: [4.7, 6.8, 10, 15, 22, 33] };
+    const document = documentOf({
+      A1: { text: '2.2 mH', range: ['1 mH', '7 mH'] },
+      A2: { text: '10 µF', range: ['4 µF', '40 µF'] },
+      B1: '=CHECK.AT_LEAST(A1/1 mH*(A2/1 µF),70,70,"Together","More.")',
+      B2: '=CHECK.AT_MOST(A1/1 mH,5,5,"Coil","Less.")',
+    });
+    const prices = { A1: '4 + 0.9 * value^2', A2: 'ROUND(1 + value / 4, 1)' };
+    const { found, unpriced } = await answered({
+      ...question,
+      document,
+      drivers: [],
+      settings: [
+        { ...at('A1'), values: values.A1.map((each) => each * 1e-3), price: prices.A1 },
+        { ...at('A2'), values: values.A2.map((each) => each * 1e-6), price: prices.A2 },
+      ],
+    });
+    const costOf = (coil: number, capacitor: number): number =>
+      4 + 0.9 * coil ** 2 + Math.round(10 * (1 + capacitor / 4)) / 10;
+    const all = values.A1.flatMap((coil) =>
+      values.A2.flatMap((capacitor) => (coil * capacitor >= 70 && coil <= 5 ? [costOf(coil, capacitor)] : [])),
+    );
+    expect(found?.money).toBeCloseTo(2 * (Math.min(...all) - costOf(2.2, 10)), 9);
+    expect(unpriced).toEqual([]);
+    const priced = (price: string) => ({
+      ...question,
+      document,
+      drivers: [],
+      settings: [{ ...at('A1'), values: [3e-3], price }],
+    });
+    await expect(answered(priced('4 +'))).rejects.toThrow('write a formula of value, the number in mH, such as');
+    await expect(answered(priced('LN(value-9)'))).rejects.toThrow('no number at');
   });
 
   test('a price of the sheet is made least, whatever it counts', async () => {

@@ -131,7 +131,7 @@ describe('the cheapest change', () => {
     expect(after).not.toContain('fail');
     expect(after).not.toContain('problem');
     expect(answer.tables[0]?.table.rows.length).toBeGreaterThan(0);
-    expect(answer.found[0]?.consequence).toMatch(/^\d+ ¤ of drivers for a pair; \d changes?$/);
+    expect(answer.found[0]?.consequence).toMatch(/^a pair costs \d+ ¤ (?:more|less); \d changes?$/);
   });
 
   test('kept as a sheet, beside each verdict stands what it says now', async () => {

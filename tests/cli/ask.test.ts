@@ -133,6 +133,12 @@ test.each([
   [[box, 'best', '--vary', 'Volume', '--nearest', 'Qtc'], 'NAME=VALUE'],
   [[box, 'combine', '--vary', 'Qtc=1,2', '--result', 'Qtc'], 'no input'],
   [['two-driver-check', 'cheapest', '--cost', 'Bananas'], 'Bananas'],
+  [['two-driver-check', 'cheapest', '--vary', 'Gap=4 mm', '--price', 'Gap'], "as in 'Coil=4 + 0.9 * value'"],
+  [['two-driver-check', 'cheapest', '--vary', 'Gap=4 mm', '--price', 'HandOver=3'], 'by --part or --vary too'],
+  [
+    ['two-driver-check', 'cheapest', '--vary', 'Target=106 dB', '--vary', 'Gap=4 mm', '--price', 'Gap=3*'],
+    'write a formula of value',
+  ],
   [['none', 'drives', '--result', 'Qtc'], 'There is no file'],
 ])('%j is refused with the reason', async (given, reason) => {
   const { status, error } = await outcome(...given);

@@ -36,6 +36,9 @@ export interface Moved {
 export interface Varied extends Moved {
   readonly label: string;
   readonly values: string;
+  /** What one costs, as a formula of `value`, its number in this unit. */
+  readonly price?: string;
+  readonly unit?: string;
 }
 
 /** Where a kind keeps the inputs that it sets. */

@@ -106,8 +106,21 @@ export const cheapestFields = (many: Many): TemplateResult => {
     keep === 'clear' ? 'clear' : 'good',
     (word) => change({ keep: word }),
   )}
-  ${variedRows(many, 'May be set', valuesField)}`;
+  ${variedRows(
+    many,
+    'May be set',
+    (varied, type) => html`${valuesField(varied, type)} ${cost === 'money' ? priceField(varied, type) : nothing}`,
+  )}`;
 };
+
+const priceField = ({ label, price = '', unit = '' }: Varied, type: (part: Partial<Varied>) => void): TemplateResult =>
+  textField(
+    `one costs, by value${unit === '' ? '' : ` in ${unit}`}`,
+    price,
+    (text) => type({ price: text }),
+    `What one of ${label} costs, by value${unit === '' ? '' : ` in ${unit}`}`,
+    'values',
+  );
 
 const valuesField = ({ label, values }: Varied, type: (part: Partial<Varied>) => void): TemplateResult =>
   textField('to one of', values, (text) => type({ values: text }), `${label} to one of`, 'values');
