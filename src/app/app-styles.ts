@@ -49,26 +49,6 @@ export const appStyles = css`
     min-width: 32px;
     justify-content: center;
   }
-  button:hover:not(:disabled) {
-    background: color-mix(in srgb, var(--ink) 7%, transparent);
-  }
-  button:disabled {
-    opacity: 0.4;
-    cursor: default;
-  }
-  button[aria-pressed='true'] {
-    border-color: var(--accent);
-    color: var(--accent);
-  }
-  :focus-visible {
-    outline: 2px solid var(--accent);
-    outline-offset: 2px;
-  }
-  svg {
-    width: 18px;
-    height: 18px;
-    flex: none;
-  }
   sheet-rail {
     grid-area: rail;
     border-right: 1px solid var(--line2);

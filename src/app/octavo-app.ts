@@ -12,6 +12,7 @@ import { clock } from './clock.ts';
 import { isDark } from './colours.ts';
 import { noticeBar } from './notice-bar.ts';
 import { appStyles } from './app-styles.ts';
+import { controlStyles } from './control-styles.ts';
 import type * as Rest from './after-first-paint.ts';
 import type { AppHost, Page } from './app-host.ts';
 import { GridActs } from './grid-acts.ts';
@@ -33,7 +34,7 @@ import './top-bar.ts';
 /** The whole page: bar, rail, sheet with its head, dock. Holds what is selected; everything else is in the session. */
 @customElement('octavo-app')
 export class OctavoApp extends LitElement implements AppHost {
-  static override styles = appStyles;
+  static override styles = [appStyles, controlStyles];
 
   @property({ attribute: false }) session: Session | undefined;
   /** The rail is drawn over the sheet, where there is no room beside it. */

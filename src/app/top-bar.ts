@@ -4,6 +4,7 @@ import { icon } from '../components/icons.ts';
 import '../components/menu/pop-menu.ts';
 import type { MenuItem } from '../components/menu/pop-menu.ts';
 import type { UnitSystem } from '../document/types.ts';
+import { controlStyles } from './control-styles.ts';
 
 const documentMenu = (system: UnitSystem): readonly MenuItem[] => [
   { name: 'gallery', label: 'New document…', hint: 'Ctrl G' },
@@ -29,106 +30,88 @@ const helpMenu: readonly MenuItem[] = [
  *  @fires act - `detail.name` was asked for. */
 @customElement('top-bar')
 export class TopBar extends LitElement {
-  static override styles = css`
-    :host {
-      display: flex;
-      align-items: center;
-      gap: 8px;
-      padding: 0 12px;
-      border-bottom: 1px solid var(--line2);
-      min-width: 0;
-      font: 14px/20px var(--sans);
-      color: var(--ink);
-    }
-    h1 {
-      font-size: 14px;
-      line-height: 20px;
-      font-weight: 600;
-      margin: 0;
-      white-space: nowrap;
-      overflow: clip;
-      text-overflow: ellipsis;
-      min-width: 40px;
-    }
-    .mark {
-      color: var(--accent);
-      width: 22px;
-      height: 22px;
-      flex: none;
-    }
-    .space {
-      flex: 1;
-    }
-    button {
-      font: inherit;
-      color: var(--ink);
-      background: none;
-      border: 1px solid transparent;
-      border-radius: 5px;
-      min-height: 32px;
-      min-width: 32px;
-      padding: 0 6px;
-      display: inline-flex;
-      gap: 8px;
-      align-items: center;
-      justify-content: center;
-      cursor: pointer;
-      white-space: nowrap;
-    }
-    button.framed {
-      background: var(--paper);
-      border-color: var(--line2);
-      padding: 0 12px;
-    }
-    button:hover:not(:disabled) {
-      background: color-mix(in srgb, var(--ink) 7%, transparent);
-    }
-    button:disabled {
-      opacity: 0.4;
-      cursor: default;
-    }
-    button[aria-pressed='true'] {
-      border-color: var(--accent);
-      color: var(--accent);
-    }
-    :focus-visible {
-      outline: 2px solid var(--accent);
-      outline-offset: 2px;
-    }
-    svg {
-      width: 18px;
-      height: 18px;
-      flex: none;
-    }
-    .drawer {
-      display: none;
-    }
-    @media (max-width: 1180px) {
-      .drawer {
-        display: inline-flex;
-      }
-    }
-    @media (max-width: 1023px) {
-      button {
-        min-height: 44px;
-        min-width: 44px;
-      }
-    }
-    @media (max-width: 700px) {
+  static override styles = [
+    css`
       :host {
-        gap: 2px;
-        padding: 0 6px;
+        display: flex;
+        align-items: center;
+        gap: 8px;
+        padding: 0 12px;
+        border-bottom: 1px solid var(--line2);
+        min-width: 0;
+        font: 14px/20px var(--sans);
+        color: var(--ink);
       }
-      .optional,
-      .framed b,
+      h1 {
+        font-size: 14px;
+        line-height: 20px;
+        font-weight: 600;
+        margin: 0;
+        max-height: 40px;
+        overflow: clip;
+        min-width: 40px;
+      }
       .mark {
-        display: none;
+        color: var(--accent);
+        width: 22px;
+        height: 22px;
+        flex: none;
+      }
+      .space {
+        flex: 1;
+      }
+      button {
+        font: inherit;
+        color: var(--ink);
+        background: none;
+        border: 1px solid transparent;
+        border-radius: 5px;
+        min-height: 32px;
+        min-width: 32px;
+        padding: 0 6px;
+        display: inline-flex;
+        gap: 8px;
+        align-items: center;
+        justify-content: center;
+        cursor: pointer;
+        white-space: nowrap;
       }
       button.framed {
-        padding: 0 6px;
+        background: var(--paper);
+        border-color: var(--line2);
+        padding: 0 12px;
       }
-    }
-  `;
+      .drawer {
+        display: none;
+      }
+      @media (max-width: 1180px) {
+        .drawer {
+          display: inline-flex;
+        }
+      }
+      @media (max-width: 1023px) {
+        button {
+          min-height: 44px;
+          min-width: 44px;
+        }
+      }
+      @media (max-width: 700px) {
+        :host {
+          gap: 2px;
+          padding: 0 6px;
+        }
+        .optional,
+        .framed b,
+        .mark {
+          display: none;
+        }
+        button.framed {
+          padding: 0 6px;
+        }
+      }
+    `,
+    controlStyles,
+  ];
 
   @property() override title = '';
   @property({ type: Boolean }) canUndo = false;
