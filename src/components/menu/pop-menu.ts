@@ -42,6 +42,11 @@ export class PopMenu extends LitElement {
       min-width: 28px;
       justify-content: center;
     }
+    @media (max-width: 1023px) {
+      :host(:not([bare])) button.opener {
+        min-height: 44px;
+      }
+    }
     button.opener:hover {
       background: color-mix(in srgb, var(--ink) 7%, var(--paper));
     }
