@@ -1,8 +1,8 @@
 import { driverBlockAt } from '../document/shelf/block.ts';
 import type { GridHost } from './grid-acts.ts';
 
-/** A line of a data sheet: a number with the sign of what it is. */
-const LINE = /^.*\b(?:fs|qts|qes|qms|vas|re|le|sd|mms|cms|bl|xmax|pe)\b.*\d/gim;
+/** A line of a data sheet: a number behind words, or with the sign of what it is. Numbers alone have their words behind them. */
+const LINE = /^(?:[^\p{L}\d=]*\p{L}|.*\b(?:fs|qts|qes|qms|vas|re|le|sd|mms|cms|bl|xmax|pe)\b).*\d/gimu;
 /** Fewer of them are hardly a data sheet. */
 const FEWEST = 4;
 

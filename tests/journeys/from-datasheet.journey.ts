@@ -34,13 +34,13 @@ Sensitivity 87,6 dB (2.83 V/1 m)
 Nominal impedance 8 ohm`;
 const TWEETER = [
   ['Name', 'T-26 K'],
-  ['Resonance Fs', '620 Hz'],
-  ['Qms', '2.7'],
-  ['Qes', '0.8'],
-  ['Re', '5.4 ohm'],
-  ['Sd', '8 cm2'],
-  ['Mms', '0.4 g'],
-  ['Xmax', '0.5 mm'],
+  ['Resonance frequency', '620 Hz'],
+  ['Mechanical Q', '2.7'],
+  ['Electrical Q', '0.8'],
+  ['DC resistance', '5.4 ohm'],
+  ['Effective area', '8 cm2'],
+  ['Moving mass', '0.4 g'],
+  ['Linear travel', '0.5 mm'],
   ['Sensitivity', '91 dB at 2.83 V'],
   ['Nominal impedance', '8 ohm'],
 ]
