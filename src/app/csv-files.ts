@@ -10,6 +10,7 @@ import { tableCsv } from '../exchange/csv/table-csv.ts';
 import { drawingCsv } from './drawing-csv.ts';
 import { handOutCsv } from './hand-out.ts';
 import { plotPicture } from './plot-picture.ts';
+import { windowCsv } from './window-csv.ts';
 
 const titled = ({ document }: Workbook, words: string): string =>
   document.title === words ? words : `${document.title}, ${words}`;
@@ -24,11 +25,12 @@ export const selectionToCsv = (workbook: Workbook, sheet: Sheet, cells: string):
     cellsCsv(workbook, sheet, rectangleOf(cells)),
   );
 
-/** All that a plot draws; a shared window has no table in it. */
+/** All that a plot draws. */
 export function plotToCsv(workbook: Workbook, sheet: Sheet, plot: Plot): void {
   const picture = plotPicture(workbook, sheet, plot);
   if (picture?.kind === 'curves')
     handOutCsv(titled(workbook, plot.title), curvesCsv(picture.data.series, workbook.document.system));
+  if (picture?.kind === 'window') handOutCsv(titled(workbook, plot.title), windowCsv(picture.data));
   if (picture?.kind === 'drawing') handOutCsv(titled(workbook, plot.title), drawingCsv(picture.data));
 }
 

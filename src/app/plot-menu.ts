@@ -8,10 +8,10 @@ import type { WindowPlot } from '../components/plot/window-plot.ts';
 import type { Plot, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 
-const items = (kind: Plot['kind']): readonly MenuItem[] => [
+const items: readonly MenuItem[] = [
   { name: 'svg', label: 'Save as a drawing (SVG)' },
   { name: 'png', label: 'Save as a picture (PNG)' },
-  ...(kind === 'window' ? [] : [{ name: 'csv', label: 'Save its numbers as a table (CSV)' }]),
+  { name: 'csv', label: 'Save its numbers as a table (CSV)' },
 ];
 
 /** What can be taken away from a plot; stands in its heading. */
@@ -20,7 +20,7 @@ export const plotMenu = (workbook: Workbook, sheet: Sheet, plot: Plot): Template
     slot="verdict"
     bare
     label=${`Save ${plot.title}`}
-    .items=${items(plot.kind)}
+    .items=${items}
     @choose=${(event: CustomEvent<{ name: string }>) => {
       const drawn = (event.currentTarget as HTMLElement).closest<CurvePlot | WindowPlot | CellPlot>(
         'curve-plot, window-plot, cell-plot',
