@@ -26,6 +26,12 @@ describe('the function guide', () => {
     await expect(element).to.be.accessible();
   });
 
+  it('can be searched at once where there is a keyboard', async () => {
+    const element = await guide();
+    await new Promise((drawn) => requestAnimationFrame(drawn));
+    expect(element.shadowRoot!.activeElement?.getAttribute('aria-label')).to.equal('Search functions');
+  });
+
   it('opens at a function with what it takes, gives, and where it comes from', async () => {
     const page = (await guide('closed.qtc')).shadowRoot!.querySelector('article')!;
     const { parameters, summary, example } = catalogue.find(({ name }) => name === 'CLOSED.QTC')!;

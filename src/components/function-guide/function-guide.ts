@@ -25,6 +25,13 @@ export class FunctionGuide extends LitElement {
     if (changed.has('functions')) this.#words = new SearchWords(this.functions);
   }
 
+  /** Words can be typed at once; a finger does not want a keyboard over half of the page. */
+  protected override firstUpdated(): void {
+    if (matchMedia('(pointer: coarse)').matches) return;
+    // After the dialog around it has opened, which gives the focus to its cross.
+    requestAnimationFrame(() => this.renderRoot.querySelector('input')?.focus());
+  }
+
   protected override updated(changed: PropertyValues<this>): void {
     if (!changed.has('function') && !changed.has('functions')) return;
     this.renderRoot.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest' });
