@@ -176,7 +176,7 @@ export const appStyles = css`
       position: fixed;
       inset: 48px auto 0 0;
       width: 248px;
-      z-index: 5;
+      z-index: 30;
     }
   }
   @media (max-width: 1023px) {
@@ -213,7 +213,7 @@ export const appStyles = css`
     .notice {
       position: fixed;
       inset: auto 0 0;
-      z-index: 6;
+      z-index: 31;
       padding: 10px 16px;
       border-bottom: 1px solid var(--line2);
     }

@@ -72,10 +72,12 @@ export class ShortlistForm extends LitElement {
           >${isSubs ? 'with the subs in' : 'in a'}
           <select name="box">
             ${boxes.map((each) => html`<option .selected=${each === this.#box}>${each}</option>`)}
-          </select></label
-        ><span>${isSubs ? 'boxes' : 'box'}</span>
-        <label>and plays <input name="plays" autocomplete="off" placeholder="any level" .value=${plays} /></label>
-        <span>at 1 m</span>
+          </select>
+          ${isSubs ? 'boxes' : 'box'}</label
+        >
+        <label
+          >and plays <input name="plays" autocomplete="off" placeholder="any level" .value=${plays} /> at 1 m</label
+        >
       </div>
       <div class="sentence">
         <label class="wide"
