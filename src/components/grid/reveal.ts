@@ -24,7 +24,8 @@ export class KeptInView {
     const { clientWidth, clientHeight, scrollLeft, scrollTop } = scroller;
     const x = geometry.left(at.column) - scrollLeft;
     const y = geometry.top(at.row) - scrollTop;
-    const wasSeen = x >= 0 && y >= 0 && x < this.#width - HEAD_WIDTH && y < this.#height - HEAD_HEIGHT;
+    const right = x + geometry.widthOf(at.column);
+    const wasSeen = x >= 0 && y >= 0 && right <= this.#width - HEAD_WIDTH && y < this.#height - HEAD_HEIGHT;
     if (wasSeen && (clientWidth < this.#width || clientHeight < this.#height)) reveal(scroller, geometry, at);
     this.#width = clientWidth;
     this.#height = clientHeight;
