@@ -4,6 +4,7 @@ import type { Curve } from '../values/curve.ts';
 import { frequencies } from '../values/grid.ts';
 import { bandOf, readAt } from '../values/interpolate.ts';
 import { Problem } from '../values/problem.ts';
+import { overGrid } from '../values/resampled.ts';
 import { say } from '../values/say.ts';
 import { phase, readMeasured, type PhaseCells } from './read-table.ts';
 
@@ -12,19 +13,6 @@ const table = (what: string) =>
 const source = { source: 'own', at: 'straight in log f between the lines; phase followed through ±180°' } as const;
 const remarks =
   'Comments, headings, tabs, spaces, commas or semicolons between the columns and decimal commas are all read; a whole file may stand in one cell. The curve holds from the first to the last frequency. Frequencies are in hertz, phases in degrees as plain numbers; where cells hold phases with their unit, such as 45°, say “angles”.';
-
-/** Interpolates over the grid, straight in log f; beyond the ends the end value. */
-function overGrid(at: readonly number[], values: readonly number[]): Float64Array {
-  let above = 0;
-  return frequencies.map((frequency) => {
-    while (above < at.length && at[above]! < frequency) above += 1;
-    if (above === 0) return values[0]!;
-    if (above === at.length) return values.at(-1)!;
-    const [low, high] = [at[above - 1]!, at[above]!];
-    const share = Math.log(frequency / low) / Math.log(high / low);
-    return values[above - 1]! + share * (values[above]! - values[above - 1]!);
-  });
-}
 
 /** Takes out the jumps of a whole turn between one line and the next. */
 function unwrapped(degrees: readonly number[]): readonly number[] {

@@ -1,6 +1,7 @@
 import type { Curve } from './curve.ts';
 import { frequencies, placeOf } from './grid.ts';
 import { Problem } from './problem.ts';
+import { betweenRows, rowsOf } from './resampled.ts';
 import { measured, say } from './say.ts';
 
 /** A frequency band in hertz, not empty. */
@@ -13,8 +14,11 @@ const slack = 1e-9;
 const bottom = frequencies[0]!;
 const top = frequencies[frequencies.length - 1]!;
 
-/** A place on the grid between points, straight in log f. Beyond the ends the end value. */
+/** A place between points of the grid, or of the table that the values came from, straight in log f. Beyond the ends the
+ *  end value. */
 export function readAt(y: Float64Array, frequency: number): number {
+  const rows = rowsOf(y);
+  if (rows !== undefined) return betweenRows(rows, frequency);
   const place = Math.min(Math.max(placeOf(frequency), 0), y.length - 1);
   const index = Math.min(Math.floor(place), y.length - 2);
   const share = place - index;
@@ -62,11 +66,14 @@ export interface Extreme {
   readonly value: number;
 }
 
-/** The highest (`sense` 1) or lowest (−1) place of a curve in a band; between grid points by a parabola in log f. */
+/** The highest (`sense` 1) or lowest (−1) place of a curve in a band: a row of its table, or between grid points by a
+ *  parabola in log f. */
 export function extremeIn(curve: Curve, band: Band, sense: 1 | -1): Extreme {
   const y = curve.y;
-  const ends = [band.from, band.to].map((frequency) => ({ frequency, value: readAt(y, frequency) }));
-  let best = ends.reduce((one, other) => (sense * other.value > sense * one.value ? other : one));
+  const rows = (rowsOf(y)?.at ?? []).filter((frequency) => frequency > band.from && frequency < band.to);
+  const fixed = [band.from, band.to, ...rows].map((frequency) => ({ frequency, value: readAt(y, frequency) }));
+  let best = fixed.reduce((one, other) => (sense * other.value > sense * one.value ? other : one));
+  if (rowsOf(y) !== undefined) return best;
   let at = -1;
   const first = Math.ceil(placeOf(band.from) - slack);
   const last = Math.floor(placeOf(band.to) + slack);
@@ -85,7 +92,9 @@ export function extremeIn(curve: Curve, band: Band, sense: 1 | -1): Extreme {
 
 /** Where a curve passes a value in a band, ascending; `direction` as the frequency rises. */
 export function crossingsIn(curve: Curve, band: Band, value: number, direction: 'upwards' | 'downwards'): number[] {
-  const inside = [...frequencies].filter((frequency) => frequency > band.from && frequency < band.to);
+  const inside = [...(rowsOf(curve.y)?.at ?? frequencies)].filter(
+    (frequency) => frequency > band.from && frequency < band.to,
+  );
   const places = [band.from, ...inside, band.to];
   const sense = direction === 'upwards' ? 1 : -1;
   const found: number[] = [];
