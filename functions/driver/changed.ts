@@ -1,4 +1,5 @@
 import { define } from '../define.ts';
+import { copperRise } from '../electrical/copper.ts';
 import type { Driver } from '../values/driver.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
@@ -18,8 +19,8 @@ const coefficient = {
   quantity: 'ratio',
   min: 0.001,
   max: 0.01,
-  default: 0.0039,
-  summary: 'rise of resistance per kelvin, 0.0039 for copper and aluminium',
+  default: copperRise,
+  summary: 'rise of resistance per kelvin, 0.00393 for copper and much the same for aluminium',
 } as const;
 const copper = { source: 'iec60028', at: 'temperature coefficient of copper, 0.00393/K at 20 °C' } as const;
 
@@ -31,7 +32,7 @@ const warmed = (given: { readonly rise: number; readonly coefficient: number }):
   return factor > 0.1
     ? factor
     : new Problem(
-        say`${measured(given.rise, 'temperature')} with ${measured(given.coefficient, 'ratio')} a kelvin would leave a coil next to no resistance; the coefficient of copper and aluminium is ${measured(0.0039, 'ratio')}.`,
+        say`${measured(given.rise, 'temperature')} with ${measured(given.coefficient, 'ratio')} a kelvin would leave a coil next to no resistance; that of copper is ${measured(copperRise, 'ratio')}.`,
         'rise',
       );
 };
@@ -42,9 +43,9 @@ export const driverHot = define({
   parameters: { driver, rise, coefficient },
   returns: { record: 'driver', summary: 'the warm driver' },
   source: copper,
-  example: { formula: `=DRIVER.HOT(${demo}, 100)`, gives: { re: 8.06, qts: 0.52 } },
+  example: { formula: `=DRIVER.HOT(${demo}, 100)`, gives: { re: 8.08, qts: 0.52 } },
   remarks:
-    'Re and Qes grow by 1 + 0.0039·ΔT, so Qts rises: bass grows a hump as the middle falls. Magnets weaken and suspensions soften too, which is left out. A coil at this temperature burns skin.',
+    'Re and Qes grow by 1 + 0.00393·ΔT, so Qts rises: bass grows a hump as the middle falls. Magnets weaken and suspensions soften too, which is left out. A coil at this temperature burns skin.',
   compute: (given): Driver | Problem => {
     const known = need(given.driver, ['re', 'qes', 'qms']);
     if (known instanceof Problem) return known;
@@ -60,7 +61,7 @@ export const driverHotLoss = define({
   parameters: { rise, coefficient },
   returns: { quantity: 'level', summary: 'loss, positive' },
   source: copper,
-  example: { formula: '=DRIVER.HOT_LOSS(100)', gives: 2.86 },
+  example: { formula: '=DRIVER.HOT_LOSS(100)', gives: 2.88 },
   remarks:
     'Where the impedance is that of the coil alone. At the resonance, where it is motional, next to nothing is lost.',
   compute(given) {

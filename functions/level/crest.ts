@@ -1,4 +1,5 @@
 import { define } from '../define.ts';
+import { copperRise } from '../electrical/copper.ts';
 import { power } from './parameters.ts';
 
 const crest = {
@@ -37,9 +38,6 @@ export const crestTrebleShare = define({
   compute: (given) => Math.log2(20_000 / given.frequency) / wholeBand,
 });
 
-/** Temperature coefficient of the resistance of copper near 20 °C, 1/K. */
-const copper = 0.00393;
-
 export const heatRise = define({
   name: 'HEAT.RISE',
   summary: 'How much warmer a voice coil becomes in the long run at a steady voltage.',
@@ -53,7 +51,7 @@ export const heatRise = define({
   remarks: 'A warmer coil has more ohms and so takes less power: the rise is less than power times kelvin per watt.',
   compute: (given) => {
     const cold = given.perWatt * given.power;
-    return (2 * cold) / (1 + Math.sqrt(1 + 4 * copper * cold));
+    return (2 * cold) / (1 + Math.sqrt(1 + 4 * copperRise * cold));
   },
 });
 
@@ -65,5 +63,5 @@ export const heatLoss = define({
   source: { source: 'own', at: '20·lg(1 + α·ΔT), α = 0.00393/K for copper' },
   example: { formula: '=HEAT.LOSS(61.25)', gives: 1.87 },
   remarks: 'Where the impedance is that of the coil alone; less near resonance.',
-  compute: (given) => 20 * Math.log10(1 + copper * given.rise),
+  compute: (given) => 20 * Math.log10(1 + copperRise * given.rise),
 });

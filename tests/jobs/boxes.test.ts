@@ -242,10 +242,10 @@ testJobs([
       Q: '=BOX.QTC(CLOSED.BOX(Hot, "12.1 L"))',
     },
     gives: {
-      Loss: [20 * Math.log10(1.39), 0.01],
-      Q: [(1 / (1 / 4.8 + 1 / (0.42 * 1.39))) * Math.sqrt(1 + 28.52 / 12.1), 0.001],
+      Loss: [20 * Math.log10(1.393), 0.01],
+      Q: [(1 / (1 / 4.8 + 1 / (0.42 * 1.393))) * Math.sqrt(1 + 28.52 / 12.1), 0.001],
     },
-    from: 'Re·(1 + 0.0039·ΔT) and Qes with it',
+    from: 'Re·(1 + 0.00393·ΔT) and Qes with it',
   },
   {
     job: 'see what runs out first at every frequency',

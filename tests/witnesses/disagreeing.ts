@@ -29,7 +29,5 @@ export const disagreeingWitnesses: readonly Witness[] = [
     gives: 2.88,
     source: 'IEC 60028, 0.00393 a kelvin',
     confirmed: 'computed',
-    within: { absolute: 0.005 },
-    disagrees: 'The default is the rounder 0.0039 of handbooks; the difference is 0.02 dB.',
   },
 ];

@@ -148,7 +148,7 @@ describe('changed drivers', () => {
   });
   test('a warm coil and a series resistance of as many ohms are the same circuit', () => {
     const warm = call('DRIVER.HOT', { driver: woofer, rise: 50 }) as Driver;
-    const series = call('DRIVER.SERIES', { driver: woofer, resistance: woofer.re! * 0.0039 * 50 }) as Driver;
+    const series = call('DRIVER.SERIES', { driver: woofer, resistance: woofer.re! * 0.00393 * 50 }) as Driver;
     for (const field of ['re', 'qes', 'qts', 'level'] as const) expect(warm[field]!).toBeCloseTo(series[field]!, 9);
     // The level that the parameters of the warm driver make is its own.
     expect(number('DRIVER.LEVEL', { driver: warm })).toBeCloseTo(warm.level!, 6);
