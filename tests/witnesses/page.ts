@@ -7,6 +7,7 @@ import { show } from '../../src/units/show.ts';
 import { ask } from './ask.ts';
 import { apartOf } from './disagreement.ts';
 import { identities } from './identities.ts';
+import type { Identity } from './identity.ts';
 import { witnesses } from './index.ts';
 import { simulated } from './simulated.ts';
 import { shareOf, vouchedBy, type Witness } from './witness.ts';
@@ -58,7 +59,13 @@ function difference({ gives }: Witness, got: number | string): string {
   return gives === 0 ? apart.toExponential(1) : `${((100 * apart) / Math.abs(gives)).toPrecision(2)} %`;
 }
 
-async function witnessRow(engine: SheetEngine, witness: Witness): Promise<{ line: string; share: number }> {
+/** A check as it is listed, and how far it is from its witness as a share of what is allowed. */
+interface Row {
+  readonly line: string;
+  readonly share: number;
+}
+
+async function witnessRow(engine: SheetEngine, witness: Witness): Promise<Row> {
   const got = await ask(engine, witness);
   const share = shareOf(witness, got);
   const verdict = share <= 1 ? 'agrees' : `**disagrees${witness.disagrees === undefined ? '' : ', as expected'}**`;
@@ -91,14 +98,19 @@ function simulatedRows(name: string): readonly string[] {
     });
 }
 
-/** What comes to the same by another way, and how far apart the two are. */
-async function identityRows(engine: SheetEngine, name: string): Promise<readonly string[]> {
-  const rows = [];
-  for (const { formula, equals, cells, because } of identities.filter(({ vouches }) => vouches.includes(name))) {
+const identitiesOf = (name: string): readonly Identity[] => identities.filter(({ vouches }) => vouches.includes(name));
+
+/** The checks of another nature, and how far apart their two sides are. */
+async function identityRows(engine: SheetEngine, name: string): Promise<readonly Row[]> {
+  const rows: Row[] = [];
+  for (const { nature, formula, equals, cells, within, because } of identitiesOf(name)) {
     const given = cells === undefined ? {} : { cells };
     const [one, other] = [await ask(engine, { formula, ...given }), await ask(engine, { formula: equals, ...given })];
-    const apart = Math.abs(Number(one) / Number(other) - 1).toExponential(1);
-    rows.push(`- Two ways to one number, ${apart} apart: ${because}; \`${formula}\` and \`${equals}\`.`);
+    const apart = Math.abs(Number(one) / Number(other) - 1);
+    rows.push({
+      line: `- ${nature.charAt(0).toUpperCase()}${nature.slice(1)}, ${apart.toExponential(1)} apart: ${because}; \`${formula}\` and \`${equals}\`.`,
+      share: apart / within,
+    });
   }
   return rows;
 }
@@ -108,7 +120,8 @@ async function section(engine: SheetEngine, definition: AnyFunction): Promise<st
   const own = witnesses.filter((witness) => vouchedBy(witness).includes(name));
   const rows = [];
   for (const witness of own) rows.push(await witnessRow(engine, witness));
-  const worst = Math.max(0, ...rows.map(({ share }) => share));
+  const again = await identityRows(engine, name);
+  const worst = Math.max(0, ...[...rows, ...again].map(({ share }) => share));
   const gives = typeof example.gives === 'object' ? JSON.stringify(example.gives) : String(example.gives);
   return [
     `### ${name}`,
@@ -127,7 +140,7 @@ async function section(engine: SheetEngine, definition: AnyFunction): Promise<st
       ...rows.map(({ line }) => line),
     ].join('\n'),
     ...simulatedRows(name),
-    ...(await identityRows(engine, name)),
+    ...again.map(({ line }) => line),
     `Worst disagreement: ${(100 * worst).toPrecision(2)} % of what is allowed.`,
   ].join('\n\n');
 }
@@ -146,7 +159,7 @@ function byFamily(): ReadonlyMap<string, readonly AnyFunction[]> {
 export async function page(engine: SheetEngine): Promise<string> {
   const parts = [
     '# The functions and what vouches for them',
-    `${String(catalogue.length)} functions, ${String(witnesses.length)} numbers from outside, ${String(simulated.length)} simulated circuits, ${String(identities.length)} numbers come to by two ways, ${String(witnesses.filter(({ disagrees }) => disagrees !== undefined).length)} published numbers that we do not come to. All values in SI.`,
+    `${String(catalogue.length)} functions, ${String(witnesses.length)} numbers from outside, ${String(simulated.length)} simulated circuits, ${String(identities.length)} second checks of another nature, ${String(witnesses.filter(({ disagrees }) => disagrees !== undefined).length)} published numbers that we do not come to. All values in SI.`,
   ];
   for (const [family, members] of byFamily()) {
     parts.push(`## ${family}`);
