@@ -51,7 +51,10 @@ const isAlike = (a: string, b: string): boolean =>
 /** How well a cell is named by its own name or address. */
 export const NAMED = 2;
 
-/** How well a cell is named by a phrase, 0 to 1: which part of the phrase it answers, words of its unit included, and
+/** How well a cell is named by the head of its label: `F3` names `F3: 3 dB down` rather than `Ripple above F3`. */
+const HEADED = 1.5;
+
+/** How well a cell is named by a phrase, 0 to 1, or better by name or by the head of its label: which part of the phrase it answers, words of its unit included, and
  *  among equals how little of its label is left over. */
 export function matchOf(phrase: string, cell: Input | Result): number {
   const asked = wordsOf(phrase);
@@ -61,6 +64,8 @@ export function matchOf(phrase: string, cell: Input | Result): number {
     cell.cell.toLowerCase() === phrase.trim().toLowerCase()
   )
     return NAMED;
+  const [head = ''] = cell.label.split(/[:,(]/);
+  if (wordsOf(head).join(' ') === asked.join(' ')) return HEADED;
   const own = wordsOf(`${cell.label} ${cell.name ?? ''}`);
   let answered = 0;
   for (const word of asked) {

@@ -5,7 +5,7 @@ import { BestRows } from './best-rows.ts';
 import { Breath } from './breathe.ts';
 import { setOf } from './combine.ts';
 import { descended } from './descent.ts';
-import type { Objective, OptimiseQuestion, Optimum } from './optimise-types.ts';
+import type { Bound, Objective, OptimiseQuestion, Optimum } from './optimise-types.ts';
 import { placeError, QuestionError } from './place-error.ts';
 import { settingText } from './setting-text.ts';
 import type { Runner, SheetModel } from './sheet-model.ts';
@@ -48,9 +48,19 @@ export async function optimise(model: SheetModel, question: OptimiseQuestion, wa
         : 'no number: name a result that is one',
     );
   const verdicts = question.keep ? model.verdicts : [];
-  const runner = await model.runner(inputs, [result, ...verdicts]);
-  const found = await new Optimiser(question, inputs, bounds, result, runner, new Breath(watch)).find();
+  const limits = (question.limits ?? []).map(({ at, value, ...place }) => ({
+    at,
+    value,
+    result: numberAt(model, resultAt(model, place)),
+  }));
+  const runner = await model.runner(inputs, [result, ...limits.map((limit) => limit.result), ...verdicts]);
+  const found = await new Optimiser(question, inputs, bounds, result, limits, runner, new Breath(watch)).find();
   return { ...found, worstBefore: worstOf(verdicts.map(({ present }) => present)) };
+}
+
+function numberAt({ document }: SheetModel, result: Result): Result {
+  if (result.kind === 'number') return result;
+  throw placeError(document, result, 'no number: only a number has a limit');
 }
 
 /** A result, or an input in the place of one. */
@@ -75,6 +85,7 @@ class Optimiser {
   readonly #inputs: readonly Input[];
   readonly #bounds: readonly (readonly [number, number])[];
   readonly #result: Result;
+  readonly #limits: Optimum['limits'];
   readonly #runner: Runner;
   readonly #breath: Breath;
   readonly #before: number;
@@ -86,6 +97,7 @@ class Optimiser {
     inputs: readonly Input[],
     bounds: readonly (readonly [number, number])[],
     result: Result,
+    limits: Optimum['limits'],
     runner: Runner,
     breath: Breath,
   ) {
@@ -93,6 +105,7 @@ class Optimiser {
     this.#inputs = inputs;
     this.#bounds = bounds;
     this.#result = result;
+    this.#limits = limits;
     this.#runner = runner;
     this.#breath = breath;
     this.#before = valueOf(result.present, question.objective);
@@ -112,6 +125,7 @@ class Optimiser {
       inputs: this.#inputs,
       result: this.#result,
       bounds: this.#bounds,
+      limits: this.#limits,
       before: this.#before,
       looked: this.#looked,
       ...(found && { found }),
@@ -154,10 +168,14 @@ class Optimiser {
     return this.#weigh(await this.#runner.at(values));
   }
 
-  /** Finite everywhere: each verdict that is not kept weighs more than any objective. */
-  #weigh([result = { kind: 'empty' }, ...verdicts]: readonly CellValue[]): number {
+  /** Finite everywhere: each verdict that is not kept weighs more than any objective, and a limit the more the further it is missed. */
+  #weigh([result = { kind: 'empty' }, ...others]: readonly CellValue[]): number {
     const value = valueOf(result, this.#question.objective);
-    const broken = verdicts.filter((verdict) => !this.#isKept(verdict)).length + (Number.isNaN(value) ? 1 : 0);
+    const verdicts = others.slice(this.#limits.length);
+    const broken =
+      verdicts.filter((verdict) => !this.#isKept(verdict)).length +
+      this.#limits.reduce((sum, limit, index) => sum + missed(limit, others[index]), 0) +
+      (Number.isNaN(value) ? 1 : 0);
     const sense = this.#question.objective.kind === 'most' ? -1 : 1;
     return (
       broken * BROKEN +
@@ -178,12 +196,14 @@ class Optimiser {
       for (const candidate of digits === undefined ? [values] : this.#roundings(values, digits)) {
         const read = await this.#runner.exact(candidate, digits);
         if (this.#weigh(read) > limit + near * Math.max(Math.abs(limit), near)) continue;
-        const [result = { kind: 'empty' }, ...verdicts] = read;
+        const [result = { kind: 'empty' }, ...others] = read;
+        const count = this.#limits.length;
         return {
           set: this.#inputs.map((input, index) => setOf(input, candidate[index] ?? 0, digits)),
           result,
           value: valueOf(result, this.#question.objective),
-          worst: worstOf(verdicts),
+          worst: worstOf(others.slice(count)),
+          limited: others.slice(0, count),
         };
       }
     }
@@ -208,6 +228,13 @@ class Optimiser {
       [[]],
     );
   }
+}
+
+/** From 1 to 2 where a limit is missed, by how far; 0 where it is kept. */
+function missed({ at, value: limit }: Pick<Bound, 'at' | 'value'>, held: CellValue | undefined): number {
+  if (held?.kind !== 'number' || Number.isNaN(held.value)) return 2;
+  const by = at === 'least' ? limit - held.value : held.value - limit;
+  return by > 0 ? 1 + by / (by + (Math.abs(limit) || 1)) : 0;
 }
 
 function valueOf(value: CellValue, objective: Objective): number {

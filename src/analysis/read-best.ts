@@ -1,9 +1,12 @@
 import { parseQuantity } from '../units/parse.ts';
 import { bestMatches, NAMED, wordsOf } from './match.ts';
 import type { Objective, OptimiseQuestion } from './optimise-types.ts';
-import { oneOf, readInput } from './read-cells.ts';
+import { movable, oneOf, readInput, sizeIn } from './read-cells.ts';
+import type { Conditions } from './read-conditions.ts';
 import type { ReadQuestion, Unread } from './read-types.ts';
+import type { Place } from '../engine/types.ts';
 import type { SheetModel } from './sheet-model.ts';
+import { typedInto } from './typed-into.ts';
 import type { Input, Result } from './subject-types.ts';
 
 const senses = {
@@ -32,39 +35,57 @@ const suggestions = [
   'lowest F3 by volume from 5 L to 20 L',
 ];
 
+/** Whether a sentence asks for the best or for changes, and not for one value. */
+export const mayBeOfMany = (sentence: string): boolean => CHEAPEST.test(sentence) || BEST.test(sentence);
+
 /** Reads `cheapest change that makes every verdict good`, `fewest changes that pass`. Nothing where a sentence asks something else. */
-export function readCheapest(sentence: string): ReadQuestion | undefined {
-  if (!CHEAPEST.test(sentence)) return undefined;
+export function readCheapest({ rest, given, limits, ranges }: Conditions): ReadQuestion | undefined {
+  if (!CHEAPEST.test(rest)) return undefined;
+  const [bound] = [...limits.map(({ result }) => result), ...ranges.map(({ input }) => input)];
+  if (bound)
+    return {
+      wrong: `Changes are judged by the verdicts of the sheet, not by a bound on ${bound.label}: set what the verdicts ask instead, as in “at 106 dB”.`,
+      suggestions: ['cheapest change at 106 dB', ...suggestions],
+    };
   return {
     kind: 'cheapest',
-    cost: /\bcheapest\b/i.test(sentence) ? 'money' : 'changes',
-    ...(/\b(?:pass|works?|clear|free of|not fail)/i.test(sentence) && { orCaution: true as const }),
+    cost: /\bcheapest\b/i.test(rest) ? 'money' : 'changes',
+    ...(/\b(?:pass|works?|clear|free of|not fail)/i.test(rest) && { orCaution: true as const }),
+    given,
   };
 }
 
 /** Reads `the lowest F3 by volume from 5 L to 20 L, every verdict good`, `which volume and tuning give the flattest response between
  *  50 Hz and 200 Hz`, `smallest box that keeps every verdict`. Nothing where a sentence asks something else. */
-export async function readBest(model: SheetModel, sentence: string): Promise<ReadQuestion | undefined> {
-  const kept = KEPT.exec(sentence);
-  const asked = (kept ? sentence.replace(kept[0], '') : sentence).trim();
+export async function readBest(model: SheetModel, conditions: Conditions): Promise<ReadQuestion | undefined> {
+  const { rest, given, limits, ranges } = conditions;
+  const kept = KEPT.exec(rest);
+  const asked = (kept ? rest.replace(kept[0], '') : rest).trim();
   const [, before = '', superlative = '', after = ''] = BEST.exec(asked) ?? [];
   if (superlative === '') return undefined;
   const [head = '', ...tail] = after.split(MOVING);
   const objective = readObjective(model, superlative.toLowerCase(), head);
   if ('wrong' in objective) return objective;
   const named = [before, ...tail].flatMap((words) => phrasesIn(words)).filter((words) => wordsOf(words).length > 0);
-  const inputs = await readMoved(model, named, objective.read);
+  const inputs = await readMoved(model, named, objective.read, conditions);
   if ('wrong' in inputs) return inputs;
   return {
     kind: 'best',
     question: {
-      document: model.document,
-      inputs,
+      document: typedInto(model.document, given),
+      inputs: inputs.map((input) => {
+        const bound = ranges.find((each) => isAt(each.input, input));
+        return bound && !input.range ? { ...input, range: bound.range } : input;
+      }),
       objective: objective.asked,
       ...(kept && { keep: /^(?: good)?$/i.test(kept[1] ?? '-') ? ('good' as const) : ('clear' as const) }),
+      ...(limits.length > 0 && { limits: limits.map(({ result, ...limit }) => ({ ...placeOf(result), ...limit })) }),
     },
+    given,
   };
 }
+
+const isAt = (a: Place, b: Place): boolean => a.sheet === b.sheet && a.cell === b.cell;
 
 interface Read {
   readonly asked: Objective;
@@ -102,40 +123,30 @@ const spanOf = (span: RegExpExecArray | null): readonly (number | undefined)[] =
 
 const placeOf = ({ sheet, cell }: Result | Input) => ({ sheet, cell });
 
-const movable = ({ subject }: SheetModel): readonly Input[] =>
-  subject.inputs.filter(({ present }) => typeof present === 'number');
-
-/** `box`, `cabinet`: the volume that has a plausible range of its own. */
-function sizeIn(model: SheetModel, phrase: string): Input | undefined {
-  if (!/^(?:the )?(?:box|cabinet|enclosure)$/i.test(phrase.trim())) return undefined;
-  const volumes = movable(model).filter(({ quantity, isRangeGiven }) => quantity === 'volume' && isRangeGiven);
-  const read = oneOf('box volume', volumes, 'input');
-  return 'wrong' in read ? (volumes.length === 1 ? volumes[0] : undefined) : read;
-}
-
 /** `volume from 5 L to 20 L and tuning`, taken apart. */
 const phrasesIn = (words: string): string[] =>
   words.replaceAll(/\bbetween (\S+(?: [^\s\d]+)?) and /gi, 'from $1 to ').split(/\s*,\s+|\s+and\s+/i);
 
+/** What may move: what is named, what is bounded, and what is itself to be least or most. */
 async function readMoved(
   model: SheetModel,
   named: readonly string[],
   objective: Result | Input,
+  { given, limits, ranges }: Conditions,
 ): Promise<OptimiseQuestion['inputs'] | Unread> {
   const own = model.input(objective);
-  if (named.length === 0)
-    return own
-      ? [placeOf(own)]
-      : { wrong: `Say what may move, as in “${objective.label} by volume and tuning”.`, suggestions };
-  const results = own ? model.verdicts : [objective as Result];
+  const bounded = ranges.map(({ input }) => input).filter((input) => !given.some((each) => isAt(each, input)));
+  const all = [...(own ? [own] : []), ...bounded];
+  if (named.length === 0 && all.length === 0)
+    return { wrong: `Say what may move, as in “${objective.label} by volume and tuning”.`, suggestions };
+  const results = own ? [...model.verdicts, ...limits.map(({ result }) => result)] : [objective as Result];
   const inputs: OptimiseQuestion['inputs'][number][] = [];
   for (const words of named) {
     const span = SPAN.exec(words);
-    const input = await readInput(model, span ? words.replace(span[0], '') : words, results, inputs);
+    const input = await readInput(model, span ? words.replace(span[0], '') : words, results, [...inputs, ...given]);
     if ('wrong' in input) return input;
     const [from, to] = spanOf(span);
     inputs.push({ ...placeOf(input), ...(from !== undefined && to !== undefined && { range: [from, to] as const }) });
   }
-  const isOwnMissing = own && !inputs.some(({ sheet, cell }) => sheet === own.sheet && cell === own.cell);
-  return isOwnMissing ? [placeOf(own), ...inputs] : inputs;
+  return [...all.filter((each) => !inputs.some((input) => isAt(input, each))).map(placeOf), ...inputs];
 }

@@ -1,5 +1,8 @@
+import { quantities } from '../../functions/quantities.ts';
 import { keyOf } from '../engine/cell-index.ts';
 import type { Place } from '../engine/types.ts';
+import { sameDimension } from '../units/dimension.ts';
+import type { ParsedQuantity } from '../units/parse.ts';
 import { influential } from './influence.ts';
 import { bestMatches } from './match.ts';
 import type { Unread } from './read-types.ts';
@@ -39,3 +42,19 @@ const none = (phrase: string, cells: readonly (Input | Result)[], kind: string):
   wrong: `No ${kind} that fits is called “${phrase.trim()}”: use a name or a label of the sheet.`,
   suggestions: cells.slice(0, 12).map(({ name, label }) => name ?? label),
 });
+
+/** Whether a cell can hold a quantity that was typed. */
+export const isSame = (own: Result['quantity'], { quantity }: ParsedQuantity): boolean =>
+  own !== undefined && sameDimension(quantities[own].dimension, quantities[quantity].dimension);
+
+/** The inputs that are numbers. */
+export const movable = ({ subject }: SheetModel): readonly Input[] =>
+  subject.inputs.filter(({ present }) => typeof present === 'number');
+
+/** `box`, `cabinet`: the volume that has a plausible range of its own. */
+export function sizeIn(model: SheetModel, phrase: string): Input | undefined {
+  if (!/^(?:an? |the )?(?:box|cabinet|enclosure)$/i.test(phrase.trim())) return undefined;
+  const volumes = movable(model).filter(({ quantity, isRangeGiven }) => quantity === 'volume' && isRangeGiven);
+  const read = oneOf('box volume', volumes, 'input');
+  return 'wrong' in read ? (volumes.length === 1 ? volumes[0] : undefined) : read;
+}

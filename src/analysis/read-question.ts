@@ -1,13 +1,13 @@
-import { sameDimension } from '../units/dimension.ts';
 import { parseQuantity, type ParsedQuantity } from '../units/parse.ts';
-import { quantities } from '../../functions/quantities.ts';
 import { wordsOf } from './match.ts';
-import { readBest, readCheapest } from './read-best.ts';
-import { oneOf, readInput } from './read-cells.ts';
+import { mayBeOfMany, readBest, readCheapest } from './read-best.ts';
+import { isSame, oneOf, readInput } from './read-cells.ts';
+import { readConditions } from './read-conditions.ts';
+import { readGiven } from './read-given.ts';
 import type { ReadQuestion, Unread } from './read-types.ts';
 import { EVERY, type SeekQuestion, type Target } from './seek-types.ts';
 import type { SheetModel } from './sheet-model.ts';
-import type { Input, Result, SetInput } from './subject-types.ts';
+import type { Result, SetInput } from './subject-types.ts';
 
 const ASKS =
   /^(?:which|what|how\s+(?:many|much|large|big|high|low|long|wide))\s+(.+?)\s+(?:(?:would|will|does|do|can|could|must|should)\s+)?(?:give|make|bring|get|let|put|lead\s+to|mean)s?\s+(.+?)\s*\??$/i;
@@ -23,7 +23,10 @@ export async function readQuestion(model: SheetModel, sentence: string): Promise
     .trim()
     .replaceAll(/\s+/g, ' ')
     .replace(/\s*[?.!]$/, '');
-  return readCheapest(words) ?? (await readBest(model, words)) ?? readSeek(model, words);
+  if (!mayBeOfMany(words)) return readSeek(model, words);
+  const conditions = readConditions(model, words);
+  if ('wrong' in conditions) return conditions;
+  return readCheapest(conditions) ?? (await readBest(model, conditions)) ?? readSeek(model, words);
 }
 
 async function readSeek(model: SheetModel, sentence: string): Promise<ReadQuestion> {
@@ -92,9 +95,6 @@ const aimAt = (result: Result): Pick<Aim, 'result' | 'results'> => ({
   results: [result],
 });
 
-const isSame = (own: Result['quantity'], { quantity }: ParsedQuantity): boolean =>
-  own !== undefined && sameDimension(quantities[own].dimension, quantities[quantity].dimension);
-
 /** `Qtc 0.707`, `Qtc of 0.707`, `an F3 of 45 Hz with 6 L`: the name before the number, and what follows it. */
 function readValue(rest: string): { subject: string; quantity: ParsedQuantity; tail: string } | undefined {
   const [head = '', ...tails] = rest.split(GIVEN);
@@ -130,29 +130,4 @@ function readVerdict(model: SheetModel, phrase: string): Pick<Aim, 'result' | 'r
   if (named.length === 1 && /^verdicts?$/.test(named[0] ?? '')) return { result: EVERY, results: verdicts };
   const verdict = named.length === 0 ? first : oneOf(named.join(' '), verdicts, 'verdict');
   return 'wrong' in verdict ? verdict : aimAt(verdict);
-}
-
-/** `106 dB`, `target 106 dB`, `the box at 12 L`. */
-function readGiven(model: SheetModel, words: string): SetInput | Unread {
-  const [, phrase = '', written = ''] = /^(.*?)\s*([-+−]?[\d.,].*)$/.exec(words.trim()) ?? [];
-  const quantity = parseQuantity(written);
-  if (!quantity)
-    return {
-      wrong: `“${words.trim()}” is no quantity that could be set: give a number with its unit.`,
-      suggestions: [],
-    };
-  const fitting = model.subject.inputs.filter(
-    (each) => typeof each.present === 'number' && isSame(each.quantity, quantity),
-  );
-  const isNamed = wordsOf(phrase).length > 0;
-  const input = (isNamed ? undefined : aimedAt(fitting)) ?? oneOf(isNamed ? phrase : written, fitting, 'input');
-  if ('wrong' in input) return input;
-  return { sheet: input.sheet, cell: input.cell, label: input.label, value: quantity.value, text: written.trim() };
-}
-
-/** A level given without a name is the one aimed at: of several with that label the one that has a name or a range. */
-function aimedAt(inputs: readonly Input[]): Input | undefined {
-  const aimed = inputs.filter(({ label, name }) => wordsOf(`${label} ${name ?? ''}`).includes('target'));
-  const set = aimed.filter(({ name, isRangeGiven }) => name !== undefined || isRangeGiven);
-  return set.length > 0 ? set[0] : aimed[0];
 }

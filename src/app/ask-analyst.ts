@@ -1,4 +1,5 @@
 import type { SetInput, Watch } from '../analysis/subject-types.ts';
+import { typedInto } from '../analysis/typed-into.ts';
 import type { Analyst } from '../analysis/types.ts';
 import type { Answer } from '../components/ask/data.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
@@ -27,16 +28,22 @@ export async function answerTo(
   const { document, subject, wish } = asking;
   const { system } = document;
   const note = noteOf(asking, given);
+  const first = { ...asking, document: typedInto(document, given) };
   const hasVerdicts = subject.results.some(({ kind }) => kind === 'verdict');
   switch (wish.kind) {
     case 'best': {
-      const question = bestQuestion(asking);
-      return bestAnswer(await analyst.optimise(question, watch), question, system, note);
+      const question = bestQuestion(first);
+      return bestAnswer(await analyst.optimise(question, watch), question, given, system, note);
     }
     case 'combine':
       return combinedAnswer(await analyst.combine(combineQuestion(asking), watch), hasVerdicts, system, note);
     case 'cheapest':
-      return cheapestAnswer(await analyst.cheapest(cheapestQuestion(asking, await shelf()), watch), document, note);
+      return cheapestAnswer(
+        await analyst.cheapest(cheapestQuestion(first, await shelf()), watch),
+        given,
+        first.document,
+        note,
+      );
     case 'seek':
       return seekAnswer(await analyst.seek(seekQuestion(asking, given), watch), given, system, note);
     case 'sweep':

@@ -1,16 +1,18 @@
 import type { Optimum } from '../analysis/optimise-types.ts';
+import type { SetInput } from '../analysis/subject-types.ts';
 import type { OptimiseQuestion } from '../analysis/types.ts';
 import { inputWords, listed, resultWords } from '../analysis/words.ts';
 import type { Answer } from '../components/ask/data.ts';
 import type { UnitSystem } from '../document/types.ts';
 import { show } from '../units/show.ts';
 import { standingWords } from './ask-axes.ts';
-import { emptyAnswer, setWords, textTable } from './ask-found.ts';
+import { emptyAnswer, givenSaid, setWords, textTable } from './ask-found.ts';
 
 /** The best within bounds, beside what the sheet holds now. */
 export function bestAnswer(
-  { inputs, result, bounds, found, before, worstBefore, looked }: Optimum,
+  { inputs, result, bounds, limits, found, before, worstBefore, looked }: Optimum,
   { objective, keep }: OptimiseQuestion,
+  given: readonly SetInput[],
   system: UnitSystem,
   note: string,
 ): Answer {
@@ -24,11 +26,21 @@ export function bestAnswer(
   if (!found)
     return {
       ...emptyAnswer,
-      said: `Nowhere within the bounds ${keep === 'good' ? 'is every verdict good' : keep ? 'is no verdict failing' : `has ${result.label} a value`}. ${searched}`,
+      said: [
+        givenSaid(given),
+        `Nowhere within the bounds ${listed([
+          ...(keep ? [keep === 'good' ? 'is every verdict good' : 'is no verdict failing'] : []),
+          ...limits.map((limit) => `is ${limitWords(limit, system)}`),
+          ...(keep || limits.length > 0 ? [] : [`has ${result.label} a value`]),
+        ])}.`,
+        searched,
+      ]
+        .join(' ')
+        .trim(),
       tables: [],
       note,
     };
-  const { set, value, worst } = found;
+  const { set, value, worst, limited } = found;
   const named = { ...result, label: result.label };
   const words = (number: number): string => {
     if (Number.isNaN(number)) return 'no number';
@@ -49,6 +61,7 @@ export function bestAnswer(
   return {
     ...emptyAnswer,
     said: [
+      ...(given.length > 0 ? [givenSaid(given)] : []),
       `${what}: ${words(value)}, ${words(before)} as the sheet stands${kept}.`,
       ...(atEnd.length > 0
         ? [
@@ -57,7 +70,13 @@ export function bestAnswer(
         : []),
       searched,
     ].join(' '),
-    found: [{ words: setWords(set), consequence: `${what} ${words(value)}${kept}`, sets: set }],
+    found: [
+      {
+        words: setWords([...given, ...set]),
+        consequence: `${what} ${words(value)}${kept}`,
+        sets: [...given, ...set],
+      },
+    ],
     tables: [
       {
         table: textTable(
@@ -70,12 +89,25 @@ export function bestAnswer(
               set[index]?.text ?? '',
             ]),
             [what, words(before), words(value)],
+            ...limits.map(({ result: held, ...limit }, index) => [
+              limitWords({ result: held, ...limit }, system),
+              resultWords(held, held.present, system),
+              resultWords(held, limited[index] ?? { kind: 'empty' }, system),
+            ]),
             ...(keep ? [['Verdicts', standingWords[worstBefore], standingWords[worst]]] : []),
           ],
         ),
-        live: [...inputs, ...(objective.kind === 'least' || objective.kind === 'most' ? [result] : [])],
+        live: [
+          ...inputs,
+          objective.kind === 'least' || objective.kind === 'most' ? result : undefined,
+          ...limits.map((limit) => limit.result),
+        ],
       },
     ],
     note,
   };
 }
+
+/** `F3 at most 50 Hz`. */
+const limitWords = ({ result, at, value }: Optimum['limits'][number], system: UnitSystem): string =>
+  `${result.label} at ${at} ${resultWords(result, { kind: 'number', value }, system)}`;

@@ -1,26 +1,33 @@
 import type { Change, Cheapest, CheapestStep } from '../analysis/cheapest-types.ts';
+import type { SetInput } from '../analysis/subject-types.ts';
 import { listed, resultWords } from '../analysis/words.ts';
 import type { Answer, AnswerTable, Place, Setting, Step } from '../components/ask/data.ts';
 import { labelOf } from '../document/labels.ts';
 import { sheetOf } from '../document/sheets.ts';
 import type { OctavoDocument, UnitSystem } from '../document/types.ts';
 import { show } from '../units/show.ts';
-import { emptyAnswer, textTable } from './ask-found.ts';
+import { emptyAnswer, givenSaid, setWords, textTable } from './ask-found.ts';
 
 /** The least that turns what fails, step by step; where nothing does, what leaves the fewest failures. */
-export function cheapestAnswer(cheapest: Cheapest, document: OctavoDocument, note: string): Answer {
+export function cheapestAnswer(
+  cheapest: Cheapest,
+  given: readonly SetInput[],
+  document: OctavoDocument,
+  note: string,
+): Answer {
   const { found, nearest, failing, said } = cheapest;
   const fails =
     failing.length === 0 ? [] : [`${failing.length} fail now: ${listed(failing.map(({ label }) => `“${label}”`))}.`];
   return {
     ...emptyAnswer,
-    said: [...fails, said].join(' '),
+    said: [givenSaid(given), ...fails, said].join(' ').trim(),
     found: [
       ...(found
         ? [
             {
               ...doing(
                 found.steps.map(({ change }) => change),
+                given,
                 document,
               ),
               consequence: costWords(cheapest, document),
@@ -30,7 +37,7 @@ export function cheapestAnswer(cheapest: Cheapest, document: OctavoDocument, not
       ...(nearest
         ? [
             {
-              ...doing(nearest.changes, document),
+              ...doing(nearest.changes, given, document),
               consequence: `Nearest: leaves ${listed(nearest.left.map(({ label }) => `“${label}”`))}`,
             },
           ]
@@ -42,16 +49,19 @@ export function cheapestAnswer(cheapest: Cheapest, document: OctavoDocument, not
   };
 }
 
-const doing = (changes: readonly Change[], document: OctavoDocument) => ({
-  words: listed(changes.map(({ words }) => words)),
-  sets: changes.flatMap(({ texts }) =>
-    texts.map(({ sheet, cell, text }): Setting => ({
-      sheet,
-      cell,
-      text,
-      label: labelOf(sheetOf(document, sheet), cell),
-    })),
-  ),
+const doing = (changes: readonly Change[], given: readonly SetInput[], document: OctavoDocument) => ({
+  words: listed([...(given.length > 0 ? [setWords(given)] : []), ...changes.map(({ words }) => words)]),
+  sets: [
+    ...given,
+    ...changes.flatMap(({ texts }) =>
+      texts.map(({ sheet, cell, text }): Setting => ({
+        sheet,
+        cell,
+        text,
+        label: labelOf(sheetOf(document, sheet), cell),
+      })),
+    ),
+  ],
 });
 
 function costWords({ found, counting }: Cheapest, { system }: OctavoDocument): string {

@@ -1,12 +1,12 @@
 import { QuestionError } from '../analysis/place-error.ts';
-import type { Objective } from '../analysis/optimise-types.ts';
+import type { Bound, Objective } from '../analysis/optimise-types.ts';
 import { typedValue, typedValues } from '../analysis/typed-value.ts';
 import type { CheapestQuestion, CombineQuestion, OptimiseQuestion } from '../analysis/types.ts';
-import type { Varied } from '../components/ask/data.ts';
+import type { LimitWish, Varied } from '../components/ask/data.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import { placeOf } from '../engine/cell-index.ts';
 import { rangeOf, targetOf, whole, type Asking } from './ask-question.ts';
-import { inputOf, resultOf } from './ask-wish.ts';
+import { inputOf, resultOf, unitOf } from './ask-wish.ts';
 
 export function bestQuestion(asking: Asking): OptimiseQuestion {
   const { document, wish } = asking;
@@ -17,8 +17,15 @@ export function bestQuestion(asking: Asking): OptimiseQuestion {
       return { ...placeOf(varied.id), ...(range && { range }) };
     }),
     objective: objectiveOf(asking),
+    ...(wish.limits.length > 0 && { limits: wish.limits.map((limit) => limitOf(asking, limit)) }),
     ...(wish.keep !== 'any' && { keep: wish.keep }),
   };
+}
+
+function limitOf({ document, subject }: Asking, { id, at, text }: LimitWish): Bound {
+  const result = resultOf(subject, id);
+  if (!result) throw new QuestionError('Choose a result: a cell with a formula.');
+  return { ...placeOf(id), at, value: typedValue(text, { ...result, unit: unitOf(result, document) }) };
 }
 
 function objectiveOf(asking: Asking): Objective {

@@ -14,6 +14,8 @@ export function noteOf({ document, subject, wish }: Asking, given: readonly SetI
   const values = wish[variedIn(wish.kind)].map(({ label, values: typed, price = '' }) =>
     [`${label}: ${typed}`, ...(price.trim() === '' ? [] : [`one costs ${price}`])].join(', '),
   );
+  const set = given.map(({ label, text }) => `${label} ${text}`);
+  const limits = wish.limits.map(({ label, at, text }) => `${label} at ${at} ${text}`);
   const kept = { good: 'every verdict good', clear: 'no verdict failing', any: 'verdicts left aside' }[wish.keep];
   const aim = {
     least: [],
@@ -22,12 +24,8 @@ export function noteOf({ document, subject, wish }: Asking, given: readonly SetI
     flattest: [`between ${wish.band.join(' and ')}`],
   }[wish.aim];
   const parts: Readonly<Record<Wish['kind'], readonly string[]>> = {
-    seek: [
-      `${result} to ${wish.target || 'good'}`,
-      range(wish.input),
-      ...given.map(({ label, text }) => `${label} ${text}`),
-    ],
-    best: [`${result}: ${[aims[wish.aim], ...aim].join(' ')}`, ...wish.varied.map(range), kept],
+    seek: [`${result} to ${wish.target || 'good'}`, range(wish.input), ...set],
+    best: [`${result}: ${[aims[wish.aim], ...aim].join(' ')}`, ...wish.varied.map(range), ...limits, kept, ...set],
     combine: [...values, `${result}, ${wish.order} first`, `${wish.rows} rows`, kept],
     cheapest: [
       ...wish.drivers,
@@ -36,6 +34,7 @@ export function noteOf({ document, subject, wish }: Asking, given: readonly SetI
       `up to ${wish.changes} changes`,
       wish.isOwnShelf ? 'own drivers' : 'the whole shelf',
       wish.keep === 'clear' ? 'clear of failure' : 'good',
+      ...set,
     ],
     sweep: [result, range(wish.input), `${wish.steps} values`],
     map: [result, range(wish.input), range(wish.second), `${wish.steps} points each way`],

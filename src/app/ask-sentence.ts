@@ -35,15 +35,19 @@ export async function readSentence(
     case 'seek':
       return soughtIn(read.question, document, subject);
     case 'best':
-      return { wish: bestIn(read.question, document, subject), given: [] };
+      return {
+        wish: { ...bestIn(read.question, document, subject), given: setWords(read.given) },
+        given: read.given,
+      };
     case 'cheapest':
       return {
         wish: {
           kind: 'cheapest',
           cost: typeof read.cost === 'string' ? read.cost : keyOf(read.cost),
           keep: read.orCaution ? 'clear' : 'good',
+          given: setWords(read.given),
         },
-        given: [],
+        given: read.given,
       };
   }
 }
@@ -68,7 +72,7 @@ function soughtIn(
 }
 
 function bestIn(
-  { inputs, objective, keep }: OptimiseQuestion,
+  { inputs, objective, keep, limits = [] }: OptimiseQuestion,
   document: OctavoDocument,
   subject: Subject,
 ): Partial<Wish> {
@@ -80,6 +84,10 @@ function bestIn(
     ...(objective.kind === 'nearest' && { target: typedFor(result, objective.target, document, subject) }),
     ...(objective.kind === 'flattest' && { band: [`${objective.from} Hz`, `${objective.to} Hz`] as const }),
     keep: keep ?? 'any',
+    limits: limits.map(({ at, value, ...place }) => {
+      const id = keyOf(place);
+      return { id, label: resultOf(subject, id)?.label ?? '', at, text: typedFor(id, value, document, subject) };
+    }),
     varied: inputs.flatMap(({ range, ...place }) => {
       const input = inputOf(subject, keyOf(place));
       return input ? [variedOf({ ...input, ...(range && { range }) })] : [];

@@ -60,6 +60,7 @@ export function firstWish(document: OctavoDocument, subject: Subject, at: Place)
     ...variedFirst(document, [...(here ? [here] : []), ...likely, ...movable]),
     aim: 'least',
     band: ['50 Hz', '200 Hz'],
+    limits: [],
     keep: 'good',
     listed: [],
     order: 'least',
@@ -183,6 +184,7 @@ export function choicesOf(
     listed: subject.results
       .filter((each) => ['number', 'verdict'].includes(each.kind) && !listed.has(keyOf(each)))
       .map((each) => choice(each)),
+    numbers: subject.results.filter(({ kind }) => kind === 'number').map((each) => choice(each)),
     drivers: driverNames(document),
     costs: [
       { id: 'money', label: 'money', group: 'Counted' },

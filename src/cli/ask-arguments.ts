@@ -24,7 +24,8 @@ export const questionUsage = `Questions over a whole sheet; cells as NAME, B4 or
   calc FILE combine --vary 'Volume=8 L,10 L' --vary 'NAME=FROM..TO/COUNT' --result NAME ...
                     [--least NAME or --most NAME] [--works] [--rows 20]   every combination, the best given
   calc FILE best    --vary 'Volume=5 L..20 L' ... --least NAME or --most NAME or --nearest NAME=VALUE
-                    or --flat CURVE --band '50 Hz..200 Hz' [--good or --clear (of failure)]   the best within bounds
+                    or --flat CURVE --band '50 Hz..200 Hz' [--limit 'NAME<=Q' ...] [--good or --clear (of failure)]
+                    the best within bounds
   calc FILE cheapest  [--driver NAME ...] [--part NAME ...] [--series E12] [--vary 'NAME=VALUES' ...]
                     [--price 'NAME=4 + 0.9 * value' ...] [--cost money|changes|NAME] [--changes 2] [--clear]
                     [--shelf FILE]   what turns every failure; a part costs what its price says of the number that is
@@ -49,7 +50,7 @@ const known: Readonly<Record<QuestionWord, readonly string[]>> = {
   drives: ['result', 'input'],
   map: ['across', 'up', 'result', 'verdict'],
   combine: ['vary', 'result', 'least', 'most', 'works', 'rows'],
-  best: ['vary', 'least', 'most', 'nearest', 'flat', 'band', 'good', 'clear'],
+  best: ['vary', 'least', 'most', 'nearest', 'flat', 'band', 'limit', 'good', 'clear'],
   cheapest: ['driver', 'part', 'series', 'vary', 'price', 'cost', 'changes', 'clear', 'shelf'],
   shortlist: ['wish', 'ways', 'price', 'reach', 'box', 'plays', 'works', 'ranking', 'rule', 'rows', 'shelf'],
 };

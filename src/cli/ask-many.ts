@@ -1,8 +1,8 @@
 import { createAnalyst } from '../analysis/analyst.ts';
 import type { CheapestQuestion, PricedSetting } from '../analysis/cheapest-types.ts';
 import type { Varied } from '../analysis/combine-types.ts';
-import type { Objective } from '../analysis/optimise-types.ts';
-import { placeError } from '../analysis/place-error.ts';
+import type { Bound, Objective } from '../analysis/optimise-types.ts';
+import { placeError, QuestionError } from '../analysis/place-error.ts';
 import { subjectOf } from '../analysis/subject.ts';
 import { typedValue, typedValues } from '../analysis/typed-value.ts';
 import type { Span } from '../analysis/types.ts';
@@ -10,6 +10,7 @@ import type { DriverEntry } from '../document/shelf/entry.ts';
 import { namedDrivers } from '../document/take-over/drivers.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { keyOf } from '../engine/cell-index.ts';
+import { parseQuantity } from '../units/parse.ts';
 import { seriesNames } from '../../functions/electrical/preferred.ts';
 import type { QuestionWord } from './ask-arguments.ts';
 import { cellAt, endsOf, namedPart, type Flags } from './ask-flags.ts';
@@ -44,6 +45,7 @@ export async function askMany(
           return { ...cellAt(document, name), ...(ends !== undefined && { range: endsOf(ends, 'vary') }) };
         }),
         objective: objectiveOf(document, flags),
+        ...(flags.has('limit') && { limits: flags.all('limit').map((text) => limitOf(document, text)) }),
         ...(flags.has('good') ? { keep: 'good' as const } : flags.has('clear') ? { keep: 'clear' as const } : {}),
       });
     case 'cheapest':
@@ -101,6 +103,15 @@ function objectiveOf(document: OctavoDocument, flags: Flags): Objective {
   return flags.has('most')
     ? { kind: 'most', result: flags.cell('most') }
     : { kind: 'least', result: flags.cell('least') };
+}
+
+/** `Fall3<=50 Hz`. */
+function limitOf(document: OctavoDocument, text: string): Bound {
+  const [, name = '', sign, written = ''] = /^(.+?)\s*([<>])=?\s*(.+)$/.exec(text) ?? [];
+  const value = parseQuantity(written)?.value;
+  if (sign === undefined || value === undefined)
+    throw new QuestionError(`--limit wants NAME<=Q or NAME>=Q, as in 'Fall3<=50 Hz', but got “${text}”.`);
+  return { ...cellAt(document, name), at: sign === '<' ? 'most' : 'least', value };
 }
 
 /** All drivers of the document may be changed where none is named. */

@@ -1,5 +1,6 @@
 import { createAnalyst } from '../analysis/analyst.ts';
 import { QuestionError } from '../analysis/place-error.ts';
+import { typedInto } from '../analysis/typed-into.ts';
 import type { CauseName, SeekQuestion, Spread } from '../analysis/types.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import type { OctavoDocument } from '../document/types.ts';
@@ -61,9 +62,16 @@ async function sought(document: OctavoDocument, flags: Flags, shelf: readonly Dr
     case 'seek':
       return analyst.seek(read.question);
     case 'best':
-      return analyst.optimise(read.question);
+      return { given: read.given, ...(await analyst.optimise(read.question)) };
     case 'cheapest':
-      return analyst.cheapest({ ...cheapestQuestion(document, flags, shelf), ...read });
+      return {
+        given: read.given,
+        ...(await analyst.cheapest({
+          ...cheapestQuestion(typedInto(document, read.given), flags, shelf),
+          cost: read.cost,
+          ...(read.orCaution && { orCaution: true }),
+        })),
+      };
   }
 }
 

@@ -130,6 +130,27 @@ test('where nothing keeps the verdicts nothing is called found', async () => {
   );
 }, 60_000);
 
+test('a bound on a result is kept: the smallest box for a Qtc, and what none keeps is not found', async () => {
+  // Small (1972): Vb = Vas/((Qtc/Qts)² − 1).
+  const document = documentOf({ A1: '40 L', B1: '=CLOSED.QTC(0.4,30 L,A1)', B2: '=A1*1' });
+  const question = (bound: 'least' | 'most', value: number, kind: 'least' | 'most'): OptimiseQuestion => ({
+    document,
+    inputs: [{ ...at('A1'), range: [1e-3, 0.2] }],
+    objective: { kind, result: at('B2') },
+    limits: [{ ...at('B1'), at: bound, value }],
+  });
+  const volumeFor = (qtc: number): number => 30e-3 / ((qtc / 0.4) ** 2 - 1);
+  const smallest = await answered(question('most', 0.8, 'least'));
+  expect((smallest.found?.value ?? 0) / volumeFor(0.8)).toBeGreaterThanOrEqual(1 - 1e-9);
+  expect((smallest.found?.value ?? 0) / volumeFor(0.8)).toBeLessThan(1.01);
+  const [qtc] = smallest.found?.limited ?? [];
+  expect(qtc?.kind === 'number' && qtc.value <= 0.8).toBe(true);
+  const largest = await answered(question('least', 0.7, 'most'));
+  expect((largest.found?.value ?? 0) / volumeFor(0.7)).toBeLessThanOrEqual(1 + 1e-9);
+  expect((largest.found?.value ?? 0) / volumeFor(0.7)).toBeGreaterThan(0.99);
+  expect((await answered(question('most', 0.3, 'least'))).found).toBeUndefined();
+});
+
 test('bounds, results and too many inputs are refused with the reason; one given up ends', async () => {
   const document = templateNamed('closed-box-bench');
   const volume = named(document, 'Volume');

@@ -52,9 +52,9 @@ test.each([
 });
 
 test.each([
-  ['cheapest change', { kind: 'cheapest', cost: 'money' }],
-  ['What is the cheapest change that makes every verdict good?', { kind: 'cheapest', cost: 'money' }],
-  ['fewest changes that pass', { kind: 'cheapest', cost: 'changes', orCaution: true }],
+  ['cheapest change', { kind: 'cheapest', cost: 'money', given: [] }],
+  ['What is the cheapest change that makes every verdict good?', { kind: 'cheapest', cost: 'money', given: [] }],
+  ['fewest changes that pass', { kind: 'cheapest', cost: 'changes', orCaution: true, given: [] }],
 ])('“%s” asks for changes', async (sentence, wanted) => {
   expect(await read(box, sentence)).toEqual(wanted);
 });
@@ -73,7 +73,6 @@ test.each([
   ['best Fall3 by Volume', 'lowest or the highest'],
   ['lowest Bananas by Volume', 'No result that fits'],
   ['lowest Fall3 by Bananas', 'No input that fits'],
-  ['smallest box at 106 dB that keeps every verdict', 'No result that fits'],
 ])('“%s” asks back', async (sentence, wrong) => {
   const asked = await read(box, sentence);
   expect('wrong' in asked && asked.wrong).toContain(wrong);

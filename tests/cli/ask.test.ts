@@ -95,6 +95,16 @@ test('a sentence may ask for the best, and for the cheapest change', async () =>
   expect((JSON.parse(change.out) as { said: string }).said).toMatch(/Nothing fails|Found|Not found/);
 });
 
+test('a bound on a result, by flag and by sentence', async () => {
+  const flags = await outcome(box, 'best', '--vary', 'Volume', '--least', 'Volume', '--limit', 'Qtc<=0.8');
+  const words = await outcome(box, 'seek', '--ask', 'smallest box with Qtc at most 0.8');
+  const found = (text: string) => (JSON.parse(text) as { found: { set: { text: string }[] } }).found.set[0]?.text;
+  expect(found(words.out)).toMatch(/^8\.\d+ L$/);
+  expect(found(words.out)).toBe(found(flags.out));
+  const set = await outcome('two-driver-check', 'seek', '--ask', 'fewest changes that pass at 80 dB');
+  expect(JSON.parse(set.out)).toMatchObject({ given: [{ text: '80 dB' }] });
+});
+
 test('what is nearest to a number, and changes counted by a price of the sheet', async () => {
   const nearest = await outcome(box, 'best', '--vary', 'Volume', '--nearest', 'Qtc=0.8');
   const { found } = JSON.parse(nearest.out) as { found: { result: { value: number } } };
@@ -121,6 +131,7 @@ test('a shelf is shortlisted, and the cheapest change is told in words', async (
 
 test.each([
   [['two-driver-check', 'shortlist', '--ways', '4'], 'one of 2, 3'],
+  [[box, 'best', '--vary', 'Volume', '--least', 'Volume', '--limit', 'Qtc'], 'NAME<=Q'],
   [['two-driver-check', 'cheapest', '--shelf', 'none.json'], 'There is no file'],
   [[box, 'combine', '--vary', 'Volume', '--result', 'Qtc'], 'NAME=VALUES'],
   [[box, 'best', '--vary', 'Volume=5 L', '--least', 'Qtc'], 'no two ends'],

@@ -1,8 +1,18 @@
-import { LitElement, html, nothing, type TemplateResult } from 'lit';
+import { LitElement, html, type TemplateResult } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { shelfStyles } from '../shelf/styles.ts';
 import { kinds, type Choices, type Kind, type Wish } from './data.ts';
-import { addField, cellField, endFields, resultField, targetField, textField, tickField, wordField } from './fields.ts';
+import {
+  addField,
+  cellField,
+  endFields,
+  givenField,
+  resultField,
+  targetField,
+  textField,
+  tickField,
+  wordField,
+} from './fields.ts';
 import { bestFields, cheapestFields, combineFields } from './many-fields.ts';
 import { askStyles } from './styles.ts';
 
@@ -97,15 +107,7 @@ export class AskForm extends LitElement {
               )
             : targetField(choices, wish, change)
         }
-        ${this.#moved('By moving', 'input')}
-        ${
-          wish.given === ''
-            ? nothing
-            : html`<span class="bar"
-                >with ${wish.given}
-                <button type="button" @click=${() => change({ given: '' })}>Leave that out</button></span
-              >`
-        }`;
+        ${this.#moved('By moving', 'input')} ${givenField(wish, change)}`;
       case 'best':
         return bestFields(many);
       case 'cheapest':

@@ -53,6 +53,14 @@ export const aims = {
 } as const;
 export type Aim = keyof typeof aims;
 
+/** A result that is to be kept at least, or at most, at what is typed. */
+export interface LimitWish {
+  readonly id: string;
+  readonly label: string;
+  readonly at: 'least' | 'most';
+  readonly text: string;
+}
+
 /** What spreads: the causes behind a driver, or one input; shares as typed (`3 %`) or amounts (`0.3 L`). */
 export interface SpreadWish {
   readonly id: string;
@@ -83,6 +91,8 @@ export interface Wish {
   readonly aim: Aim;
   /** Between which frequencies a curve is to be flat. */
   readonly band: readonly [from: string, to: string];
+  /** What results keep while the best is looked for. */
+  readonly limits: readonly LimitWish[];
   /** What becomes of the verdicts: all good, none fails, or whatever comes. */
   readonly keep: 'good' | 'clear' | 'any';
   /** Results that stand in the table of combinations beside the one that ranks them. */
@@ -108,6 +118,8 @@ export interface Choices {
   readonly varied: readonly CellChoice[];
   /** What could stand in the table beside what does. */
   readonly listed: readonly CellChoice[];
+  /** The results that are numbers. */
+  readonly numbers: readonly CellChoice[];
   /** The names of all drivers of the document. */
   readonly drivers: readonly string[];
   /** What changes could be counted by. */

@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import type { CellChoice, Choices, Moved, Wish } from './data.ts';
 
 /** Tells what changed in the form. */
@@ -86,3 +86,11 @@ export const targetField = (choices: Choices, { target }: Wish, change: Change):
   textField(choices.unit === '' ? 'Shall be' : `Shall be, in ${choices.unit}`, target, (value) =>
     change({ target: value }),
   );
+
+/** Inputs that are set to something else first. */
+export const givenField = ({ given }: Wish, change: Change): TemplateResult | typeof nothing =>
+  given === ''
+    ? nothing
+    : html`<span class="bar"
+        >with ${given} <button type="button" @click=${() => change({ given: '' })}>Leave that out</button></span
+      >`;

@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { aims, variedIn, type Choices, type Varied, type Wish } from './data.ts';
+import { aims, variedIn, type Choices, type LimitWish, type Varied, type Wish } from './data.ts';
 import {
   addField,
   cellField,
   endFields,
+  givenField,
   resultField,
   targetField,
   textField,
@@ -40,8 +41,39 @@ export const bestFields = (many: Many): TemplateResult => {
     keep,
     (word) => change({ keep: word }),
   )}
-  ${variedRows(many, 'May move', (varied, type) => html`${endFields(varied.label, varied, type)}`)}`;
+  ${limitRows(many)} ${variedRows(many, 'May move', (varied, type) => html`${endFields(varied.label, varied, type)}`)}
+  ${givenField(wish, change)}`;
 };
+
+/** A row for each result that is to be kept above or below something, and a choice of one more. */
+function limitRows({ wish: { limits }, choices, change }: Many): TemplateResult {
+  return html`${limits.map((each) => {
+    const type = (part: Partial<LimitWish>): void =>
+      change({ limits: limits.map((other) => (other === each ? { ...each, ...part } : other)) });
+    return html`<fieldset>
+      <legend>Kept: ${each.label}</legend>
+      <div class="bar">
+        ${wordField('stays', { least: 'at least', most: 'at most' }, each.at, (at) => type({ at }))}
+        ${textField('so much', each.text, (text) => type({ text }), `${each.label} stays so much`)}
+        <button
+          type="button"
+          aria-label=${`Leave out ${each.label}`}
+          @click=${() => change({ limits: limits.filter((other) => other !== each) })}
+        >
+          Leave out
+        </button>
+      </div>
+    </fieldset>`;
+  })}
+  ${addField(
+    'Keep a result too',
+    choices.numbers.filter(({ id }) => !limits.some((each) => each.id === id)),
+    (id) => {
+      const label = choices.numbers.find((each) => each.id === id)?.label ?? '';
+      change({ limits: [...limits, { id, label, at: 'most', text: '' }] });
+    },
+  )}`;
+}
 
 /** Every combination of some values, ranked. */
 export const combineFields = (many: Many): TemplateResult => {
@@ -110,7 +142,8 @@ export const cheapestFields = (many: Many): TemplateResult => {
     many,
     'May be set',
     (varied, type) => html`${valuesField(varied, type)} ${cost === 'money' ? priceField(varied, type) : nothing}`,
-  )}`;
+  )}
+  ${givenField(wish, change)}`;
 };
 
 const priceField = ({ label, price = '', unit = '' }: Varied, type: (part: Partial<Varied>) => void): TemplateResult =>
