@@ -9,7 +9,7 @@ import { learnActions } from './run-action.ts';
 export { fitRows } from '../components/grid/fit-rows.ts';
 export { runGridMenu } from './grid-menu-acts.ts';
 export { openPage } from './open-pages.ts';
-export { offersTour } from './tour-offer.ts';
+export { beginPage } from './begin-page.ts';
 
 learnActions(actions);
 learnPasting(opensAsSheet);

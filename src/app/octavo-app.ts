@@ -250,7 +250,7 @@ export class OctavoApp extends LitElement implements AppHost {
 
   async #fetchRest(): Promise<void> {
     this.rest = await import('./after-first-paint.ts');
-    this.tourOffered = this.rest.offersTour();
+    this.tourOffered = this.rest.beginPage(this);
   }
 
   readonly #key = (event: KeyboardEvent): void => {

@@ -35,6 +35,12 @@ async function backTo(name: string): Promise<void> {
   throw new Error(`Shift+Tab does not lead to “${name}”.`);
 }
 
+test('the sheet takes keys as soon as it stands', async () => {
+  expect(await focused()).toBe('Two drivers');
+  await person.press('ArrowDown');
+  await person.seen('>>> sheet-grid >>> [role=grid][aria-activedescendant="cell-D25"]');
+});
+
 /** The main job with no pointer anywhere: two drivers, the verdict, a tweak, another tweeter beside it, home again. */
 test('both drivers are typed, and the verdict read', async () => {
   await person.type('B4', ...typedDriver('W-130 A'));
