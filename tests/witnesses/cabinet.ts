@@ -1,4 +1,4 @@
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const hand = { source: 'worked by hand from the geometry', confirmed: 'computed' } as const;
 
@@ -69,7 +69,7 @@ export const cabinetWitnesses: readonly Witness[] = [
     source: 'tan 10° = 0.176327: half the base over the height',
     confirmed: 'computed',
   },
-  { formula: '=CABINET.SHEETS("360 mm", "220 mm", "280 mm", "15 mm")', gives: 1, ...hand },
-  { formula: '=BASKET.TOTAL("Coil", 3, QTY("4 ¤"), "6 ¤", 0.1)', gives: 22, ...hand },
-  { formula: '=BASKET.SHARE("Wood", "Sheet", 2, QTY("30 ¤"), "wood")', gives: 1, ...hand },
+  { formula: '=CABINET.SHEETS("360 mm", "220 mm", "280 mm", "15 mm")', gives: 1, within: exactly, ...hand },
+  { formula: '=BASKET.TOTAL("Coil", 3, QTY("4 ¤"), "6 ¤", 0.1)', gives: 22, within: exactly, ...hand },
+  { formula: '=BASKET.SHARE("Wood", "Sheet", 2, QTY("30 ¤"), "wood")', gives: 1, within: exactly, ...hand },
 ];

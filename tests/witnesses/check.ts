@@ -1,4 +1,4 @@
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const compared = { source: 'comparison of the numbers, by hand', confirmed: 'computed' } as const;
 
@@ -31,6 +31,7 @@ export const checkWitnesses: readonly Witness[] = [
   {
     formula: '=CHECK.COUNT("good", CHECK.AT_LEAST(3, 2, , "Ratio"))',
     gives: 1,
+    within: exactly,
     source: 'counted by hand',
     confirmed: 'computed',
   },

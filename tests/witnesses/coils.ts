@@ -1,4 +1,4 @@
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const brooks = {
   source: 'Brooks coil, L = 1.6994·10⁻⁶·a·N² (Grover 1946), solved with scipy',
@@ -80,10 +80,16 @@ export const coilsWitnesses: readonly Witness[] = [
   },
   { formula: '=CABLE.LOSS("10 m", "1.5 mm²", "4 Ω")', gives: 0.48536111, within: { absolute: 1e-5 }, ...byHand },
   { formula: '=CABLE.DAMPING("5 m", "2.5 mm²", "8 Ω")', gives: 116.00255, within: { relative: 1e-5 }, ...byHand },
-  { formula: '=STANDARD.NEAREST("2.78 Ω", "E12")', gives: 2.7, ...preferred },
-  { formula: '=STANDARD.BELOW("7.27 Ω", "E12")', gives: 6.8, ...preferred },
-  { formula: '=STANDARD.ABOVE("7.27 Ω", "E12")', gives: 8.2, ...preferred },
-  { formula: '=STANDARD.TOLERANCE("E24")', gives: 0.05, source: 'IEC 60063: E24 for 5 %', confirmed: 'read' },
+  { formula: '=STANDARD.NEAREST("2.78 Ω", "E12")', gives: 2.7, within: exactly, ...preferred },
+  { formula: '=STANDARD.BELOW("7.27 Ω", "E12")', gives: 6.8, within: exactly, ...preferred },
+  { formula: '=STANDARD.ABOVE("7.27 Ω", "E12")', gives: 8.2, within: exactly, ...preferred },
+  {
+    formula: '=STANDARD.TOLERANCE("E24")',
+    gives: 0.05,
+    within: exactly,
+    source: 'IEC 60063: E24 for 5 %',
+    confirmed: 'read',
+  },
   {
     formula: '=TABLE.AT(STANDARD.PAIRS("2.5 Ω"), 1, "Together", 1 Ω)',
     vouches: ['STANDARD.PAIRS'],

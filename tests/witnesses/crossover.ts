@@ -1,5 +1,5 @@
 import { highPass, tweeter } from './subjects.ts';
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const byHand = { source: 'worked by hand', confirmed: 'computed' } as const;
 const kirchhoff = {
@@ -146,7 +146,12 @@ export const crossoverWitnesses: readonly Witness[] = [
     source: '2R/ω, by hand',
     confirmed: 'computed',
   },
-  { formula: '=NETWORK.COIL_RESISTANCE(NETWORK.LOW("LR2", "1900 Hz", "6.3 ohm", "0.3 ohm"))', gives: 0.3, ...asPut },
+  {
+    formula: '=NETWORK.COIL_RESISTANCE(NETWORK.LOW("LR2", "1900 Hz", "6.3 ohm", "0.3 ohm"))',
+    gives: 0.3,
+    within: exactly,
+    ...asPut,
+  },
   {
     formula: '=NETWORK.CAPACITOR(NETWORK.LOW("LR2", "1900 Hz", "6.3 ohm", "0.3 ohm"))',
     gives: 6.6480762e-6,
@@ -154,11 +159,12 @@ export const crossoverWitnesses: readonly Witness[] = [
     source: '1/(2ωR), by hand',
     confirmed: 'computed',
   },
-  { formula: '=NETWORK.RESISTOR(NETWORK.PAD("2.7 ohm", "6.8 ohm"), 2)', gives: 6.8, ...asPut },
+  { formula: '=NETWORK.RESISTOR(NETWORK.PAD("2.7 ohm", "6.8 ohm"), 2)', gives: 6.8, within: exactly, ...asPut },
   {
     formula: '=NETWORK.COIL(NETWORK.CHANGE(NETWORK.LOW("LR2", "1900 Hz", "6.3 ohm", "0.3 ohm"), "coil", 1, "1.2 mH"))',
     vouches: ['NETWORK.CHANGE'],
     gives: 0.0012,
+    within: exactly,
     ...asPut,
   },
   {

@@ -1,5 +1,5 @@
 import { woofer } from './subjects.ts';
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const byHand = { source: 'worked by hand', confirmed: 'computed' } as const;
 
@@ -8,12 +8,14 @@ export const curveWitnesses: readonly Witness[] = [
     formula: '=CURVE.AT(CURVE.READ(1 kHz, 90 dB), "500 Hz")',
     vouches: ['CURVE.READ', 'CURVE.AT'],
     gives: 90,
+    within: exactly,
     source: 'a level that is the same everywhere',
     confirmed: 'computed',
   },
   {
     formula: '=CURVE.COLUMN(CURVE.READ(1 kHz, 90 dB), 500 Hz)',
     gives: 90,
+    within: exactly,
     source: 'a level that is the same everywhere',
     confirmed: 'computed',
   },
@@ -92,18 +94,21 @@ export const curveWitnesses: readonly Witness[] = [
     formula: '=CURVE.AT(CURVE.DIFFERENCE(CURVE.READ(1 kHz, 90 dB), CURVE.READ(1 kHz, 80 dB)), "1 kHz")',
     vouches: ['CURVE.DIFFERENCE'],
     gives: 10,
+    within: exactly,
     ...byHand,
   },
   {
     formula: '=CURVE.AT(CURVE.SHIFT(CURVE.READ(1 kHz, 90 dB), "-5.3 dB"), "1 kHz")',
     vouches: ['CURVE.SHIFT'],
     gives: 84.7,
+    within: exactly,
     ...byHand,
   },
   {
     formula: '=CURVE.LIMIT(CURVE.READ(1 kHz, 90 dB), "100 Hz", "2 kHz")',
     field: 'to',
     gives: 2000,
+    within: exactly,
     source: 'as asked for',
     confirmed: 'computed',
   },
@@ -120,12 +125,14 @@ export const curveWitnesses: readonly Witness[] = [
       '=CURVE.AT(CURVE.DIVIDE(CURVE.READ(1 kHz, 6 Ω, "resistance"), CURVE.READ(1 kHz, 4 Ω, "resistance")), "1 kHz")',
     vouches: ['CURVE.DIVIDE'],
     gives: 1.5,
+    within: exactly,
     ...byHand,
   },
   {
     formula: '=CURVE.AT(CURVE.SCALE(CURVE.READ(1 kHz, 6 Ω, "resistance"), 2), "1 kHz")',
     vouches: ['CURVE.SCALE'],
     gives: 12,
+    within: exactly,
     ...byHand,
   },
   {

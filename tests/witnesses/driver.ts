@@ -1,5 +1,5 @@
 import { woofer } from './subjects.ts';
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const closedBound = {
   source: 'bound of the closed box computed independently with scipy',
@@ -113,6 +113,7 @@ export const driverWitnesses: readonly Witness[] = [
     cells: { A1: 'Fs', B1: '35 Hz', A2: 'Qms', B2: '5', A3: 'Qes', B3: '0.5', A4: 'Qts', B4: '0.40' },
     vouches: ['DRIVER.AUDIT'],
     gives: 1,
+    within: exactly,
     source: 'one relation, Qts from Qms and Qes, is broken: 0.4545 against 0.40, by hand',
     confirmed: 'computed',
   },

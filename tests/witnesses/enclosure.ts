@@ -1,5 +1,5 @@
 import { bandpass, closed, radiator, vented, woofer } from './subjects.ts';
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const byHand = { source: 'worked by hand', confirmed: 'computed' } as const;
 const evenPowers = {
@@ -66,7 +66,7 @@ export const enclosureWitnesses: readonly Witness[] = [
     source: 'Qts of the Butterworth box, computed independently with scipy, back to Qes·(Re + R)/Re',
     confirmed: 'computed',
   },
-  { formula: `=${vented}`, field: 'tuning', gives: 39.6, source: 'as put in', confirmed: 'computed' },
+  { formula: `=${vented}`, field: 'tuning', gives: 39.6, within: exactly, source: 'as put in', confirmed: 'computed' },
   {
     formula: '=RADIATOR.MASS("12 L", "42 Hz", "210 cm2", "0.9 mm/N")',
     gives: 0.090792725,

@@ -1,5 +1,5 @@
 import { low, woofer } from './subjects.ts';
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const byHand = { source: 'worked by hand', confirmed: 'computed' } as const;
 const limited = {
@@ -44,7 +44,7 @@ export const levelWitnesses: readonly Witness[] = [
     ...byHand,
   },
   { formula: '=LEVEL.HEADROOM("100 W", "47 W")', gives: 3.2790214, within: { relative: 1e-6 }, ...byHand },
-  { formula: '=LEVEL.CLIP_VOLTS("50 W", "8 ohm")', gives: 20, ...byHand },
+  { formula: '=LEVEL.CLIP_VOLTS("50 W", "8 ohm")', gives: 20, within: exactly, ...byHand },
   {
     formula:
       '=TABLE.AT(LEVEL.LEDGER("89.2 dB", "2.83 V", "8 ohm", "4.5 dB", 0, "2.8 m", "3 dB", "3 dB", "100 dB", "100 W"), 6, "Level", 1 dB)',
@@ -101,6 +101,7 @@ export const levelWitnesses: readonly Witness[] = [
     formula: '=CURVE.AT(LIMIT.LOWEST(CURVE.READ(1 kHz, 90 dB), CURVE.READ(1 kHz, 80 dB)), "1 kHz")',
     vouches: ['LIMIT.LOWEST'],
     gives: 80,
+    within: exactly,
     ...straight,
   },
   {
@@ -114,6 +115,7 @@ export const levelWitnesses: readonly Witness[] = [
       '=TABLE.AT(LIMIT.MAP("100 Hz", "1 kHz", CURVE.READ(1 kHz, 90 dB), CURVE.READ(1 kHz, 80 dB)), 1, "Lowest level", 1 dB)',
     vouches: ['LIMIT.MAP'],
     gives: 80,
+    within: exactly,
     ...straight,
   },
   { formula: '=CREST.POWER("100 W", "12 dB")', gives: 12.619147, within: { relative: 1e-6 }, ...byHand },
@@ -129,18 +131,21 @@ export const levelWitnesses: readonly Witness[] = [
   {
     formula: '=HEARING.TIME("94 dB")',
     gives: 3600,
+    within: exactly,
     source: 'NIOSH 98-126, table 1-1: 94 dBA for 1 h',
     confirmed: 'read',
   },
   {
     formula: '=HEARING.TIME("100 dB")',
     gives: 900,
+    within: exactly,
     source: 'NIOSH 98-126, table 1-1: 100 dBA for 15 min',
     confirmed: 'read',
   },
   {
     formula: '=HEARING.DOSE(2 h, 94 dB)',
     gives: 2,
+    within: exactly,
     source: 'NIOSH 98-126, D = ΣC/T: 2 h of an allowed 1 h',
     confirmed: 'computed',
   },
@@ -161,6 +166,7 @@ export const levelWitnesses: readonly Witness[] = [
   {
     formula: '=HEARING.TIME_OSHA("100 dB")',
     gives: 7200,
+    within: exactly,
     source: '29 CFR 1910.95, table G-16: 100 dBA for 2 h',
     confirmed: 'memory',
   },

@@ -1,5 +1,5 @@
 import { woofer, woofer3, woofer5 } from './subjects.ts';
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const kirchhoff = {
   source: 'computed independently with numpy: Kirchhoff’s laws, complex',
@@ -120,16 +120,24 @@ export const loadsWitnesses: readonly Witness[] = [
   {
     formula: '=LOAD.NOMINAL(CURVE.READ(1 kHz, 6 Ω, "resistance"))',
     gives: 7.5,
+    within: exactly,
     source: 'IEC 60268-5: the lowest magnitude is at least 80 % of the rating; 6/0.8 by hand',
     confirmed: 'memory',
   },
   {
     formula: '=LOAD.RATING(CURVE.READ(1 kHz, 6 Ω, "resistance"))',
     gives: 6,
+    within: exactly,
     source: 'IEC 60268-5: the highest usual rating that 80 % allows of 6/0.8 = 7.5 Ω',
     confirmed: 'memory',
   },
-  { formula: '=LOAD.PERMITTED("8 Ω")', gives: 6.4, source: 'IEC 60268-5: 80 % of the rating', confirmed: 'memory' },
+  {
+    formula: '=LOAD.PERMITTED("8 Ω")',
+    gives: 6.4,
+    within: exactly,
+    source: 'IEC 60268-5: 80 % of the rating',
+    confirmed: 'memory',
+  },
   {
     formula: `=CURVE.AT(LOAD.RESISTIVE(DRIVER.IMPEDANCE(${woofer})), "80 Hz")`,
     vouches: ['LOAD.RESISTIVE'],
@@ -177,6 +185,7 @@ export const loadsWitnesses: readonly Witness[] = [
     formula: '=CURVE.AT(LOAD.RESISTOR("8 Ω"), "1 kHz")',
     vouches: ['LOAD.RESISTOR'],
     gives: 8,
+    within: exactly,
     source: 'Ohm’s law',
     confirmed: 'computed',
   },

@@ -1,5 +1,5 @@
 import { sweep } from './subjects.ts';
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const knownCircuit = {
   source:
@@ -133,6 +133,7 @@ export const measureWitnesses: readonly Witness[] = [
   {
     formula: '=MEASURE.GATE_LIMIT("4 ms")',
     gives: 250,
+    within: exactly,
     source: 'one period of 4 ms: common practice, no source',
     confirmed: 'practice',
   },

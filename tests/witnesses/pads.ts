@@ -1,5 +1,5 @@
 import { tweeter } from './subjects.ts';
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const byHand = { source: 'worked by hand', confirmed: 'computed' } as const;
 const everyPair = {
@@ -61,6 +61,7 @@ export const padsWitnesses: readonly Witness[] = [
   {
     formula: '=FLATTEN.RESISTOR("5.7 Ω", 1.25)',
     gives: 7.125,
+    within: exactly,
     source: '1.25·Re: common practice',
     confirmed: 'practice',
   },

@@ -1,4 +1,4 @@
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const hand = { source: 'worked by hand', confirmed: 'computed' } as const;
 const library = {
@@ -26,10 +26,10 @@ export const radiationWitnesses: readonly Witness[] = [
   { formula: `=PISTON.AIR_LOAD(${sd})`, gives: 0.0009245944046, ...library, within },
   { formula: '=PISTON.NEAR("136.847776 cm²", "3 kHz", "25 cm")', gives: -0.2277748853, ...library, within },
   { formula: '=LINE.LOSS("12 cm", "3 kHz", "30°")', gives: 4.363204539, ...library, within },
-  { formula: '=SPACING.BETWEEN("170 mm", "104 mm", "4 mm")', gives: 0.141, ...hand },
-  { formula: '=SPACING.LIMIT("156 mm", 1)', gives: 2200, ...practice },
+  { formula: '=SPACING.BETWEEN("170 mm", "104 mm", "4 mm")', gives: 0.141, within: exactly, ...hand },
+  { formula: '=SPACING.LIMIT("156 mm", 1)', gives: 2200, within: exactly, ...practice },
   { formula: '=SPACING.NULL("139 mm", "1808 Hz")', gives: 0.7516, ...hand },
-  { formula: '=SPACING.WAVELENGTHS("78 mm", "2200 Hz")', gives: 0.5, ...hand },
+  { formula: '=SPACING.WAVELENGTHS("78 mm", "2200 Hz")', gives: 0.5, within: exactly, ...hand },
   { formula: '=SPACING.LOBE("20 cm", "1 kHz", "20°")', gives: -1.827247, ...hand },
   { formula: '=SPACING.TILT("20 cm", "1 kHz", "60°")', gives: -0.29005, ...hand },
   { formula: '=SPACING.WINDOW("20 cm", "1 kHz", "6 dB")', gives: 1.216058, ...hand },
@@ -38,6 +38,7 @@ export const radiationWitnesses: readonly Witness[] = [
   {
     formula: '=EDGE.FREQUENCY("25 cm")',
     gives: 460,
+    within: exactly,
     source: 'articles on the diffraction step after Olson 1969: 115 m/s over the width',
     confirmed: 'read',
   },
@@ -52,6 +53,6 @@ export const radiationWitnesses: readonly Witness[] = [
   },
   { formula: '=EDGE.RADIUS_FREQUENCY("19 mm")', gives: 2257.9, ...practice },
   { formula: '=ROOM.DIP("2 m", "0.8 m", "1 m")', gives: 252.075, ...hand },
-  { formula: '=ROOM.WALL_DIP("60 cm")', gives: 143, ...hand },
-  { formula: '=ROOM.LOWEST_MODE("5.2 m")', gives: 33, ...hand },
+  { formula: '=ROOM.WALL_DIP("60 cm")', gives: 143, within: exactly, ...hand },
+  { formula: '=ROOM.LOWEST_MODE("5.2 m")', gives: 33, within: exactly, ...hand },
 ];

@@ -1,5 +1,5 @@
 import { closed, woofer } from './subjects.ts';
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 const causes = '0.12, 0.03, 0.03, 0.02, 0.02, 20000';
 /** The allowance is four standard errors of what 20 000 runs can tell. */
@@ -61,6 +61,7 @@ export const spreadWitnesses: readonly Witness[] = [
   {
     formula: `=SPREAD.ODDS(SPREAD.RESONANCE(${closed}), "60 Hz", "80 Hz")`,
     gives: 1,
+    within: exactly,
     source: 'no cause varies, so every run is the box itself; 69.6 Hz lies inside',
     confirmed: 'computed',
   },
@@ -68,6 +69,7 @@ export const spreadWitnesses: readonly Witness[] = [
     formula: `=TABLE.ROWS(SPREAD.CAUSES(${closed}, "f3", 0.12, 0.03, 0.03, 0.02))`,
     vouches: ['SPREAD.CAUSES'],
     gives: 5,
+    within: exactly,
     source: 'five causes: Cms, Bl, Mms, Re and the volume',
     confirmed: 'computed',
   },

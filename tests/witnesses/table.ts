@@ -1,4 +1,4 @@
-import type { Witness } from './witness.ts';
+import { exactly, type Witness } from './witness.ts';
 
 export const tableWitnesses: readonly Witness[] = [
   {
@@ -18,6 +18,7 @@ export const tableWitnesses: readonly Witness[] = [
   {
     formula: '=TABLE.ROW(STANDARD.PAIRS("2.5 Ω", "parallel", "E12", 3), "Made of", "2.7 and 33")',
     gives: 1,
+    within: exactly,
     source: '2.7 and 33 in parallel make 2.4958, the nearest; by hand',
     confirmed: 'computed',
   },
@@ -25,6 +26,7 @@ export const tableWitnesses: readonly Witness[] = [
     formula:
       '=TABLE.ROW_OF(CURVE.TABLE(FILTER.SLOPE("640 Hz", "BW2", "low"), 1, "160 Hz", "640 Hz"), "Frequency", "highest", 1 Hz, 1 kHz)',
     gives: 3,
+    within: exactly,
     source: '160, 320, 640: the third',
     confirmed: 'computed',
   },

@@ -20,6 +20,9 @@ export interface Witness {
   readonly disagrees?: string;
 }
 
+/** For a number that is as it stands, not a rounded one. */
+export const exactly = { relative: 1e-9 } as const;
+
 const functionIn = (formula: string): string => /[A-Z][A-Z0-9_]*(\.[A-Z0-9_]+)?(?=\()/.exec(formula)?.[0] ?? '';
 
 /** The functions that a witness vouches for. */
