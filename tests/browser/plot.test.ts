@@ -289,6 +289,29 @@ describe('a plot of the shared band', () => {
     ]);
   });
 
+  it('says what the rules make of the frequency under the pointer, and of one gone to by key', async () => {
+    const element = await windowPlot(met);
+    const reader = within(element, '.crosshair');
+    const { left, top, width } = within(element, '.drawing').getBoundingClientRect();
+    const at = async (hertz: number): Promise<string | undefined> => {
+      // The drawing leaves 38 pixels for the axis on its left and 10 on its right.
+      const x = left + 38 + ((width - 48) * Math.log(hertz / 200)) / Math.log(100);
+      reader.dispatchEvent(new PointerEvent('pointermove', { clientX: x, clientY: top + 40 }));
+      await element.updateComplete;
+      return texts(element, '.outcome')[0];
+    };
+    expect(await at(2000)).to.match(/^2\s000\sHz: allowed by every rule$/);
+    expect(await at(1300)).to.match(/^1\s300\sHz: resonance only when stretched$/);
+    expect(await at(8000)).to.match(/^8\s000\sHz: forbidden by spacing, narrowing$/);
+    reader.dispatchEvent(new PointerEvent('pointerleave'));
+    await element.updateComplete;
+    expect(texts(element, '.outcome')[0]).to.match(/shared, 1 octave$/);
+    (reader as HTMLElement).focus();
+    await sendKeys({ press: 'ArrowRight' });
+    await element.updateComplete;
+    expect(reader.getAttribute('aria-valuetext')).to.match(/^2\s059\sHz: allowed by every rule$/);
+  });
+
   it('shows where a rule was at the baseline', async () => {
     const element = await windowPlot(met, stretched);
     expect(element.shadowRoot!.querySelectorAll('.end-line.was')).to.have.length(2);

@@ -65,6 +65,27 @@ export function outcomeOf({ window, system }: WindowPlotData): {
   };
 }
 
+/** What the rules say of a frequency, in words and how good that is. */
+export function rulesAt(
+  data: WindowPlotData,
+  frequency: number,
+): { readonly status: 'good' | 'caution' | 'fail'; readonly text: string } {
+  const beyond = (end: 'at' | 'stretched'): string[] =>
+    rowsOf(data).flatMap(({ side, limit }) =>
+      (side === 'floor' ? frequency < limit[end] : frequency > limit[end]) ? [limit.name] : [],
+    );
+  const broken = beyond('stretched');
+  const bent = beyond('at').filter((name) => !broken.includes(name));
+  const words = [
+    ...(broken.length > 0 ? [`forbidden by ${broken.join(', ')}`] : []),
+    ...(bent.length > 0 ? [`${bent.join(', ')} only when stretched`] : []),
+  ];
+  return {
+    status: broken.length > 0 ? 'fail' : bent.length > 0 ? 'caution' : 'good',
+    text: `${spellFrequency(frequency, data.system)}: ${words.join('; ') || 'allowed by every rule'}`,
+  };
+}
+
 /** `0.42 octaves`, `1 octave`. */
 export const octaveText = (octaves: number): string => {
   const number = octaves.toFixed(2).replace(/\.?0+$/, '') || '0';

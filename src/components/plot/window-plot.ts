@@ -11,6 +11,7 @@ import { hatch, paper } from './picture.ts';
 import { plotStyles } from './styles.ts';
 import { valuesButton } from './values-button.ts';
 import { Width } from './width.ts';
+import { stepFrequency } from './readings.ts';
 import { frequencyTicks } from './ticks.ts';
 import { spellFrequency } from './unit.ts';
 import { windowStyles } from './window-styles.ts';
@@ -19,6 +20,7 @@ import {
   octaveText,
   outcomeOf,
   rowsOf,
+  rulesAt,
   windowFinding,
   type WindowPlotData,
   type WindowRow,
@@ -29,7 +31,8 @@ const HEAD = 24;
 const FOOT = 20;
 
 /** The band that two drivers share, as bars over the frequency axis of the other plots: one bar a rule, hatched where
- *  the rule forbids, pale where it holds only when stretched, the shared band in green and the gap in red. */
+ *  the rule forbids, pale where it holds only when stretched, the shared band in green and the gap in red. What the rules
+ *  say of the frequency under the pointer, or of one gone to with the arrow keys, stands in its heading. */
 @customElement('window-plot')
 export class WindowPlot extends LitElement {
   static override styles = [plotStyles, pictureStyles, windowStyles];
@@ -37,6 +40,7 @@ export class WindowPlot extends LitElement {
   @property(whenDiffering) data: WindowPlotData | undefined;
 
   @state() private tableOpen = false;
+  @state() private crosshair: number | undefined;
 
   #width = new Width(this);
 
@@ -56,7 +60,7 @@ export class WindowPlot extends LitElement {
   override render(): TemplateResult | typeof nothing {
     const { data } = this;
     if (!data) return nothing;
-    const outcome = outcomeOf(data);
+    const outcome = this.crosshair === undefined ? outcomeOf(data) : rulesAt(data, this.crosshair);
     return html`
       <div class="head">
         <h2>${data.title}</h2>
@@ -77,19 +81,54 @@ export class WindowPlot extends LitElement {
     const outer = { width: this.#width.pixels, height: height + FOOT + 8 };
     const frame = frameOf(outer, data.horizontal, { from: 0, to: 1, step: 1 });
     return html`
-      <svg class="drawing" role="img" aria-label=${windowFinding(data)} width=${outer.width} height=${outer.height}>
-        ${hatch}
-        <g transform="translate(${frame.left} ${frame.top})">
-          ${paper(frame, frequencyTicks(...data.horizontal, frame.width), [])}
-          <svg width=${frame.width} height=${frame.height} overflow="hidden">
-            ${this.#band(data, frame)} ${rows.map((row, index) => this.#bar(row, HEAD + index * ROW, frame))}
-            ${data.marks.map(({ frequency }) => svg`<path class="needle" d="M${frame.x(frequency)} 0V${frame.height}" />`)}
-          </svg>
-          ${rows.map((row, index) => this.#name(row, HEAD + index * ROW, frame, data))}
-          ${data.marks.map((mark) => this.#flag(spellFrequency(mark.frequency, data.system), frame.x(mark.frequency), frame))}
-        </g>
-      </svg>
+      <div class="stage">
+        <svg class="drawing" role="img" aria-label=${windowFinding(data)} width=${outer.width} height=${outer.height}>
+          ${hatch}
+          <g transform="translate(${frame.left} ${frame.top})">
+            ${paper(frame, frequencyTicks(...data.horizontal, frame.width), [])}
+            <svg width=${frame.width} height=${frame.height} overflow="hidden">
+              ${this.#band(data, frame)} ${rows.map((row, index) => this.#bar(row, HEAD + index * ROW, frame))}
+              ${data.marks.map(({ frequency }) => svg`<path class="needle" d="M${frame.x(frequency)} 0V${frame.height}" />`)}
+            </svg>
+            ${rows.map((row, index) => this.#name(row, HEAD + index * ROW, frame, data))}
+            ${data.marks.map((mark) => this.#flag(spellFrequency(mark.frequency, data.system), frame.x(mark.frequency), frame))}
+            ${this.crosshair === undefined ? nothing : svg`<path class="hair" d="M${frame.x(this.crosshair)} 0V${frame.height}" />`}
+          </g>
+        </svg>
+        ${this.#reader(data, frame)}
+      </div>
     `;
+  }
+
+  #reader(data: WindowPlotData, frame: Frame): TemplateResult {
+    const [low, high] = data.horizontal;
+    const frequency = this.crosshair ?? Math.sqrt(low * high);
+    const go = (to: number | undefined): void => void (this.crosshair = to);
+    const follow = ({ clientX, currentTarget }: PointerEvent): void => {
+      const x = clientX - (currentTarget as Element).getBoundingClientRect().left - frame.left;
+      go(frame.hertz(Math.min(Math.max(x, 0), frame.width)));
+    };
+    const step = (event: KeyboardEvent): void => {
+      const direction = { ArrowLeft: -1, ArrowDown: -1, ArrowRight: 1, ArrowUp: 1 }[event.key] as 1 | -1 | undefined;
+      if (!direction) return;
+      event.preventDefault();
+      go(stepFrequency(frequency, direction, event.shiftKey, data.horizontal));
+    };
+    return html`<div
+      class="crosshair"
+      role="slider"
+      tabindex="0"
+      aria-label="Ask the rules of ${data.title}"
+      aria-valuemin=${low}
+      aria-valuemax=${high}
+      aria-valuenow=${Math.round(frequency)}
+      aria-valuetext=${this.crosshair === undefined ? 'no frequency chosen' : rulesAt(data, frequency).text}
+      @pointermove=${follow}
+      @pointerdown=${follow}
+      @pointerleave=${() => go(undefined)}
+      @keydown=${step}
+      @blur=${() => go(undefined)}
+    ></div>`;
   }
 
   #band({ window }: WindowPlotData, frame: Frame): SVGTemplateResult {
@@ -139,7 +178,8 @@ export class WindowPlot extends LitElement {
     // Names stand in one column at the left, away from where the bars end, unless the band begins there.
     const left = 8 + width < Math.min(...busy) - 4;
     const x = left || Math.max(...busy) + 4 > frame.width - width - 8 ? 8 : frame.width - width - 8;
-    const hatched = (side === 'floor') === left;
+    const isFree = left || x !== 8;
+    const hatched = !isFree || (side === 'floor') === left;
     return svg`<text class="rule ${binding ? 'binding' : ''} ${hatched ? 'hatched' : ''}" x=${x} y=${top + 16.5}>${text}</text>`;
   }
 

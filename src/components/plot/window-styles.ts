@@ -17,6 +17,9 @@ export const windowStyles = css`
   .outcome.fail {
     color: var(--fail);
   }
+  .crosshair {
+    inset: 0;
+  }
   .bar {
     fill: currentColor;
     opacity: 0.3;
