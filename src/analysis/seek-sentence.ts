@@ -8,7 +8,9 @@ type Answer = Omit<Seek, 'sentence' | 'searched'>;
 /** How fine a search looked; nothing of words, which are all looked at. */
 export function searchedSentence({ input, target, looked, gap }: Answer, system: UnitSystem): string {
   if (looked === 0) return '';
-  const size = gap.of === 'share' ? `${twoDigits(gap.size * 100)} %` : inputWords(input, twoDigits(gap.size), system);
+  // A degree of temperature has an offset, which a difference has not.
+  const own = input.quantity === 'temperature' ? { ...input, unit: 'K' } : input;
+  const size = gap.of === 'share' ? `${twoDigits(gap.size * 100)} %` : inputWords(own, twoDigits(gap.size), system);
   const missed = target.kind === 'number' ? 'Two solutions closer' : 'A stretch narrower';
   return `Looked at ${looked} values. ${missed} than ${size} could be missed.`;
 }

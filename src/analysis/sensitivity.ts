@@ -4,7 +4,7 @@ import type { Input } from './subject-types.ts';
 
 /** What one per cent more of each input does to each number: half the difference of one per cent more and one less, so that
  *  bends do not count; a one-sided difference where the other side has no result; zero where it is no more than rounding. NaN
- *  where there is none. An input of zero has no per cent: NaN too. */
+ *  where there is none. An input of zero has no per cent: NaN too. Of a level it is one per cent of the pressure that counts. */
 export async function effectsPerPercent(
   model: SheetModel,
   inputs: readonly Input[],
@@ -15,17 +15,23 @@ export async function effectsPerPercent(
   const present = inputs.map((input) => input.present);
   const now = await numbersAt(runner, present);
   for (const [index, input] of inputs.entries()) {
-    if (typeof input.present !== 'number' || input.present === 0) {
+    const value = input.present;
+    const step = typeof value === 'number' ? stepOf(input, value) : 0;
+    if (typeof value !== 'number' || step === 0) {
       all.push(results.map(() => Number.NaN));
       continue;
     }
-    const value = input.present;
-    const up = await numbersAt(runner, present.with(index, value * 1.01));
-    const down = await numbersAt(runner, present.with(index, value * 0.99));
+    const up = await numbersAt(runner, present.with(index, value + step));
+    const down = await numbersAt(runner, present.with(index, value - step));
     all.push(results.map((_, each) => slope(down[each], now[each], up[each])));
   }
   return all;
 }
+
+/** What one per cent more of a pressure adds to its level, in decibels. */
+export const LEVEL_STEP = 20 * Math.log10(1.01);
+
+const stepOf = ({ quantity }: Input, value: number): number => (quantity === 'level' ? LEVEL_STEP : value / 100);
 
 /** A difference of two numbers smaller than this share of them is what rounding leaves behind: some thousand steps of a double. */
 const ROUNDING = 1e-12;

@@ -1,6 +1,7 @@
 import type { TableRecord } from '../../functions/values/table.ts';
 import type { Branch as Drive, Drives, Follows } from '../analysis/drives-types.ts';
 import type { Found, Seek } from '../analysis/seek-types.ts';
+import { LEVEL_STEP } from '../analysis/sensitivity.ts';
 import { standingOf, type Input, type Result, type SetInput } from '../analysis/subject-types.ts';
 import { inputWords, resultWords } from '../analysis/words.ts';
 import type { Answer, Bar, Branch } from '../components/ask/data.ts';
@@ -62,19 +63,37 @@ function stretchesSaid({ input, target }: Seek, stretches: Seek['stretches'], sy
 /** What one per cent more does, as a difference: `+0.3 Hz`. */
 function effectWords({ quantity, unit }: Result, perPercent: number, system: UnitSystem): string {
   // A degree of temperature has an offset, which a difference has not.
-  const shown = show(perPercent, { quantity, system, ...(unit !== undefined && { unit }), digits: 3 });
+  const own = quantity === 'temperature' ? 'K' : unit;
+  const shown = show(perPercent, { quantity, system, ...(own !== undefined && { unit: own }), digits: 3 });
   return `${perPercent > 0 ? '+' : ''}${shown.number}${shown.unit === '' ? '' : ` ${shown.unit}`}`;
 }
 
-const stillWords = (count: number): string =>
-  count === 0 ? '' : ` ${count} more ${count === 1 ? 'input stands' : 'inputs stand'} behind it without moving it.`;
+const standing = (count: number): string => `${count} more ${count === 1 ? 'input stands' : 'inputs stand'}`;
+
+/** What one per cent of a level is, where one is among some inputs. */
+const levelSaid = (inputs: readonly Input[]): string[] =>
+  inputs.some(({ quantity }) => quantity === 'level')
+    ? [`One per cent more of a level is ${LEVEL_STEP.toFixed(3)} dB: one per cent of the pressure.`]
+    : [];
+
+function drivesSaid({ result, inputs, still }: Drives): string {
+  const [most] = inputs;
+  if (most)
+    return [
+      `${result.label} is moved most by ${most.input.label}.`,
+      ...(still.length > 0 ? [`${standing(still.length)} behind it without moving it.`] : []),
+      ...levelSaid(inputs.map(({ input }) => input)),
+    ].join(' ');
+  if (result.kind === 'verdict')
+    return `${result.label} is a verdict, not a number. What it follows from stands below; “Find a value” tells which input turns it.`;
+  return still.length > 0
+    ? `No input moves ${result.label} where it stands, though ${still.length === 1 ? 'one stands' : `${still.length} stand`} behind it.`
+    : `${result.label} depends on no input whose effect can be told as a number.`;
+}
 
 /** What a result depends on: each input's effect, biggest first, and the way there from cell to cell. */
-export function drivesAnswer(
-  { result, tree, inputs: moving, still }: Drives,
-  system: UnitSystem,
-  note: string,
-): Answer {
+export function drivesAnswer(drives: Drives, system: UnitSystem, note: string): Answer {
+  const { result, tree, inputs: moving } = drives;
   const most = Math.abs(moving[0]?.perPercent ?? 0);
   const rows = moving.map(({ input, perPercent }): Bar => ({
     label: input.label,
@@ -84,10 +103,7 @@ export function drivesAnswer(
   }));
   return {
     ...emptyAnswer,
-    said:
-      moving.length === 0
-        ? `${result.label} depends on no input whose effect can be told as a number.`
-        : `${result.label} is moved most by ${moving[0]?.input.label ?? ''}.${stillWords(still.length)}`,
+    said: drivesSaid(drives),
     bars: rows.length > 0 ? [{ title: `One per cent more does to ${result.label}`, rows }] : [],
     tree: branchOf(tree, result, system),
     tables:
@@ -112,18 +128,25 @@ export function drivesAnswer(
   };
 }
 
+/** More inputs than these that do not move a result are not told one by one. */
+const MOST_STILL = 2;
+
 function branchOf(
   { label, value, perPercent, branches, isRepeated, ...place }: Drive,
   result: Result,
   system: UnitSystem,
 ): Branch {
   const effect = perPercent === undefined ? '' : `, ${effectWords(result, perPercent, system)} per cent more`;
+  // A record takes in many inputs of which few move a result: the others are counted.
+  const told = branches.filter((each) => each.perPercent !== 0);
+  const still = branches.length - told.length;
+  const folded = still > MOST_STILL && told.length > 0;
   return {
     sheet: place.sheet,
     cell: place.cell,
     label,
-    text: `${place.cell}${valueWords(value, system)}${effect}${isRepeated ? ', as above' : ''}`,
-    branches: branches.map((each) => branchOf(each, result, system)),
+    text: `${place.cell}${valueWords(value, system)}${effect}${isRepeated ? ', as above' : ''}${folded ? `; ${standing(still)} in it without moving it` : ''}`,
+    branches: (folded ? told : branches).map((each) => branchOf(each, result, system)),
   };
 }
 
@@ -140,7 +163,10 @@ export function followsAnswer({ input, results }: Follows, system: UnitSystem, n
     said:
       results.length === 0
         ? `Nothing follows from ${input.label}.`
-        : `${results.length} results follow from ${input.label}, ${numbers.length} of them numbers.`,
+        : [
+            `${results.length} results follow from ${input.label}, ${numbers.length} of them numbers.`,
+            ...levelSaid([input]),
+          ].join(' '),
     bars:
       results.length === 0
         ? []

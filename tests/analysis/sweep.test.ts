@@ -138,10 +138,34 @@ describe('what drives a result', () => {
     const model = await SheetModel.open(document);
     const { inputs } = await drives(model, { document, at: named(document, 'Pad') });
     const effects = Object.fromEntries(inputs.map(({ input, perPercent }) => [input.cell, perPercent]));
-    expect(effects['C14']).toBeCloseTo(0.9, 9);
-    expect(effects['B14']).toBeCloseTo(-0.892, 9);
-    expect(effects['D28']).toBeCloseTo(0.045, 9);
+    // One per cent more pressure is 20·lg 1.01 = 0.0864 dB.
+    expect(effects['C14']).toBeCloseTo(0.08643, 5);
+    expect(effects['B14']).toBeCloseTo(-0.08643, 5);
+    expect(effects['D28']).toBeCloseTo(0.08643, 5);
     model.dispose();
+  });
+
+  test('the spacing of a pair is half of each flange and all of the gap; the chamber moves its mid as its compliance does', async () => {
+    const pair = await SheetModel.open(templateNamed('two-driver-check'));
+    const { inputs: spacing } = await drives(pair, { document: pair.document, at: named(pair.document, 'Spacing') });
+    // 166 mm / 2 + 104 mm / 2 + 4 mm.
+    expect(spacing.map(({ input, perPercent }) => [input.cell, Number((perPercent * 1e3).toFixed(6))])).toEqual([
+      ['B17', 0.83],
+      ['C17', 0.52],
+      ['D26', 0.04],
+    ]);
+    pair.dispose();
+    const team = await SheetModel.open(templateNamed('three-way-team'));
+    const chamber = named(team.document, 'MidResonance');
+    const { inputs, result } = await drives(team, { document: team.document, at: chamber });
+    // fc² = fs² + k·Sd²/(Mms·V): of fs the share (fs/fc)², of Sd what is left, of Mms and V half of that, less.
+    const resonance = result.present.kind === 'number' ? result.present.value : Number.NaN;
+    const own = (72 / resonance) ** 2;
+    const wanted: Record<string, number> = { C10: 1 - own, C5: own, C11: -(1 - own) / 2, C35: -(1 - own) / 2 };
+    expect(inputs).toHaveLength(4);
+    for (const { input, perPercent } of inputs)
+      expect(perPercent / (resonance / 100)).toBeCloseTo(wanted[input.cell] ?? Number.NaN, 4);
+    team.dispose();
   });
 
   test('what only rounding moves is no effect', async () => {
