@@ -36,10 +36,13 @@ const asItem = (text: string): string => `- ${text}`;
 const under = (heading: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : [heading.toUpperCase(), ...lines];
 
+/** What stands between a label and what is told of it. */
+const after = (label: string): string => (label.endsWith('?') ? '' : ':');
+
 function verdictLines({ label, status, word, reason, note, limits }: ReviewVerdict): string[] {
   const held = limits.length === 0 ? [] : [`  Held against: ${limits.join(', ')}`];
   return [
-    `- ${status.toUpperCase()} ${label}: ${[word, reason].join('. ')}`,
+    `- ${status.toUpperCase()} ${label}${after(label)} ${word.toLowerCase() === status ? reason : `${word}. ${reason}`}`,
     ...(note === '' ? [] : [`  ${note}`]),
     ...held,
   ];

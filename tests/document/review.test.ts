@@ -136,6 +136,8 @@ test('as text it reads without mark-up, one thing a line', async () => {
     '2026-11-25: 0 fail, 2 caution, 18 good',
   ]);
   expect(text).toContain('\n- Resonance Fs: Woofer 38 Hz, Tweeter 850 Hz\n');
+  expect(text).toContain('\n- CAUTION Do they work together? Tight. Resonance at 1\u2009700 Hz');
+  expect(text).toContain('\n- GOOD Target level at 1 m: Target level 100.0 dB is');
   expect(text).toContain('\n- CAUTION Shared window: Tight. Resonance at 1\u2009700 Hz and narrowing');
   expect(text).toContain('\n  Held against: rule 0.7 ×, stretched 1 ×\n');
   expect(text).toContain('\nWHERE THE NUMBERS COME FROM\n- invented: Resonance Fs, ');

@@ -107,7 +107,7 @@ const verdict = ({ label, status, word, reason, note, limits }: ReviewVerdict): 
   <li>
     <span class=${status}>${icon(status)}<span class="heard">${status}: </span></span>
     <div>
-      <p><b>${label}</b>: <span class=${status}>${word}</span></p>
+      <p><b>${label}</b>${label.endsWith('?') ? '' : ':'} <span class=${status}>${word}</span></p>
       <p>${reason}</p>
       ${note === '' ? nothing : html`<p class="quiet">${note}</p>`}
     </div>
