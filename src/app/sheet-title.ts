@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { icon } from '../components/icons.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Counts } from '../document/verdicts.ts';
@@ -14,6 +14,7 @@ export const sheetTitle = (sheet: Sheet, counts: Counts): TemplateResult => html
       ${(['fail', 'caution', 'good'] as const).map(
         (status) => html`<span class=${status}>${icon(status)}<b>${counts[status]}</b>${status}</span>`,
       )}
+      ${counts.open ? html`<span class="fail">${icon('fail')}<b>${counts.open}</b>no result</span>` : nothing}
     </p>
   </div>
 `;
