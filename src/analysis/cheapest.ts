@@ -16,8 +16,8 @@ const MOST_LOOKS = 20_000;
 type Standings = readonly Standing[];
 
 /** Finds the least that turns every failing verdict and makes none worse: all sets of changes within the limit, the cheapest
- *  first, each computed by the sheet itself, so that the first that serves is the least; where a number of the sheet is to be
- *  least, the least of all that serve.
+ *  first, each computed by the sheet itself, so that the first that serves and has nothing in it that is not needed is the least; where
+ *  a number of the sheet is to be least, the least of all that serve.
  *  @throws An error in words for the reader where something named is not in the sheet, or there are too many sets. */
 export async function cheapest(model: SheetModel, question: CheapestQuestion, watch?: Watch): Promise<Cheapest> {
   const { changes, cost } = question;
@@ -61,23 +61,33 @@ export async function cheapest(model: SheetModel, question: CheapestQuestion, wa
   );
   const standingsIn = (values: readonly CellValue[]): Standings => values.slice(0, verdicts.length).map(standingOf);
   const leftIn = (after: Standings): readonly Result[] => verdicts.filter((_, index) => isBroken(after[index]));
+  /** What is given as found has been typed into the sheet. */
+  const standingsWith = async (set: readonly Change[]) => {
+    const quick = look.quick(set);
+    const values = quick && !serves(standingsIn(quick)) ? quick : await look.exact(set);
+    return { values, standings: standingsIn(values) };
+  };
+  /** Whether each change is of use: one that only saves money is no part of what turns the failures. */
+  const isNeeded = async (set: readonly Change[]): Promise<boolean> => {
+    if (set.length < 2) return true;
+    for (const each of set)
+      if (serves((await standingsWith(set.filter((other) => other !== each))).standings)) return false;
+    return true;
+  };
   let nearest: { readonly set: readonly Change[]; readonly left: number } | undefined;
   let best: (Priced & { readonly counted: number }) | undefined;
   let looked = 0;
   for (const each of inOrder.slice(0, MOST_LOOKS)) {
     await breath.take({ done: looked, of: Math.min(MOST_LOOKS, inOrder.length) });
-    const quick = look.quick(each.set);
-    // What is given as found has been typed into the sheet.
-    const values = quick && !serves(standingsIn(quick)) ? quick : await look.exact(each.set);
-    const after = standingsIn(values);
+    const after = await standingsWith(each.set);
     looked++;
-    if (serves(after)) {
-      const counted = countedIn(counting ? values.at(-1) : undefined);
+    if (serves(after.standings) && (cost !== 'money' || (await isNeeded(each.set)))) {
+      const counted = countedIn(counting ? after.values.at(-1) : undefined);
       if (!best || counted < best.counted) best = { ...each, counted };
       if (!counting) break;
     }
-    const left = leftIn(after).length;
-    const isWorse = after.some((standing, index) => rankOf(standing) > rankOf(before[index]));
+    const left = leftIn(after.standings).length;
+    const isWorse = after.standings.some((standing, index) => rankOf(standing) > rankOf(before[index]));
     if (!isWorse && (!nearest || left < nearest.left)) nearest = { set: each.set, left };
   }
   const shared = { failing, unpriced, whole, ...(counting && { counting }), choices, of: inOrder.length, looked };
@@ -178,7 +188,7 @@ function searchedWords(
   if (counting)
     return `${looked < of ? `${looked} of` : 'All'} ${space} were computed: of those that serve, this has the least ${by}.`;
   return [
-    `${looked} of ${space} were computed, the least ${by} first: within these nothing costs less.`,
+    `${looked} of ${space} were computed, the least ${by} first: within these nothing costs less in which every change is needed.`,
     ...(cost === 'money' ? countedWords(searched) : []),
   ].join(' ');
 }

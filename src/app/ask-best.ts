@@ -28,11 +28,14 @@ export function bestAnswer(
       ...emptyAnswer,
       said: [
         givenSaid(given),
-        `Nowhere within the bounds ${listed([
-          ...(keep ? [keep === 'good' ? 'is every verdict good' : 'is no verdict failing'] : []),
-          ...limits.map((limit) => `is ${limitWords(limit, system)}`),
-          ...(keep || limits.length > 0 ? [] : [`has ${result.label} a value`]),
-        ])}.`,
+        `Nowhere within the bounds ${
+          keep || limits.length > 0
+            ? `is ${listed([
+                ...(keep ? [keep === 'good' ? 'every verdict good' : 'no verdict failing'] : []),
+                ...limits.map((limit) => limitWords(limit, system)),
+              ])}`
+            : `has ${result.label} a value`
+        }.`,
         searched,
       ]
         .join(' ')
@@ -63,6 +66,11 @@ export function bestAnswer(
     said: [
       ...(given.length > 0 ? [givenSaid(given)] : []),
       `${what}: ${words(value)}, ${words(before)} as the sheet stands${kept}.`,
+      ...(limits.length > 0
+        ? [
+            `Kept: ${listed(limits.map((limit, index) => `${limitWords(limit, system)} (${resultWords(limit.result, limited[index] ?? { kind: 'empty' }, system)})`))}.`,
+          ]
+        : []),
       ...(atEnd.length > 0
         ? [
             `${listed(atEnd.map(({ label }) => label))} ${atEnd.length === 1 ? 'stands' : 'stand'} at an end of the bounds.`,

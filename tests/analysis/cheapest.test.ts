@@ -49,7 +49,11 @@ async function byForce(question: CheapestQuestion): Promise<{ money: number; cha
   let sets: Change[][] = [[]];
   for (const { changes } of lists) sets = sets.flatMap((set) => [set, ...changes.map((change) => [...set, change])]);
   let least: { money: number; changes: number } | undefined;
-  for (const set of sets.filter(({ length }) => length > 0 && length <= question.changes)) {
+  const serving: (readonly Change[])[] = [];
+  const isWithin = (part: readonly Change[], set: readonly Change[]): boolean =>
+    part.length < set.length && part.every((each) => set.includes(each));
+  const inOrder = sets.filter(({ length }) => length > 0 && length <= question.changes);
+  for (const set of inOrder.toSorted((a, b) => a.length - b.length)) {
     const after = await judged(
       written(
         question.document,
@@ -66,7 +70,10 @@ async function byForce(question: CheapestQuestion): Promise<{ money: number; cha
       (question.cost === 'money'
         ? money < least.money || (money === least.money && set.length < least.changes)
         : set.length < least.changes || (set.length === least.changes && money < least.money));
-    if (serves && isLess) least = { money, changes: set.length };
+    if (serves) serving.push(set);
+    // What serves without one of its changes has one that is not needed.
+    const isNeeded = question.cost !== 'money' || !serving.some((other) => isWithin(other, set));
+    if (serves && isNeeded && isLess) least = { money, changes: set.length };
   }
   return least;
 }
@@ -105,7 +112,7 @@ describe('the cheapest change', () => {
     const after = await judged(written(failing, texts));
     expect(after).not.toContain('fail');
     expect(found?.steps.flatMap(({ flips }) => flips).some(({ from }) => from === 'fail')).toBe(true);
-    expect(said).toMatch(/^Found: .* in place of .*within these nothing costs less/);
+    expect(said).toMatch(/^Found: .* in place of .*within these nothing costs less in which every change is needed/);
   });
 
   test('a part takes the value of a shop, and nothing is called found where nothing serves', async () => {
@@ -170,8 +177,14 @@ describe('the cheapest change', () => {
     });
     const costOf = (coil: number, capacitor: number): number =>
       4 + 0.9 * coil ** 2 + Math.round(10 * (1 + capacitor / 4)) / 10;
+    const serves = (coil: number, capacitor: number): boolean => coil * capacitor >= 70 && coil <= 5;
+    // Both are changed only where neither alone serves.
+    const isNeeded = (coil: number, capacitor: number): boolean =>
+      coil === 2.2 || capacitor === 10 || !(serves(coil, 10) || serves(2.2, capacitor));
     const all = values.A1.flatMap((coil) =>
-      values.A2.flatMap((capacitor) => (coil * capacitor >= 70 && coil <= 5 ? [costOf(coil, capacitor)] : [])),
+      values.A2.flatMap((capacitor) =>
+        serves(coil, capacitor) && isNeeded(coil, capacitor) ? [costOf(coil, capacitor)] : [],
+      ),
     );
     expect(found?.money).toBeCloseTo(2 * (Math.min(...all) - costOf(2.2, 10)), 9);
     expect(unpriced).toEqual([]);
