@@ -6,6 +6,7 @@ import { isRefusal } from '../../document/command.ts';
 import type { DriverEntry } from '../../document/shelf/entry.ts';
 import { matches, readQuery } from '../../document/shelf/find.ts';
 import type { UnitSystem } from '../../document/types.ts';
+import { defaultUnit } from '../../units/defaults.ts';
 import { show } from '../../units/show.ts';
 import '../verdict-chip/verdict-chip.ts';
 import { shelved } from './shelved.ts';
@@ -30,6 +31,9 @@ export class DriverList extends LitElement {
       label.search {
         display: block;
         margin-bottom: 8px;
+      }
+      label.search input {
+        margin-top: 4px;
       }
       .check {
         display: inline-flex;
@@ -209,7 +213,9 @@ const classOf = (index: number): string => (index < BRIEF ? 'figure' : 'figure r
 function cellOf(driver: Driver | undefined, field: NumberField, system: UnitSystem): TemplateResult | string {
   const value = driver?.[field];
   if (value === undefined) return '';
-  const { number, unit } = show(value, { quantity: parameterOf(field).quantity, system });
+  const { quantity } = parameterOf(field);
+  // One unit to a column, so that its numbers can be compared.
+  const { number, unit } = show(value, { quantity, system, unit: defaultUnit(quantity, system) });
   return html`${number} <span class="unit">${unit}</span>`;
 }
 
