@@ -139,6 +139,13 @@ describe('the driver shelf', () => {
     expect(inner(element).shadowRoot!.activeElement?.getAttribute('type')).to.equal('search');
   });
 
+  it('hands over a driver that is looked at in full', async () => {
+    const element = await shelf({ kind: 'driver', entry: named('T-28 B'), kept: true });
+    const put = heard<{ entry: DriverEntry }>(element, 'put-driver');
+    button(element, 'Put it into').click();
+    expect(put.map(({ entry }) => entry.name)).to.deep.equal(['T-28 B']);
+  });
+
   it('offers no place where none is selected', async () => {
     const element = await shelf({ kind: 'list' }, '');
     expect(button(element, 'Put here')).to.equal(undefined);

@@ -16,6 +16,7 @@ import { shelfStyles } from './styles.ts';
  *  @fires draft - `detail.entry` as it stands now.
  *  @fires keep - `detail.entry` is to be kept.
  *  @fires use-table - `detail.table` of `detail.driver` is to become a curve; `detail.meaning` says of what.
+ *  @fires put-driver - `detail.entry` is to stand in the sheet.
  *  @fires remove - it is to be taken off the shelf.
  *  @fires leave - back to the list. */
 @customElement('driver-form')
@@ -59,6 +60,8 @@ export class DriverForm extends LitElement {
   @property({ attribute: false }) entry: DriverEntry | undefined;
   /** It stands on the shelf already. */
   @property({ type: Boolean }) kept = false;
+  /** What the driver's place in the sheet is called; empty where none is selected. */
+  @property() place = '';
   @property() system: UnitSystem = 'metric';
   @state() private complaint = '';
 
@@ -70,6 +73,11 @@ export class DriverForm extends LitElement {
     return html`
       <div class="bar">
         <button @click=${() => this.#fire('leave')}>Back to the list</button>
+        ${
+          this.kept && this.place
+            ? html`<button @click=${() => this.#fire('put-driver')}>Put it into ${this.place}</button>`
+            : nothing
+        }
         ${
           entry.invented
             ? html`<span class="quiet">An invented example: changing it makes a driver of your own.</span>`

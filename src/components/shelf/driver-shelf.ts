@@ -69,10 +69,12 @@ export class DriverShelf extends LitElement {
         return html`<driver-form
           .entry=${view.entry}
           ?kept=${view.kept}
+          place=${this.place}
           system=${this.system}
           @draft=${(event: CustomEvent<{ entry: DriverEntry }>) => this.#show({ ...view, entry: event.detail.entry })}
           @keep=${(event: CustomEvent<{ entry: DriverEntry }>) => this.#keep(event.detail.entry, view.kept)}
           @remove=${() => this.#fire('remove', { entry: view.entry })}
+          @put-driver=${(event: CustomEvent<object>) => this.#fire('put-driver', event.detail)}
           @leave=${list}
         ></driver-form>`;
       case 'paste':
