@@ -1,6 +1,7 @@
 import type { RunOptions } from 'axe-core';
 import { describe, expect, test } from 'vitest';
 import { openSession } from '../../.config/browser-session.mjs';
+import type { Page } from '../../src/app/app-host.ts';
 import { templates } from '../../templates/index.ts';
 import { Person } from './person.ts';
 import { violations } from './violations.ts';
@@ -10,22 +11,70 @@ const options: RunOptions = {
   resultTypes: ['violations'],
 };
 
-describe.each([
-  ['wide and light', 1440, false],
-  ['wide and dark', 1440, true],
-  ['narrow and light', 390, false],
-  ['narrow and dark', 390, true],
-] as const)('the page, %s,', (_, width, dark) => {
+const widths = [1440, 820, 390];
+const schemes = [
+  ['light', false],
+  ['dark', true],
+] as const;
+
+/** What the checker objects to as the page is, at each width. */
+async function atEachWidth({ page }: Person): Promise<string[]> {
+  const found: string[] = [];
+  for (const width of widths) {
+    await page.setViewport({ width, height: 900 });
+    // Rows and plots find their places.
+    await new Promise((resolve) => setTimeout(resolve, 400));
+    for (const objection of await violations(page, options)) found.push(`${String(width)} pixels wide: ${objection}`);
+  }
+  await page.setViewport({ width: 1440, height: 900 });
+  return found;
+}
+
+/** The pages that open over the sheet. */
+const pages = [
+  'cell',
+  'keys',
+  'guide',
+  'gallery',
+  'take-over',
+  'three-way',
+  'tour',
+  'shelf',
+  'shortlist',
+  'ask',
+  'review',
+  'compare',
+  'link',
+] as const satisfies readonly Page[];
+
+describe.each(schemes)('the page, %s, wide, middling and narrow,', (_, dark) => {
   test('has nothing that the checker objects to, on any starter sheet', async () => {
-    const session = await openSession({ width, height: 900, dark });
+    const session = await openSession({ width: 1440, height: 900, dark });
     try {
       const person = new Person(session.page);
       await person.settled();
       for (const { content } of templates) {
-        if (width < 1024) await person.openDrawer();
         await person.openTemplate(content.title);
-        await new Promise((resolve) => setTimeout(resolve, 600));
-        expect(await violations(person.page, options)).toEqual([]);
+        expect(await atEachWidth(person), content.title).toEqual([]);
+      }
+    } finally {
+      await session.close();
+    }
+  });
+
+  test('has nothing that the checker objects to, on any page over the sheet', async () => {
+    const session = await openSession({ width: 1440, height: 900, dark });
+    try {
+      const person = new Person(session.page);
+      await person.atRest();
+      for (const name of pages) {
+        await person.page.evaluate((page) => document.querySelector('octavo-app')?.open(page), name);
+        await person.seen('>>> dialog[open]');
+        expect(await atEachWidth(person), name).toEqual([]);
+        await person.press('Escape');
+        await person.page.waitForSelector('>>> dialog[open]', { hidden: true });
+        // The one that was closed is taken away.
+        await new Promise((resolve) => setTimeout(resolve, 200));
       }
     } finally {
       await session.close();
@@ -57,10 +106,7 @@ const asked = async (person: Person): Promise<void> => {
   await person.seen('>>> dialog[open]');
 };
 
-describe.each([
-  ['light', false],
-  ['dark', true],
-] as const)('the checker, %s, has no objection', (_, dark) => {
+describe.each(schemes)('the checker, %s, has no objection', (_, dark) => {
   test('to a baseline, verdicts that fail and what changed', async () => {
     expect(await violationsAfter(moved, dark)).toEqual([]);
   });
