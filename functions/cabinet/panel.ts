@@ -1,5 +1,7 @@
 import { define } from '../define.ts';
 import { usual } from '../usual.ts';
+import { Problem } from '../values/problem.ts';
+import { measured, say } from '../values/say.ts';
 import { density } from './parameters.ts';
 
 /** The panel of a cabinet as a plate: its material and how its edges are held. */
@@ -73,8 +75,11 @@ export const panelBraced = define({
   remarks:
     'A brace off the middle leaves two unequal parts, whose resonances do not add up at one frequency. The brace is taken as stiff.',
   compute(given) {
-    const nearer = Math.min(given.at, given.length);
-    const larger = Math.max(nearer, given.length - nearer);
-    return firstMode({ ...given, length: larger });
+    if (given.at > given.length)
+      return new Problem(
+        say`A brace at ${measured(given.at, 'length')} lies beyond the panel of ${measured(given.length, 'length')}; place it on the panel.`,
+        'at',
+      );
+    return firstMode({ ...given, length: Math.max(given.at, given.length - given.at) });
   },
 });

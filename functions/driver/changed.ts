@@ -9,11 +9,11 @@ import { need } from './need.ts';
 const driver = { record: 'driver', summary: 'the driver' } as const;
 const demo = 'DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm", "0.55 mH", "70 W", "W-165 A")';
 const rise = {
-  quantity: 'temperature',
+  quantity: 'warming',
   min: -100,
   max: 400,
   typical: [0, 250],
-  summary: 'how much warmer the coil is than when Re was measured, in kelvins',
+  summary: 'how much warmer the coil is than when Re was measured',
 } as const;
 const coefficient = {
   quantity: 'ratio',
@@ -32,7 +32,7 @@ const warmed = (given: { readonly rise: number; readonly coefficient: number }):
   return factor > 0.1
     ? factor
     : new Problem(
-        say`${measured(given.rise, 'temperature')} with ${measured(given.coefficient, 'ratio')} a kelvin would leave a coil next to no resistance; that of copper is ${measured(copperRise, 'ratio')}.`,
+        say`${measured(given.rise, 'warming')} with ${measured(given.coefficient, 'ratio')} a kelvin would leave a coil next to no resistance; that of copper is ${measured(copperRise, 'ratio')}.`,
         'rise',
       );
 };
@@ -90,7 +90,7 @@ export const driverHeating = define({
     },
     coefficient,
   },
-  returns: { quantity: 'temperature', summary: 'rise of temperature, in kelvins' },
+  returns: { quantity: 'warming', summary: 'rise of temperature' },
   source: { source: 'own', at: 'ΔT = Rth·P/(1 + α·ΔT), a quadratic' },
   example: { formula: '=DRIVER.HEATING("40 W", 1.9, 0.00393)', gives: 61.25 },
   compute: (given) => {

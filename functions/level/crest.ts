@@ -45,7 +45,7 @@ export const heatRise = define({
     power: { ...power, summary: 'power that the voltage would give in the cold coil' },
     perWatt: { quantity: 'ratio', min: 0.01, max: 1000, typical: [0.5, 20], summary: 'warming in kelvin per watt' },
   },
-  returns: { quantity: 'ratio', summary: 'warming in kelvin' },
+  returns: { quantity: 'warming', summary: 'rise of temperature' },
   source: { source: 'own', at: 'ΔT = Rth·P/(1 + α·ΔT), solved for ΔT' },
   example: { formula: '=HEAT.RISE("40 W", 1.9)', gives: 61.3 },
   remarks: 'A warmer coil has more ohms and so takes less power: the rise is less than power times kelvin per watt.',
@@ -58,7 +58,9 @@ export const heatRise = define({
 export const heatLoss = define({
   name: 'HEAT.LOSS',
   summary: 'How many decibels a warm voice coil loses at a steady voltage.',
-  parameters: { rise: { quantity: 'ratio', min: 0, max: 1000, typical: [0, 250], summary: 'warming in kelvin' } },
+  parameters: {
+    rise: { quantity: 'warming', min: 0, max: 1000, typical: [0, 250], summary: 'how much warmer the coil is' },
+  },
   returns: { quantity: 'level', summary: 'loss, positive' },
   source: { source: 'own', at: '20·lg(1 + α·ΔT), α = 0.00393/K for copper' },
   example: { formula: '=HEAT.LOSS(61.25)', gives: 1.87 },

@@ -8,6 +8,9 @@ const hour = 3600;
 /** Criterion of the recommended limit: 85 dBA for 8 hours, halved for every 3 dB. */
 const recommended = { level: 85, seconds: 8 * hour, exchange: 3 } as const;
 
+/** No sound may be louder than this for any time, dBA: NIOSH 98-126, section 1.1. */
+const ceiling = 140;
+
 /** How long a level may last within the recommended limit. */
 const allowed = (level: number): number =>
   recommended.seconds * 2 ** ((recommended.level - level) / recommended.exchange);
@@ -29,8 +32,14 @@ export const hearingTime = define({
   returns: { quantity: 'time', summary: 'time in a day' },
   source: { source: 'niosh1998', at: 'T = 480/2^((L − 85)/3) minutes, table 1-1' },
   example: { formula: '=HEARING.TIME("94 dB")', gives: 3600 },
-  remarks: caution,
-  compute: (given) => allowed(given.level),
+  remarks: `${caution} Above 140 dBA no time at all is allowed.`,
+  compute: (given) =>
+    given.level > ceiling
+      ? new Problem(
+          say`Above ${measured(ceiling, 'level')} no time at all is allowed, and the level is ${measured(given.level, 'level')}: turn it down before anyone comes near.`,
+          'level',
+        )
+      : allowed(given.level),
 });
 
 export const hearingLegalTime = define({

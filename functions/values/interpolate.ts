@@ -92,18 +92,19 @@ export function extremeIn(curve: Curve, band: Band, sense: 1 | -1): Extreme {
 
 /** Where a curve passes a value in a band, ascending; `direction` as the frequency rises. */
 export function crossingsIn(curve: Curve, band: Band, value: number, direction: 'upwards' | 'downwards'): number[] {
-  const inside = [...(rowsOf(curve.y)?.at ?? frequencies)].filter(
-    (frequency) => frequency > band.from && frequency < band.to,
-  );
-  const places = [band.from, ...inside, band.to];
   const sense = direction === 'upwards' ? 1 : -1;
   const found: number[] = [];
-  for (let index = 1; index < places.length; index += 1) {
-    const before = sense * (readAt(curve.y, places[index - 1]!) - value);
-    const after = sense * (readAt(curve.y, places[index]!) - value);
-    if (!(before < 0 && after >= 0)) continue;
-    const share = before / (before - after);
-    found.push(places[index - 1]! * (places[index]! / places[index - 1]!) ** share);
-  }
+  let place = band.from;
+  let before = sense * (readAt(curve.y, place) - value);
+  const goOn = (next: number, height: number): void => {
+    const after = sense * (height - value);
+    if (before < 0 && after >= 0) found.push(place * (next / place) ** (before / (before - after)));
+    place = next;
+    before = after;
+  };
+  const { at, values } = rowsOf(curve.y) ?? { at: frequencies, values: curve.y };
+  for (let index = 0; index < at.length && at[index]! < band.to; index += 1)
+    if (at[index]! > band.from) goOn(at[index]!, values[index]!);
+  goOn(band.to, readAt(curve.y, band.to));
   return found;
 }

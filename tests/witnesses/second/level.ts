@@ -170,7 +170,7 @@ export const levelIdentities: readonly Identity[] = [
     'balance',
     'HEAT.RISE',
     'HEAT.RISE("40 W", 1.9)',
-    '1.9*40/(1+0.00393*HEAT.RISE("40 W", 1.9))',
+    '1.9*40/10^(HEAT.LOSS(HEAT.RISE("40 W", 1.9))/QTY("20 dB"))',
     'hot ohms draw fewer watts: the rise fits the watts that are left',
   ),
   same(
