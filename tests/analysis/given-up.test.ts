@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
 import { isAborted } from '../../src/analysis/breathe.ts';
+import { sharedScatter } from '../../src/analysis/pool.ts';
 import { SheetModel } from '../../src/analysis/sheet-model.ts';
 import { EVERY } from '../../src/analysis/seek-types.ts';
 import { standingOf, type SetInput, type Watch } from '../../src/analysis/subject-types.ts';
@@ -80,6 +81,25 @@ const questions: Readonly<Record<string, fc.Arbitrary<Ask>>> = {
       for (const verdict of verdicts)
         expect(keep === 'good' ? ['good'] : ['good', 'caution']).toContain(standingOf(verdict));
   }),
+  bounded: fc.tuple(whole(-9, 9), fc.constantFrom('least' as const, 'most' as const)).map(([value, bound]) => {
+    const limits = [{ ...at('B2'), at: bound, value }];
+    return async (document, watch) => {
+      const { found } = await analyst.optimise(
+        { document, inputs, objective: { kind: 'least', result: at('B1') }, limits },
+        watch,
+      );
+      if (!found) return;
+      const [result, limited] = await holds(document, found.set, ['B1', 'B2']);
+      expect(result).toEqual(found.result);
+      if (limited?.kind !== 'number') throw new Error(`The limited result is ${limited?.kind ?? 'missing'}.`);
+      expect(bound === 'least' ? limited.value - value : value - limited.value).toBeGreaterThanOrEqual(0);
+    };
+  }),
+  scatter: whole(10, 60).map((runs) => async (document, watch) => {
+    const spreads = inputs.map((place) => ({ kind: 'amount' as const, at: place, deviation: 0.5 }));
+    const question = { document, spreads, results: ['B1', 'B3'].map(at), runs, seed: 3 };
+    expect(await sharedScatter([analyst, createAnalyst()], question, watch)).toEqual(await analyst.scatter(question));
+  }),
   combine: whole(1, 9).map((most) => async (document, watch) => {
     const values = [-10, -3, 0, 4, 9];
     const { rows } = await analyst.combine(
@@ -94,8 +114,8 @@ const questions: Readonly<Record<string, fc.Arbitrary<Ask>>> = {
         document,
         shelf: [],
         drivers: [],
-        settings: inputs.map((place) => ({ ...place, values: [-10, -5, 0, 5, 10] })),
-        cost: 'changes',
+        settings: inputs.map((place) => ({ ...place, values: [-10, -5, 0, 5, 10], price: '3 + value / 4' })),
+        cost: orCaution ? 'money' : 'changes',
         changes: 2,
         ...(orCaution && { orCaution }),
       },

@@ -65,8 +65,8 @@ export class AskForm extends LitElement {
         <button>Ask</button>
         <small id="words"
           >Name a number to reach, or say “good”: which Xmax makes every verdict good at 106 dB? Also: smallest box that
-          keeps every verdict; flattest response between 50 Hz and 200 Hz by volume; cheapest change. What was
-          understood stands below, to be changed.</small
+          keeps every verdict, or with F3 below 50 Hz; flattest response between 50 Hz and 200 Hz by volume; cheapest
+          change at 106 dB. What was understood stands below, to be changed.</small
         >
       </form>
       <fieldset class="kinds">
