@@ -5,9 +5,9 @@ import type { BassLimit, Row, ShortlistQuestion } from './shortlist-types.ts';
 import { listed } from './words.ts';
 
 const ends: Readonly<Record<BassLimit, string>> = {
-  travel: 'their travel ends it',
-  heat: 'their heat ends it',
-  port: 'the air in their ports ends it',
+  travel: 'travel',
+  heat: 'heat',
+  port: 'the air in the port',
 };
 
 /** Limits that are not those of one driver. */
@@ -64,7 +64,7 @@ export function explainedRow(
   const margins = [
     Number.isNaN(row.reach)
       ? 'How low it reaches is not known.'
-      : `Reaches ${told(row.reach, 'frequency')}${limits.reach === undefined ? '' : `, ${told(limits.reach - row.reach, 'frequency')} lower than asked`}${row.end === undefined ? '' : `, where ${ends[row.end]}`}, ${boxed(row, told)}.`,
+      : `Reaches ${told(row.reach, 'frequency')}${limits.reach === undefined ? '' : `, ${told(limits.reach - row.reach, 'frequency')} lower than asked`}${row.end === undefined ? '' : `, where ${ends[row.end]} ends it`}, ${boxed(row, told)}.`,
     Number.isNaN(row.plays)
       ? 'How loud it plays is not known.'
       : `Plays ${told(row.plays, 'level')}${limits.plays === undefined ? '' : `, ${told(row.plays - limits.plays, 'level')} to spare`}.`,
