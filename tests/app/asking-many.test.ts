@@ -15,7 +15,7 @@ import type { OctavoDocument } from '../../src/document/types.ts';
 import type { CellValue, Place } from '../../src/engine/types.ts';
 import { decodeShelf } from '../../src/exchange/shelf-file.ts';
 import drivers from '../../templates/drivers.json' with { type: 'json' };
-import { named, templateNamed } from '../analysis/documents.ts';
+import { documentOf, named, templateNamed } from '../analysis/documents.ts';
 
 const analyst = createAnalyst();
 const shelf = decodeShelf(drivers) as readonly DriverEntry[];
@@ -118,6 +118,28 @@ describe('every combination', () => {
 });
 
 describe('the cheapest change', () => {
+  test('a part costs what its price says; the bill of a pair is told, and a formula that is none is refused', async () => {
+    const coil = documentOf({
+      A1: { text: '2.2 mH', range: ['1 mH', '9 mH'] },
+      B1: '=CHECK.AT_LEAST(A1/1 mH,3,3,"Coil","More.")',
+    });
+    const priced = (price: string) =>
+      asked(
+        coil,
+        {
+          kind: 'cheapest',
+          settings: [{ id: 's!A1', label: 'Coil', from: '', to: '', values: '3.3 mH, 4.7 mH', unit: 'mH', price }],
+        },
+        { sheet: 's', cell: 'A1' },
+      );
+    const { found, said, note } = await priced('4 + 0.5 * value');
+    expect(found[0]).toMatchObject({ consequence: 'a pair costs 1.10 ¤ more; 1 change', sets: [{ text: '3.3 mH' }] });
+    expect(said).toContain('Counted is what a pair of cabinets costs more than as the sheet stands.');
+    expect(note).toContain('one costs 4 + 0.5 * value');
+    expect((await priced(' ')).said).toContain('counted as 0: no price is given.');
+    await expect(priced('cheap')).rejects.toThrow('write a formula of value, the number in mH');
+  });
+
   const check = templateNamed('two-driver-check');
   const sheet = check.sheets[0]?.id ?? '';
   // A tweeter that cannot begin so low.
