@@ -1,8 +1,8 @@
 import { define } from '../define.ts';
 import type { Leg } from '../values/network.ts';
-import { Problem } from '../values/problem.ts';
-import { say } from '../values/say.ts';
+import type { Problem } from '../values/problem.ts';
 import { highPassLegs, lowPassLegs } from './legs.ts';
+import { noSuchPart } from './no-such-part.ts';
 import { capacitance, frequency, inductance, ohms, pass, place, slope } from './parameters.ts';
 import { slopeWords } from './slope.ts';
 
@@ -27,10 +27,7 @@ function part(wanted: Wanted, kind: 'inductance' | 'capacitance', noun: string):
   const values = build(wanted.slope, wanted.frequency, wanted.ohms).flatMap((leg: Leg) => leg[kind] ?? []);
   return (
     values[wanted.place - 1] ??
-    new Problem(
-      say`This ${wanted.slope} ${wanted.pass}-pass has ${String(values.length)} ${noun}, so there is no number ${String(wanted.place)}: give a whole number from 1 up to that.`,
-      'place',
-    )
+    noSuchPart(`This ${wanted.slope} ${wanted.pass}-pass`, values.length, noun, wanted.place)
   );
 }
 
@@ -42,7 +39,7 @@ export const filterCoil = define({
   source,
   example: { formula: '=FILTER.COIL("LR2", "low", "1900 Hz", "6.3 ohm")', gives: 0.001055 },
   remarks: `${draft} ${slopeWords}`,
-  compute: (wanted) => part(wanted, 'inductance', 'coils'),
+  compute: (wanted) => part(wanted, 'inductance', 'coil'),
 });
 
 export const filterCapacitor = define({
@@ -53,7 +50,7 @@ export const filterCapacitor = define({
   source,
   example: { formula: '=FILTER.CAPACITOR("LR2", "low", "1900 Hz", "6.3 ohm")', gives: 0.00000665 },
   remarks: `${draft} ${slopeWords}`,
-  compute: (wanted) => part(wanted, 'capacitance', 'capacitors'),
+  compute: (wanted) => part(wanted, 'capacitance', 'capacitor'),
 });
 
 const coil = { ...inductance, summary: 'coil' } as const;

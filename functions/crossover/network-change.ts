@@ -4,6 +4,7 @@ import type { QuantityName } from '../quantities.ts';
 import type { Leg, Network } from '../values/network.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
+import { noSuchPart } from './no-such-part.ts';
 import { demoLow, network, place } from './parameters.ts';
 
 type Part = 'resistance' | 'inductance' | 'coilResistance' | 'capacitance';
@@ -50,9 +51,11 @@ export const networkChange = define({
     const holders = given.network.legs.filter((leg) => leg[counted] !== undefined);
     const wanted = holders[given.place - 1];
     if (wanted === undefined)
-      return new Problem(
-        say`“${given.network.name}” has ${String(holders.length)} of that part, so there is no number ${String(given.place)}: give a whole number from 1 up to that.`,
-        'place',
+      return noSuchPart(
+        `“${given.network.name}”`,
+        holders.length,
+        counted === 'inductance' ? 'coil' : given.part,
+        given.place,
       );
     const legs = given.network.legs.map((leg) => (leg === wanted ? { ...leg, [key]: given.value } : leg));
     return { ...given.network, legs };

@@ -3,10 +3,10 @@ import { notWhole } from '../electrical/impedance.ts';
 import { curveOf } from '../values/complex-curve.ts';
 import type { Curve } from '../values/curve.ts';
 import type { Network } from '../values/network.ts';
-import { Problem } from '../values/problem.ts';
-import { say } from '../values/say.ts';
+import type { Problem } from '../values/problem.ts';
 import { inputImpedance, transferOf } from './ladder.ts';
 import { resistorLoad } from './load-resistor.ts';
+import { noSuchPart } from './no-such-part.ts';
 import { demoHigh, demoLow, demoTweeter, load, network, place } from './parameters.ts';
 
 type Part = 'resistance' | 'inductance' | 'coilResistance' | 'capacitance';
@@ -16,10 +16,7 @@ function nth(given: { readonly network: Network; readonly place: number }, part:
   const legs = given.network.legs.filter((leg) => leg[counted] !== undefined);
   const leg = legs[given.place - 1];
   if (leg !== undefined) return leg[part] ?? 0;
-  return new Problem(
-    say`“${given.network.name}” has ${String(legs.length)} ${noun}, so there is no number ${String(given.place)}: give a whole number from 1 up to that.`,
-    'place',
-  );
+  return noSuchPart(`“${given.network.name}”`, legs.length, noun, given.place);
 }
 
 const parameters = { network, place } as const;
@@ -33,7 +30,7 @@ export const networkCoil = define({
   returns: { quantity: 'inductance', summary: 'inductance' },
   source,
   example: { formula: `=NETWORK.COIL(${demoLow})`, gives: 0.001055 },
-  compute: (given) => nth(given, 'inductance', 'coils'),
+  compute: (given) => nth(given, 'inductance', 'coil'),
 });
 
 export const networkCoilResistance = define({
@@ -43,7 +40,7 @@ export const networkCoilResistance = define({
   returns: { quantity: 'resistance', summary: 'resistance, 0 when none was given' },
   source,
   example: { formula: '=NETWORK.COIL_RESISTANCE(NETWORK.LOW("LR2", "1900 Hz", "6.3 ohm", "0.3 ohm"))', gives: 0.3 },
-  compute: (given) => nth(given, 'coilResistance', 'coils'),
+  compute: (given) => nth(given, 'coilResistance', 'coil'),
 });
 
 export const networkCapacitor = define({
@@ -53,7 +50,7 @@ export const networkCapacitor = define({
   returns: { quantity: 'capacitance', summary: 'capacitance' },
   source,
   example: { formula: `=NETWORK.CAPACITOR(${demoLow})`, gives: 0.00000665 },
-  compute: (given) => nth(given, 'capacitance', 'capacitors'),
+  compute: (given) => nth(given, 'capacitance', 'capacitor'),
 });
 
 export const networkResistor = define({
@@ -63,7 +60,7 @@ export const networkResistor = define({
   returns: { quantity: 'resistance', summary: 'resistance' },
   source,
   example: { formula: `=NETWORK.RESISTOR(${pad}, 2)`, gives: 6.8 },
-  compute: (given) => nth(given, 'resistance', 'resistors'),
+  compute: (given) => nth(given, 'resistance', 'resistor'),
 });
 
 const solution = {

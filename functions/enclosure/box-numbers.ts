@@ -63,7 +63,7 @@ export const boxHighPass = define({
   compute: (given): Box | Problem => {
     if (!Number.isInteger(given.order)) {
       return new Problem(
-        say`The order must be a whole number, but is ${String(given.order)}: write 1, 2, 3 or 4.`,
+        say`The order must be a whole number, but is ${String(given.order)}: write one from 1 to 8.`,
         'order',
       );
     }

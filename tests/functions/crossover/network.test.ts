@@ -73,9 +73,11 @@ describe('part values into a resistance', () => {
     },
   );
   test('a part that is not there is refused by number', () => {
-    expect(refusal('FILTER.COIL', 'BW1', 'high', 1000, 8, 1)).toContain('0 coils');
-    expect(refusal('FILTER.CAPACITOR', 'BW4', 'low', 1000, 8, 3)).toContain('2 capacitors');
-    expect(refusal('NETWORK.COIL', network('NETWORK.PAD', 2, 8), 1)).toContain('0 coils');
+    expect(refusal('FILTER.COIL', 'BW1', 'high', 1000, 8, 1)).toContain('has no coil; ask');
+    expect(refusal('FILTER.CAPACITOR', 'BW4', 'low', 1000, 8, 3)).toContain(
+      'has 2 capacitors, so there is no number 3: give a whole number from 1 to 2.',
+    );
+    expect(refusal('NETWORK.COIL', network('NETWORK.PAD', 2, 8), 1)).toContain('has no coil; ask');
   });
 });
 
@@ -178,7 +180,7 @@ describe('reading, changing, joining, from a table', () => {
     const wired = runWith('resistance', 'NETWORK.CHANGE', high, 'coil resistance', 1, 0.25) as Network;
     expect(number('NETWORK.COIL_RESISTANCE', wired, 1)).toBe(0.25);
     expect(runWith('resistance', 'NETWORK.CHANGE', high, 'capacitor', 1, 5)).toBeInstanceOf(Problem);
-    expect(refusal('NETWORK.CHANGE', high, 'resistor', 1, 5)).toContain('0 of that part');
+    expect(refusal('NETWORK.CHANGE', high, 'resistor', 1, 5)).toContain('has no resistor; ask for another part');
     expect(refusal('NETWORK.CHANGE', high, 'coil', 1, 0)).toContain('must lie from');
   });
   test('a corner needs a plain filter, a Q one of order two, a load its phase', () => {
