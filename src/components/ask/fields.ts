@@ -25,12 +25,12 @@ export function cellField(
   label: string,
   options: readonly CellChoice[],
   present: string,
-  choose: (id: string) => void,
+  choose: (id: string, field: HTMLSelectElement) => void,
 ): TemplateResult {
   const groups = [...new Set(options.map(({ group }) => group))];
   return html`<label
     >${label}
-    <select @change=${(event: Event) => choose(valueOf(event))}>
+    <select @change=${(event: Event) => choose(valueOf(event), event.target as HTMLSelectElement)}>
       ${groups.map(
         (group) =>
           html`<optgroup label=${group}>
@@ -43,9 +43,12 @@ export function cellField(
   >`;
 }
 
-/** Takes one more cell into a list. */
+/** Takes one more cell into a list, and is ready for the next. */
 export const addField = (label: string, options: readonly CellChoice[], add: (id: string) => void): TemplateResult =>
-  cellField(label, [{ id: '', label: 'Choose…', group: 'Add' }, ...options], '', (id) => id !== '' && add(id));
+  cellField(label, [{ id: '', label: 'Choose…', group: 'Add' }, ...options], '', (id, field) => {
+    field.value = '';
+    if (id !== '') add(id);
+  });
 
 /** One of a few words. */
 export const wordField = <T extends string>(
