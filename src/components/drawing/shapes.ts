@@ -5,7 +5,6 @@ import type { Laid, Place, Room } from './laid.ts';
 import { evenPaper, planeOf, type Plane } from './plane.ts';
 import { sameData } from '../plot/same-data.ts';
 import { roundStep } from '../plot/ticks.ts';
-import { shortened } from './words.ts';
 
 const MARGIN = { left: 38, right: 26, top: 8, bottom: 24 };
 const TALLEST = 300;
@@ -92,18 +91,17 @@ function drawShape(shape: Shape, { data, plane, scale }: Around): SVGTemplateRes
   </g>`;
 }
 
-/** Names inside their shapes, above the centre line of a circle; none over another. */
+/** Names inside the shapes that have room for them, above the centre line of a circle; none over another. */
 function namesOf(shapes: readonly Shape[], plane: Plane, scale: number, { measure }: Room): SVGTemplateResult[] {
   const taken: { readonly x: number; readonly y: number; readonly half: number }[] = [];
   return shapes.flatMap((shape) => {
     const [left, right, lower, upper] = reachOf(shape).map((edge) => edge * scale) as [number, number, number, number];
-    if (right - left < 30 || upper - lower < 14) return [];
-    const text = shortened(shape.name, right - left - 6, measure);
-    const half = measure(text) / 2;
+    const half = measure(shape.name) / 2;
+    if (right - left < 2 * half + 6 || upper - lower < 14) return [];
     const x = (left + right) / 2;
     const y = plane.height - (lower + upper) / 2 + (shape.outline === 'circle' ? -6 : 4);
     if (taken.some((other) => Math.abs(other.y - y) < 13 && Math.abs(other.x - x) < other.half + half)) return [];
     taken.push({ x, y, half });
-    return [svg`<text class="inside" x=${x} y=${y} text-anchor="middle">${text}</text>`];
+    return [svg`<text class="inside" x=${x} y=${y} text-anchor="middle">${shape.name}</text>`];
   });
 }
