@@ -8,7 +8,7 @@ const hour = 3600;
 /** Criterion of the recommended limit: 85 dBA for 8 hours, halved for every 3 dB. */
 const recommended = { level: 85, seconds: 8 * hour, exchange: 3 } as const;
 
-/** No sound may be louder than this for any time, dBA: NIOSH 98-126, section 1.1. */
+/** No sound may be louder than this for any time, dBA: NIOSH 98-126, section 1.1, from memory. */
 const ceiling = 140;
 
 /** How long a level may last within the recommended limit. */
