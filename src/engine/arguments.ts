@@ -74,24 +74,24 @@ function absent(named: Named, isBlank: boolean): unknown {
   if ('default' in parameter && parameter.default !== undefined) return parameter.default;
   if (parameter.optional) return undefined;
   const subject = isBlank && named.cell ? `${named.cell} is empty` : 'the argument is missing';
-  return new Refused(`${where(named)}: ${subject}; ${wanted(named)} is wanted there.`);
+  return new Refused(`${where(named)}: ${subject}; type ${wanted(named)} there.`);
 }
 
 function readNumber(value: CellDatum, named: Named, parameter: NumberParameter): number | Refused {
   if (typeof value === 'number') return withinLimits(value, named, parameter);
   const held = named.cell ?? 'the argument';
   if (typeof value !== 'string')
-    return new Refused(`${where(named)}: ${wanted(named)} is wanted, but ${held} holds ${heldIn(value)}.`);
+    return new Refused(`${where(named)} wants ${wanted(named)}, but ${held} holds ${heldIn(value)}.`);
   const read = parseQuantity(value);
   if (!read) {
     return new Refused(
-      `${where(named)}: ${wanted(named)} is wanted, but ${held} holds the text “${value}”. Type ${sample(named)}.`,
+      `${where(named)} wants ${wanted(named)}, but ${held} holds the text “${value}”. Type ${sample(named)}.`,
     );
   }
   const target = quantities[named.quantity].dimension;
   if (!sameDimension(quantities[read.quantity].dimension, target) && read.unit !== '') {
     return new Refused(
-      `${where(named)}: ${wanted(named)} is wanted, but “${value}” is ${quantities[read.quantity].noun}. Type ${sample(named)}.`,
+      `${where(named)} wants ${wanted(named)}, but “${value}” is ${quantities[read.quantity].noun}. Type ${sample(named)}.`,
     );
   }
   return withinLimits(read.value, named, parameter);

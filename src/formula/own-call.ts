@@ -95,7 +95,7 @@ class OwnCall {
       this.#report(
         'error',
         slot,
-        `${what}: ${this.#wanted(parameter)} is wanted, but ${this.#slice(slot)} holds a ${type.record}.`,
+        `${what} wants ${this.#wanted(parameter)}, but ${this.#slice(slot)} holds a ${type.record}.`,
       );
     } else if (type.kind === 'number') this.#check(part, type, what, parameter);
     return part.text;
@@ -109,7 +109,7 @@ class OwnCall {
       this.#report(
         'error',
         slot,
-        `${what}: “${text}” is no quantity; ${this.#wanted(parameter)} is wanted, such as ${this.#sample(parameter)}.`,
+        `${what}: “${text}” is no quantity; type ${this.#wanted(parameter)}, such as ${this.#sample(parameter)}.`,
       );
       return this.#slice(slot);
     }
@@ -147,7 +147,7 @@ class OwnCall {
     this.#report(
       'error',
       part.node,
-      `${what}: ${nounOf(type)} where ${this.#wanted(parameter)} is wanted; ${this.#slice(part.node)} ${part.constant === undefined ? 'holds' : 'is'} ${nounOf(type)}.`,
+      `${what}: ${nounOf(type)} in the place of ${this.#wanted(parameter)}; ${this.#slice(part.node)} ${part.constant === undefined ? 'holds' : 'is'} ${nounOf(type)}.`,
     );
   }
 
@@ -164,7 +164,7 @@ class OwnCall {
     this.#report(
       'error',
       part.node,
-      `${what}: ${nounOf(type)} where ${nounOf(held)} is wanted, like the other numbers of this call.`,
+      `${what}: ${nounOf(type)} in the place of ${nounOf(held)}, unlike the other numbers of this call.`,
     );
   }
 

@@ -8,7 +8,7 @@ const messageOf = async (formula: string, cells: Readonly<Record<string, string>
 describe('an argument that cannot be taken', () => {
   test('names the empty cell, the argument and what is wanted', async () => {
     const message = await messageOf('=CLOSED.QTC(0.386, "28.52 L", B5)');
-    expect(message).toMatch(/^CLOSED\.QTC, volume .*: B5 is empty; a volume is wanted there\.$/);
+    expect(message).toMatch(/^CLOSED\.QTC, volume .*: B5 is empty; type a volume there\.$/);
   });
 
   test('says on which sheet the empty cell is, where it is another one', async () => {
