@@ -24,7 +24,9 @@ test('which litres give Qtc 0.707: asked, found and set by the keyboard', async 
   await askAbout(person, 'Qtc');
   await session.page.keyboard.type('which litres give Qtc 0.707?');
   await person.press('Enter');
-  expect(await told(person)).toMatch(/^Net volume 12\.1\d* L brings Damping Qtc .* to 0\.707\. Looked at \d+ values\. .* could be missed\.$/);
+  expect(await told(person)).toMatch(
+    /^Net volume 12\.1\d* L brings Damping Qtc .* to 0\.707\. Looked at \d+ values\. .* could be missed\.$/,
+  );
   await tabTo(person, 'Set it: Net volume 12.1');
   await person.press('Enter');
   await closed(person);
