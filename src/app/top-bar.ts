@@ -100,6 +100,11 @@ export class TopBar extends LitElement {
           gap: 2px;
           padding: 0 6px;
         }
+        h1 {
+          font-size: 13px;
+          line-height: 16px;
+          max-height: 48px;
+        }
         .optional,
         .framed b,
         .mark {

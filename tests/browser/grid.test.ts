@@ -205,6 +205,28 @@ describe('the pool of rows', () => {
     expect([number.top, number.height]).to.deep.equal([top, height]);
   });
 
+  it('leaves the labels where they are for a column that reaches past the border of the view', async () => {
+    page.grid.parentElement!.style.width = '700px';
+    await page.drawn();
+    await page.select('D3');
+    await page.drawn();
+    expect(page.scroller.scrollLeft).to.equal(0);
+    await page.select('E3');
+    await page.drawn();
+    expect(page.scroller.scrollLeft).to.be.above(0);
+  });
+
+  it('leaves out the number before where its column has no room for two', async () => {
+    page.model.was.set('B3', '5.9');
+    page.model.was.set('D6', '10.4');
+    page.model.looks.set('D6', { kind: 'number', number: '10.9', unit: 'mm' });
+    page.grid.refresh();
+    await page.drawn();
+    expect(page.cell('B3')!.querySelector('.was')!.checkVisibility()).to.equal(false);
+    expect(page.cell('B3')!.title).to.equal('5.9 before');
+    expect(page.cell('D6')!.querySelector('.was')!.checkVisibility()).to.equal(true);
+  });
+
   it('draws the words of a heading below the numbers of the rows', async () => {
     page.scroller.scrollLeft = 60;
     await page.drawn();

@@ -95,6 +95,10 @@ export const cellStyles = css`
     flex: 0 1 auto;
     min-width: 0;
   }
+  /* A sliver of it would say nothing; the title of the cell and the list of what changed have it. */
+  .number[data-narrow] > .was {
+    display: none;
+  }
   /* The reason gives way to it. */
   .chip + .was {
     flex: none;

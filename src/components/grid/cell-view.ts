@@ -77,7 +77,7 @@ export function drawCell(target: HTMLElement, look: CellLook, former: string): s
   if (finding) kinds.push(finding);
   if (before !== undefined) kinds.push('changed');
   setText(target, 'className', kinds.join(' '));
-  setText(target, 'title', titleOf(shown));
+  setText(target, 'title', titleOf(shown) || (before ? `${before} before` : ''));
   return fill(
     target,
     [

@@ -9,6 +9,8 @@ const STILL = 120;
 const MOST_CELLS = 10_000;
 /** Letters reach a little out of lines that are set close, CSS pixels; a line that has no room is more. */
 const OVERHANG = 6;
+/** The message of a problem is told whole beside the sheet: in a column narrower than this it would pile up. */
+const LEAST_FOR_PROBLEM = 240;
 /** Letters are narrower than this on the average, CSS pixels: shorter words fit without being measured. */
 const WIDE_LETTER = 8;
 const MOST_KEPT = 2000;
@@ -101,6 +103,7 @@ function longWords({ model }: SheetGrid, view: number): readonly Words[] {
         line: undefined,
       };
       const width = geometry.seenWidth(column, view);
+      if (shown.kind === 'problem' && width < LEAST_FOR_PROBLEM) continue;
       const key = `${String(width)} ${lookKey(look)}`;
       if (key.length * WIDE_LETTER > width) found.push({ row, look, width, key });
     }

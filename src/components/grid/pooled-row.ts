@@ -53,6 +53,9 @@ export interface Sight extends Visible {
   readonly generation: number;
 }
 
+/** Beside a number with its unit there is room for the one before it in columns at least as wide, CSS pixels. */
+const LEAST_FOR_TWO = 150;
+
 export const cellId = (row: number, column: number): string => `cell-${columnLetters(column)}${String(row + 1)}`;
 
 export function newRow(columns: number): PooledRow {
@@ -174,7 +177,10 @@ function placeCell(cell: PooledCell, { geometry, width: view }: Sight): void {
   const from = geometry.left(cell.column);
   const width = geometry.seenWidth(cell.column, view);
   if (cell.left !== from) cell.element.style.left = `${String(HEAD_WIDTH + from)}px`;
-  if (cell.width !== width) cell.element.style.width = `${String(width)}px`;
+  if (cell.width !== width) {
+    cell.element.style.width = `${String(width)}px`;
+    cell.element.toggleAttribute('data-narrow', width < LEAST_FOR_TWO);
+  }
   cell.left = from;
   cell.width = width;
 }

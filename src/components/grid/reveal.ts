@@ -6,9 +6,10 @@ export function reveal(scroller: HTMLElement, geometry: Geometry, { row, column 
   const top = geometry.top(row);
   const bottom = top + geometry.heightOf(row);
   const left = geometry.left(column);
-  const right = left + geometry.widthOf(column);
   const height = scroller.clientHeight - HEAD_HEIGHT;
   const width = scroller.clientWidth - HEAD_WIDTH;
+  // What stands in the cell: a column that reaches past the border of the view is no reason to push the labels out of it.
+  const right = left + geometry.seenWidth(column, width);
   if (top < scroller.scrollTop) scroller.scrollTop = top;
   else if (bottom > scroller.scrollTop + height) scroller.scrollTop = bottom - height;
   if (left < scroller.scrollLeft) scroller.scrollLeft = left;
@@ -24,7 +25,7 @@ export class KeptInView {
     const { clientWidth, clientHeight, scrollLeft, scrollTop } = scroller;
     const x = geometry.left(at.column) - scrollLeft;
     const y = geometry.top(at.row) - scrollTop;
-    const right = x + geometry.widthOf(at.column);
+    const right = x + geometry.seenWidth(at.column, this.#width - HEAD_WIDTH);
     const wasSeen = x >= 0 && y >= 0 && right <= this.#width - HEAD_WIDTH && y < this.#height - HEAD_HEIGHT;
     if (wasSeen && (clientWidth < this.#width || clientHeight < this.#height)) reveal(scroller, geometry, at);
     this.#width = clientWidth;

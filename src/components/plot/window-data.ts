@@ -55,7 +55,9 @@ export function outcomeOf({ window, system }: WindowPlotData): {
   readonly text: string;
 } {
   const { low, high, octaves, stretchedOctaves } = window;
-  const band = (from: number, to: number): string => `${spellFrequency(from, system)} to ${spellFrequency(to, system)}`;
+  // No line may end within a number.
+  const at = (frequency: number): string => spellFrequency(frequency, system).replaceAll('\u2009', '\u202F');
+  const band = (from: number, to: number): string => `${at(from)} to ${at(to)}`;
   if (octaves >= 0) return { status: 'good', text: `${band(low.at, high.at)} shared, ${octaveText(octaves)}` };
   const gap = `${octaveText(-octaves)} apart, ${band(high.at, low.at)}`;
   if (stretchedOctaves < 0) return { status: 'fail', text: `No shared band: ${gap}` };
