@@ -153,11 +153,19 @@ describe('a scatter', () => {
   }, 60_000);
 
   test('shared out and given up, or broken off by one, ends for all', async () => {
-    const question = { document: product, spreads: [amount('A1', 0.1)], results: [at('B1')], runs: 20_000, seed: 1 };
+    const question = { document: product, spreads: [amount('A1', 0.1)], results: [at('B1')], runs: 20, seed: 1 };
     const control = new AbortController();
     const analysts = [createAnalyst(), createAnalyst()];
-    const answer = sharedScatter(analysts, question, { signal: control.signal });
-    setTimeout(() => control.abort(), 20);
+    // Thousands of runs with drivers last longer than it takes to say how far they are, however fast the machine.
+    const document = templateNamed('two-driver-check');
+    const long: ScatterQuestion = {
+      document,
+      spreads: [{ kind: 'driver', at: named(document, 'Woofer'), causes: { cms: 0.12 } }],
+      results: [named(document, 'LowestOhms')],
+      runs: 20_000,
+      seed: 1,
+    };
+    const answer = sharedScatter(analysts, long, { signal: control.signal, progress: () => control.abort() });
     await expect(answer).rejects.toThrow('given up');
     const broken: Pick<Analyst, 'scatterPart' | 'scatterSummary'> = {
       ...createAnalyst(),
