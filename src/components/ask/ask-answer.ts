@@ -1,6 +1,7 @@
 import { LitElement, html, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { UnitSystem } from '../../document/types.ts';
+import { alignedStyles } from '../aligned.ts';
 import '../plot/curve-plot.ts';
 import { tableView } from '../record-card/table-view.ts';
 import { shelfStyles } from '../shelf/styles.ts';
@@ -13,7 +14,7 @@ import './value-field.ts';
  *  @fires go - `detail` is the cell to show. */
 @customElement('ask-answer')
 export class AskAnswer extends LitElement {
-  static override styles = [shelfStyles, askStyles];
+  static override styles = [shelfStyles, askStyles, alignedStyles];
 
   @property({ attribute: false }) answer!: Answer;
   @property() system: UnitSystem = 'metric';

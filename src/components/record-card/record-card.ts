@@ -6,6 +6,7 @@ import type { CellRecord } from '../../../functions/values/record.ts';
 import type { Sentence } from '../../../functions/values/say.ts';
 import type { Status } from '../../../functions/values/verdict.ts';
 import type { Line, UnitSystem } from '../../document/types.ts';
+import { alignedStyles } from '../aligned.ts';
 import { icon } from '../icons.ts';
 import { speak } from '../../units/show.ts';
 import { spell } from '../plot/unit.ts';
@@ -25,7 +26,7 @@ import { tableIn, tableView } from './table-view.ts';
  *  @fires go - The reader wants to see the cell where a problem arose; `detail` is `{ sheet, cell }`. */
 @customElement('record-card')
 export class RecordCard extends LitElement {
-  static override styles = cardStyles;
+  static override styles = [cardStyles, alignedStyles];
 
   @property({ attribute: false }) state: CardState | undefined;
   /** What the row of the cell is called. */

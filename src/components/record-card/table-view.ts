@@ -3,6 +3,7 @@ import { networkTable } from '../../../functions/values/network-table.ts';
 import type { CellRecord } from '../../../functions/values/record.ts';
 import type { TableRecord } from '../../../functions/values/table.ts';
 import type { UnitSystem } from '../../document/types.ts';
+import { aligned } from '../aligned.ts';
 import { spell } from '../plot/unit.ts';
 
 /** The rows that a record holds, where it holds any. */
@@ -32,6 +33,8 @@ export function tableView(
   system: UnitSystem,
   act?: (row: number) => TemplateResult,
 ): TemplateResult {
+  const rows = rowsOf(table, system);
+  const columns = table.columns.map((_, column) => aligned(rows.map((row) => row[column] ?? '')));
   const isText = (column: number): boolean => table.columns[column]?.quantity === 'text';
   return html`<div class="table" tabindex="0" role="region" aria-label=${table.title}>
     <table>
@@ -42,10 +45,10 @@ export function tableView(
         </tr>
       </thead>
       <tbody>
-        ${rowsOf(table, system).map(
-          (row, index) =>
+        ${rows.map(
+          (_, index) =>
             html`<tr>
-              ${row.map((text, column) => html`<td class=${isText(column) ? '' : 'number'}>${text}</td>`)}
+              ${columns.map((texts, column) => html`<td class=${isText(column) ? '' : 'number'}>${texts[index]}</td>`)}
               ${act ? html`<td>${act(index)}</td>` : nothing}
             </tr>`,
         )}

@@ -8,6 +8,7 @@ import { matches, readQuery } from '../../document/shelf/find.ts';
 import type { UnitSystem } from '../../document/types.ts';
 import { defaultUnit } from '../../units/defaults.ts';
 import { show } from '../../units/show.ts';
+import { aligned, alignedStyles } from '../aligned.ts';
 import '../verdict-chip/verdict-chip.ts';
 import { shelved } from './shelved.ts';
 import { listStyles } from './list-styles.ts';
@@ -27,6 +28,7 @@ export class DriverList extends LitElement {
   static override styles = [
     shelfStyles,
     listStyles,
+    alignedStyles,
     css`
       label.search {
         display: block;
@@ -141,7 +143,7 @@ export class DriverList extends LitElement {
           </tr>
         </thead>
         <tbody>
-          ${shown.slice(0, this.most).map((entry) => this.#row(entry))}
+          ${this.#listed(shown.slice(0, this.most))}
         </tbody>
       </table>
       ${
@@ -153,7 +155,17 @@ export class DriverList extends LitElement {
       }`;
   }
 
-  #row(entry: DriverEntry): TemplateResult {
+  #listed(entries: readonly DriverEntry[]): readonly TemplateResult[] {
+    const columns = figures.map((field) => columnOf(entries, field, this.system));
+    return entries.map((entry, index) =>
+      this.#row(
+        entry,
+        columns.map((column) => column[index]),
+      ),
+    );
+  }
+
+  #row(entry: DriverEntry, cells: readonly unknown[]): TemplateResult {
     const { driver, audit } = shelved(entry);
     const brief = figures.slice(0, BRIEF).map((field) => textOf(driver, field, this.system));
     return html`<tr>
@@ -162,7 +174,7 @@ export class DriverList extends LitElement {
         ${entry.invented ? html` <span class="quiet">invented</span>` : nothing}
         <small class="brief">${brief.filter(Boolean).join(', ')}</small>
       </th>
-      ${figures.map((field, index) => html`<td class=${classOf(index)}>${cellOf(driver, field, this.system)}</td>`)}
+      ${cells.map((cell, index) => html`<td class=${classOf(index)}>${cell}</td>`)}
       <td class="chip"><verdict-chip .status=${audit.status} word=${audit.word}></verdict-chip></td>
       ${
         this.place
@@ -210,13 +222,15 @@ const focusIn = (row: HTMLElement | undefined): void => [...(row?.querySelectorA
 
 const classOf = (index: number): string => (index < BRIEF ? 'figure' : 'figure rest');
 
-function cellOf(driver: Driver | undefined, field: NumberField, system: UnitSystem): TemplateResult | string {
-  const value = driver?.[field];
-  if (value === undefined) return '';
+/** One unit to a column and its decimals below one another, so that its numbers can be compared. */
+function columnOf(entries: readonly DriverEntry[], field: NumberField, system: UnitSystem): readonly unknown[] {
   const { quantity } = parameterOf(field);
-  // One unit to a column, so that its numbers can be compared.
-  const { number, unit } = show(value, { quantity, system, unit: defaultUnit(quantity, system) });
-  return html`${number} <span class="unit">${unit}</span>`;
+  const shown = entries.map((entry) => {
+    const value = shelved(entry).driver?.[field];
+    return value === undefined ? undefined : show(value, { quantity, system, unit: defaultUnit(quantity, system) });
+  });
+  const numbers = aligned(shown.map((each) => each?.number ?? ''));
+  return shown.map((each, index) => (each ? html`${numbers[index]} <span class="unit">${each.unit}</span>` : ''));
 }
 
 function textOf(driver: Driver | undefined, field: NumberField, system: UnitSystem): string {
