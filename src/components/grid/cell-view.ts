@@ -1,8 +1,10 @@
 import type { ShownCell } from '../../document/shown.ts';
 import type { Cell, Line } from '../../document/types.ts';
 import type { Counts } from '../../document/verdicts.ts';
+import { unbroken } from '../../units/show.ts';
 import { sparkPath } from '../spark-line/spark-path.ts';
 import { fill, setText, SPARK, type Part } from './cell-parts.ts';
+import type { GridModel } from './model.ts';
 
 /** Everything that decides how a cell looks. */
 export interface CellLook {
@@ -13,6 +15,16 @@ export interface CellLook {
   readonly tally: Counts | undefined;
   readonly line: Line | undefined;
 }
+
+/** How a cell of a model looks. A heading tells how its section stands. */
+export const lookAt = (model: GridModel, row: number, column: number, isHeading = false): CellLook => ({
+  cell: model.cell(row, column),
+  shown: model.shown(row, column),
+  before: model.before?.(row, column),
+  finding: model.finding?.(row, column),
+  tally: isHeading && column === 0 ? model.tally?.(row) : undefined,
+  line: model.columns[column]?.line,
+});
 
 /** A text that is the same for two looks that would draw the same. Curves are told apart by being other objects. */
 const curveNumbers = new WeakMap<object, number>();
@@ -140,8 +152,7 @@ function tallyOf(tally: Counts): Part {
 function titleOf(shown: ShownCell): string {
   switch (shown.kind) {
     case 'verdict':
-      // Thin spaces stand within numbers, which no line may end in.
-      return `${shown.reason} ${shown.note}`.trim().replaceAll('\u2009', '\u202F');
+      return unbroken(`${shown.reason} ${shown.note}`.trim());
     case 'problem':
       return shown.message;
     case 'record':

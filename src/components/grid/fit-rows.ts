@@ -1,4 +1,4 @@
-import { drawCell, lookKey, type CellLook } from './cell-view.ts';
+import { drawCell, lookAt, lookKey, type CellLook } from './cell-view.ts';
 import { Geometry, HEAD_HEIGHT, HEAD_WIDTH } from './geometry.ts';
 import type { SheetGrid } from './sheet-grid.ts';
 import { tallStyles } from './tall-styles.ts';
@@ -94,16 +94,9 @@ function longWords({ model }: SheetGrid, view: number): readonly Words[] {
       // Headings and notes run on over the cells beside them.
       if (cell?.look === 'section' || cell?.look === 'note') continue;
       if (!/^(?:verdict|problem|text|record)$/.test(shown.kind)) continue;
-      const look: CellLook = {
-        cell,
-        shown,
-        before: model.before?.(row, column),
-        finding: model.finding?.(row, column),
-        tally: undefined,
-        line: undefined,
-      };
       const width = geometry.seenWidth(column, view);
       if (shown.kind === 'problem' && width < LEAST_FOR_PROBLEM) continue;
+      const look = lookAt(model, row, column);
       const key = `${String(width)} ${lookKey(look)}`;
       if (key.length * WIDE_LETTER > width) found.push({ row, look, width, key });
     }

@@ -1,6 +1,6 @@
 import { columnLetters } from '../../formula/address.ts';
 import { setText } from './cell-parts.ts';
-import { drawCell, lookKey, type CellLook } from './cell-view.ts';
+import { drawCell, lookAt, lookKey, type CellLook } from './cell-view.ts';
 import { HEAD_WIDTH, type Geometry } from './geometry.ts';
 import type { GridModel, Selection } from './model.ts';
 import { isWithin } from './pointed.ts';
@@ -146,14 +146,7 @@ function drawInto(pooled: PooledCell, row: number, column: number, isHeading: bo
     element.id = cellId(row, column);
   }
   pooled.generation = sight.generation;
-  const look: CellLook = {
-    cell: model.cell(row, column),
-    shown: model.shown(row, column),
-    before: model.before?.(row, column),
-    finding: model.finding?.(row, column),
-    tally: isHeading && column === 0 ? model.tally?.(row) : undefined,
-    line: model.columns[column]?.line,
-  };
+  const look = lookAt(model, row, column, isHeading);
   const key = pooled.look && isSame(pooled.look, look) ? pooled.key : lookKey(look);
   pooled.look = look;
   if (pooled.key !== key) {

@@ -1,6 +1,7 @@
 import type { Limit, Window } from '../../../functions/values/window.ts';
 import type { UnitSystem } from '../../document/types.ts';
 import type { PlotMark } from './data.ts';
+import { unbroken } from '../../units/show.ts';
 import { spellFrequency } from './unit.ts';
 
 /** What a plot of the shared band shows. */
@@ -55,9 +56,8 @@ export function outcomeOf({ window, system }: WindowPlotData): {
   readonly text: string;
 } {
   const { low, high, octaves, stretchedOctaves } = window;
-  // No line may end within a number.
-  const at = (frequency: number): string => spellFrequency(frequency, system).replaceAll('\u2009', '\u202F');
-  const band = (from: number, to: number): string => `${at(from)} to ${at(to)}`;
+  const band = (from: number, to: number): string =>
+    unbroken(`${spellFrequency(from, system)} to ${spellFrequency(to, system)}`);
   if (octaves >= 0) return { status: 'good', text: `${band(low.at, high.at)} shared, ${octaveText(octaves)}` };
   const gap = `${octaveText(-octaves)} apart, ${band(high.at, low.at)}`;
   if (stretchedOctaves < 0) return { status: 'fail', text: `No shared band: ${gap}` };
