@@ -1,4 +1,5 @@
 /** From an edit in the two-driver check to the painted frame, with every plot in view. */
+import { byHand } from './by-hand.mjs';
 import { atRest, milliseconds, onPage, pause, percent, quantile, tell } from './frames.mjs';
 
 const EDITS = 120;
@@ -28,6 +29,12 @@ await onPage(async (page) => {
     const share = sum(times) / sum(totals);
     console.log(`  ${part}: ${percent(share)} of it, 95 of 100 within ${milliseconds(quantile(times, 0.95))}`);
   }
+  const { took, changed } = await byHand(page, edit, ['1750 Hz', '1920 Hz'], 60);
+  const least = quantile(took, 0.5);
+  console.log(
+    `the same ${changed} words and lines put there by hand: median ${milliseconds(least)}, 95 of 100 within ` +
+      `${milliseconds(quantile(took, 0.95))}; an edit takes ${(quantile(totals, 0.5) / least).toFixed(1)} times that`,
+  );
   console.log(`an empty frame: ${milliseconds(empty)}`);
 });
 
