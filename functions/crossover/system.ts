@@ -89,7 +89,7 @@ export const systemImpedance = define({
         sum.im[index] = sum.im[index]! + im[index]!;
       }
     }
-    return curveOf({ title: 'Impedance of the system', quantity: 'resistance', ...band }, inverseOf(sum));
+    return curveOf({ title: 'Impedance of the system', quantity: 'resistance', ...band }, inverseOf(sum, sum));
   },
 });
 

@@ -32,12 +32,8 @@ const inWall = (driver: Driver): Box => ({
 
 /** Level with phase for 2.83 V at the driver's terminals, the coil inductance counted, in the arrays given. */
 function levelOf(box: Box, to: readonly [Float64Array, Float64Array]): Curve {
-  const { pressureRe: re, pressureIm: im } = coilPressureOf(box, to);
   const scale = standardVolts * 10 ** (flatLevel(box) / 20);
-  for (let index = 0; index < re.length; index += 1) {
-    re[index] = scale * re[index]!;
-    im[index] = scale * im[index]!;
-  }
+  const { pressureRe: re, pressureIm: im } = coilPressureOf(box, to, scale);
   return curveOf({ title: 'Level at 1 m for 2.83 V', quantity: 'level', ...whole }, { re, im });
 }
 

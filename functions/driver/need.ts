@@ -11,8 +11,8 @@ export function need<F extends NumberField>(
   fields: readonly F[],
   parameter = 'driver',
 ): With<F> | Problem {
+  if (fields.every((field) => driver[field] !== undefined)) return driver as With<F>;
   const missing = fields.filter((field) => driver[field] === undefined).map((field) => parameterOf(field).symbol);
-  if (missing.length === 0) return driver as With<F>;
   const who = driver.name === '' ? 'the driver' : `the driver ${driver.name}`;
   return new Problem(
     say`For this ${who} also needs ${missing.join(', ')}: add ${missing.length === 1 ? 'that row' : 'these rows'} to its data.`,

@@ -67,15 +67,16 @@ function multiply([re, im]: Pair, [byRe, byIm]: Pair): void {
   }
 }
 
-/** Pressure −S²·O·X, where O is what reaches the room; `to` may be the arrays of the travel themselves. */
+/** Pressure −S²·O·X times `scale`, where O is what reaches the room; `to` may be the arrays of the travel themselves. */
 function solvePressure(
   { fs }: LumpedModel,
+  scale: number,
   at: Float64Array,
   { outRe, outIm }: AcousticLoad,
   [travelRe, travelIm]: Pair,
   [pressureRe, pressureIm]: Pair,
 ): void {
-  const perSquareFs = -1 / (fs * fs);
+  const perSquareFs = -scale / (fs * fs);
   for (let index = 0; index < at.length; index += 1) {
     const square = at[index]! * at[index]! * perSquareFs;
     pressureRe[index] = square * travelRe[index]!;
@@ -95,7 +96,7 @@ function solvePort({ flowRe, flowIm }: AcousticLoad, [travelRe, travelIm]: Pair)
 /**
  * Solves the small-signal circuit: Re and series resistance, motional branch, and the load of the box. With `withCoil`
  * the coil inductance acts on pressure and travel too; without, it is left out, as small-signal theory does. What is not
- * wanted stays empty; what alone is wanted is in the arrays given last.
+ * wanted stays empty; what alone is wanted is in the arrays given last, a pressure times `scale`.
  */
 export function solveLumped(
   model: LumpedModel,
@@ -104,12 +105,13 @@ export function solveLumped(
   load: AcousticLoad = solveLoad(model, at),
   wanted: 'all' | 'pressure' | 'travel' = 'all',
   cone: Pair = zeros(2, at.length),
+  scale = 1,
 ): LumpedSolution {
   solveTravel(model, at, withCoil, load, cone);
   const travel = wanted === 'pressure' ? none : cone;
   // Where the travel itself is not wanted, the pressure takes its place.
   const pressure = wanted === 'all' ? zeros(2, at.length) : wanted === 'pressure' ? cone : none;
-  if (wanted !== 'travel') solvePressure(model, at, load, cone, pressure);
+  if (wanted !== 'travel') solvePressure(model, scale, at, load, cone, pressure);
   const port = wanted === 'all' ? solvePort(load, cone) : none;
   if (model.highPass !== undefined) applyHighPass(model.highPass, at, [pressure, travel, port]);
   const [pressureRe, pressureIm] = pressure;

@@ -31,10 +31,14 @@ export function responseOf(box: Box): Response {
   return response;
 }
 
-/** Pressure over the grid with the coil inductance, which changes it by up to a few per cent at low frequencies, in the
- *  arrays given. */
-export const coilPressureOf = (box: Box, to: readonly [Float64Array, Float64Array]): LumpedSolution =>
-  solveLumped(modelOf(box), frequencies, true, loadOf(box), 'pressure', to);
+/** Pressure over the grid with the coil inductance, which changes it by up to a few per cent at low frequencies, times
+ *  `scale`, in the arrays given. */
+export const coilPressureOf = (
+  box: Box,
+  to: readonly [Float64Array, Float64Array],
+  scale: number,
+): Pick<LumpedSolution, 'pressureRe' | 'pressureIm'> =>
+  solveLumped(modelOf(box), frequencies, true, loadOf(box), 'pressure', to, scale);
 
 const cone = zeros(2, frequencies.length);
 
