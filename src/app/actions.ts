@@ -81,7 +81,10 @@ export const actions: Readonly<Record<string, Action>> = {
     });
     if (title?.trim()) await app.acts.do({ kind: 'title', title: title.trim() });
   },
-  'save-file': ({ workbook }) => {
+  'save-file': async ({ grid, workbook }) => {
+    // What is still being written in the formula line, or tried out on the rule, is kept first.
+    grid.focus({ preventScroll: true });
+    await workbook?.settle();
     if (workbook) saveToFile(workbook.document);
   },
   'open-file': async (app) => {

@@ -33,6 +33,7 @@ export interface AppHost {
   readonly guideAt: string;
   readonly selection: Selection;
   readonly acts: GridActs;
+  readonly grid: HTMLElement;
   readonly dialog: AskDialog;
   drawer: boolean;
   /** Shows a sentence until it is closed. */

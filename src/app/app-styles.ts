@@ -27,28 +27,6 @@ export const appStyles = css`
   top-bar {
     grid-area: bar;
   }
-  button.plain,
-  button.tool {
-    font: inherit;
-    color: var(--ink);
-    background: var(--paper);
-    border: 1px solid var(--line2);
-    border-radius: 5px;
-    min-height: 32px;
-    padding: 0 12px;
-    display: inline-flex;
-    gap: 8px;
-    align-items: center;
-    cursor: pointer;
-    white-space: nowrap;
-  }
-  button.tool {
-    background: none;
-    border-color: transparent;
-    padding: 0;
-    min-width: 32px;
-    justify-content: center;
-  }
   sheet-rail {
     grid-area: rail;
     border-right: 1px solid var(--line2);
@@ -137,7 +115,7 @@ export const appStyles = css`
   .notice {
     display: flex;
     gap: 12px;
-    align-items: start;
+    align-items: center;
     padding: 10px 20px;
     border-top: 1px solid var(--line2);
     border-left: 3px solid var(--caution);
@@ -152,7 +130,6 @@ export const appStyles = css`
   }
   .notice svg {
     color: var(--caution);
-    margin-top: 1px;
   }
   .notice.fail svg {
     color: var(--fail);
@@ -181,7 +158,7 @@ export const appStyles = css`
   }
   @media (max-width: 1023px) {
     :host {
-      grid-template: 'bar' 56px 'sheet' minmax(0, 3fr) 'dock' minmax(0, 2fr) / minmax(0, 1fr);
+      grid-template: 'bar' 56px 'sheet' minmax(416px, 3fr) 'dock' minmax(0, 2fr) / minmax(0, 1fr);
     }
     :host([drawer]) sheet-rail {
       inset: 56px auto 0 0;
@@ -189,11 +166,6 @@ export const appStyles = css`
     footer.foot,
     .wide {
       display: none !important;
-    }
-    button.plain,
-    button.tool {
-      min-height: 44px;
-      min-width: 44px;
     }
     aside {
       border-left: 0;
@@ -220,7 +192,7 @@ export const appStyles = css`
   }
   @media (max-width: 600px) {
     :host {
-      grid-template-rows: 56px minmax(0, 7fr) minmax(0, 3fr);
+      grid-template-rows: 56px minmax(416px, 7fr) minmax(0, 3fr);
     }
     .title {
       flex-wrap: wrap;
@@ -245,6 +217,19 @@ export const appStyles = css`
     }
     .tally span {
       gap: 4px;
+    }
+  }
+  /* Enlarged, or on its side: one thing below the other, each with a page of its own, and the whole is scrolled. */
+  @media (max-width: 1023px) and (max-height: 620px) {
+    :host {
+      grid-template-rows: 56px auto 100dvh;
+      height: auto;
+    }
+    sheet-grid {
+      flex: none;
+      height: 80dvh;
+      /* What stands above may still grow. */
+      scroll-margin: 20px;
     }
   }
 `;

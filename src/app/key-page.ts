@@ -2,6 +2,7 @@ import { LitElement, css, html, type TemplateResult } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { gridKeys } from '../components/grid/keys.ts';
 import { keyBindings } from './key-bindings.ts';
+import { actionWords, gridWords } from './key-words.ts';
 
 interface KeyRow {
   readonly key: string;
@@ -13,7 +14,7 @@ interface KeyRow {
 
 /** What the grid and the formula line do with plain typing, which no table of keys holds. */
 const typing: readonly KeyRow[] = [
-  { key: 'Any letter or digit', words: 'Types over the cell' },
+  { key: 'Any letter or digit', words: 'Types over the cell; then an arrow keeps it and goes on' },
   { key: '=', words: 'Begins a formula' },
   { key: 'Enter', words: 'The cell below; with Shift the one above' },
   { key: 'Tab', words: 'The next cell; with Shift the one before' },
@@ -35,9 +36,14 @@ const line: readonly KeyRow[] = [
   { key: 'F1', words: 'The guide at the function being written' },
 ];
 
+const gridRows = gridKeys.flatMap((each) => {
+  const does = each.step ?? each.act;
+  return does ? [{ ...each, words: gridWords[does] }] : [];
+});
+
 const groups: readonly { readonly title: string; readonly rows: readonly KeyRow[] }[] = [
-  { title: 'Everywhere', rows: keyBindings },
-  { title: 'In the sheet', rows: [...gridKeys, ...typing] },
+  { title: 'Everywhere', rows: keyBindings.map((each) => ({ ...each, words: actionWords[each.action] })) },
+  { title: 'In the sheet', rows: [...gridRows, ...typing] },
   { title: 'In the formula line', rows: line },
   {
     title: 'On the rule of a number',

@@ -8,7 +8,7 @@ export const noticeBar = (text: string, answers: Readonly<Record<string, () => v
     <p>${text}</p>
     ${Object.entries(answers).map(([words, act]) =>
       words === 'close'
-        ? html`<button class="tool" aria-label="Close the message" @click=${act}>${icon('close')}</button>`
-        : html`<button class="plain" @click=${act}>${words}</button>`,
+        ? html`<button aria-label="Close the message" @click=${act}>${icon('close')}</button>`
+        : html`<button class="framed" @click=${act}>${words}</button>`,
     )}
   </div>`;

@@ -12,7 +12,7 @@ import { clock } from './clock.ts';
 import { isDark } from './colours.ts';
 import { noticeBar } from './notice-bar.ts';
 import { appStyles } from './app-styles.ts';
-import { controlStyles } from './control-styles.ts';
+import { controlStyles } from '../components/control-styles.ts';
 import type * as Rest from './after-first-paint.ts';
 import type { AppHost, Page } from './app-host.ts';
 import { GridActs } from './grid-acts.ts';
@@ -121,6 +121,7 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   select(selection: Selection): void {
+    this.drawer = false;
     if (!this.#head?.point(selection)) this.selection = selection;
   }
 
@@ -254,6 +255,7 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   readonly #key = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape') this.drawer = false;
     const action = event.defaultPrevented ? undefined : actionOf(event);
     if (!action) return;
     event.preventDefault();

@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
+import { controlStyles } from '../components/control-styles.ts';
 import { icon } from '../components/icons.ts';
 import '../components/menu/pop-menu.ts';
 import type { MenuItem } from '../components/menu/pop-menu.ts';
@@ -47,133 +48,122 @@ const sheetMenu = (
  *  @fires document - another kept document was chosen. */
 @customElement('sheet-rail')
 export class SheetRail extends LitElement {
-  static override styles = css`
-    :host {
-      display: flex;
-      flex-direction: column;
-      gap: 18px;
-      background: var(--ground);
-      padding: 16px 8px;
-      overflow-y: auto;
-      font: 14px/20px var(--sans);
-      color: var(--ink);
-    }
-    h2 {
-      font-size: 12px;
-      line-height: 16px;
-      font-weight: 600;
-      color: var(--ink2);
-      margin: 0 8px 4px;
-      display: flex;
-      justify-content: space-between;
-      align-items: center;
-      min-height: 28px;
-    }
-    ul {
-      list-style: none;
-      margin: 0;
-      padding: 0;
-    }
-    li {
-      display: flex;
-      align-items: center;
-      border: 1px solid transparent;
-      border-radius: 5px;
-    }
-    li.current {
-      background: var(--paper);
-      border-color: var(--line2);
-      font-weight: 500;
-    }
-    li:not(.current):hover {
-      background: color-mix(in srgb, var(--ink) 7%, transparent);
-    }
-    button.entry {
-      all: unset;
-      box-sizing: border-box;
-      flex: 1;
-      min-width: 0;
-      padding: 5px 8px;
-      cursor: pointer;
-      display: flex;
-      gap: 8px;
-      justify-content: space-between;
-      align-items: center;
-    }
-    /* A long name has a second line: sheets that begin alike are told apart by how they end. */
-    .name {
-      min-width: 0;
-      overflow: hidden;
-      overflow-wrap: anywhere;
-      line-height: 18px;
-      display: -webkit-box;
-      -webkit-box-orient: vertical;
-      -webkit-line-clamp: 2;
-    }
-    .tally {
-      display: inline-flex;
-      gap: 6px;
-      font-size: 12.5px;
-      font-weight: 400;
-      white-space: nowrap;
-    }
-    .tally span {
-      display: inline-flex;
-      gap: 2px;
-      align-items: center;
-    }
-    .fail {
-      color: var(--fail);
-    }
-    .caution {
-      color: var(--caution);
-    }
-    .good {
-      color: var(--good);
-    }
-    .detail {
-      color: var(--ink2);
-      font-size: 12.5px;
-      white-space: nowrap;
-    }
-    :focus-visible {
-      outline: 2px solid var(--accent);
-      outline-offset: -2px;
-      border-radius: 5px;
-    }
-    button.small {
-      all: unset;
-      cursor: pointer;
-      min-width: 28px;
-      min-height: 28px;
-      display: inline-grid;
-      place-items: center;
-      border-radius: 5px;
-    }
-    button.small:hover {
-      background: color-mix(in srgb, var(--ink) 7%, transparent);
-    }
-    button.small:focus-visible {
-      outline: 2px solid var(--accent);
-    }
-    .kept {
-      margin: auto 0 0;
-      border-top: 1px solid var(--line2);
-      padding: 12px 8px 0;
-      font-size: 12.5px;
-      line-height: 18px;
-    }
-    .kept b {
-      font-weight: 600;
-    }
-    .kept.failed {
-      color: var(--fail);
-    }
-    svg {
-      width: 16px;
-      height: 16px;
-    }
-  `;
+  static override styles = [
+    controlStyles,
+    css`
+      :host {
+        display: flex;
+        flex-direction: column;
+        gap: 18px;
+        background: var(--ground);
+        padding: 16px 8px;
+        overflow-y: auto;
+        font: 14px/20px var(--sans);
+        color: var(--ink);
+      }
+      h2 {
+        font-size: 12px;
+        line-height: 16px;
+        font-weight: 600;
+        color: var(--ink2);
+        margin: 0 8px 4px;
+        display: flex;
+        justify-content: space-between;
+        align-items: center;
+        min-height: 28px;
+      }
+      ul {
+        list-style: none;
+        margin: 0;
+        padding: 0;
+      }
+      li {
+        display: flex;
+        align-items: center;
+        border: 1px solid transparent;
+        border-radius: 5px;
+      }
+      li.current {
+        background: var(--paper);
+        border-color: var(--line2);
+        font-weight: 500;
+      }
+      button.entry {
+        all: unset;
+        box-sizing: border-box;
+        flex: 1;
+        min-width: 0;
+        padding: 5px 8px;
+        border-radius: 5px;
+        cursor: pointer;
+        display: flex;
+        gap: 8px;
+        justify-content: space-between;
+        align-items: center;
+      }
+      /* A long name has a second line: sheets that begin alike are told apart by how they end. */
+      .name {
+        min-width: 0;
+        overflow: hidden;
+        overflow-wrap: anywhere;
+        line-height: 18px;
+        display: -webkit-box;
+        -webkit-box-orient: vertical;
+        -webkit-line-clamp: 2;
+      }
+      .tally {
+        display: inline-flex;
+        gap: 6px;
+        font-size: 12.5px;
+        font-weight: 400;
+        white-space: nowrap;
+      }
+      .tally span {
+        display: inline-flex;
+        gap: 2px;
+        align-items: center;
+      }
+      .fail {
+        color: var(--fail);
+      }
+      .caution {
+        color: var(--caution);
+      }
+      .good {
+        color: var(--good);
+      }
+      .detail {
+        color: var(--ink2);
+        font-size: 12.5px;
+        white-space: nowrap;
+      }
+      :focus-visible {
+        outline-offset: -2px;
+      }
+      .small {
+        padding: 0;
+        min-width: 28px;
+        min-height: 28px;
+      }
+      .kept {
+        margin: auto 0 0;
+        border-top: 1px solid var(--line2);
+        padding: 12px 8px 0;
+        font-size: 12.5px;
+        line-height: 18px;
+      }
+      .kept b {
+        font-weight: 600;
+      }
+      .kept.failed {
+        color: var(--fail);
+      }
+      svg {
+        width: 16px;
+        height: 16px;
+      }
+    `,
+  ];
 
   @property({ attribute: false }) sheets: readonly RailSheet[] = [];
   @property() current = '';

@@ -4,7 +4,7 @@ import { icon } from '../components/icons.ts';
 import '../components/menu/pop-menu.ts';
 import type { MenuItem } from '../components/menu/pop-menu.ts';
 import type { UnitSystem } from '../document/types.ts';
-import { controlStyles } from './control-styles.ts';
+import { controlStyles } from '../components/control-styles.ts';
 
 const documentMenu = (system: UnitSystem): readonly MenuItem[] => [
   { name: 'gallery', label: 'New document…', hint: 'Ctrl G' },
@@ -31,6 +31,7 @@ const helpMenu: readonly MenuItem[] = [
 @customElement('top-bar')
 export class TopBar extends LitElement {
   static override styles = [
+    controlStyles,
     css`
       :host {
         display: flex;
@@ -60,27 +61,6 @@ export class TopBar extends LitElement {
       .space {
         flex: 1;
       }
-      button {
-        font: inherit;
-        color: var(--ink);
-        background: none;
-        border: 1px solid transparent;
-        border-radius: 5px;
-        min-height: 32px;
-        min-width: 32px;
-        padding: 0 6px;
-        display: inline-flex;
-        gap: 8px;
-        align-items: center;
-        justify-content: center;
-        cursor: pointer;
-        white-space: nowrap;
-      }
-      button.framed {
-        background: var(--paper);
-        border-color: var(--line2);
-        padding: 0 12px;
-      }
       .drawer {
         display: none;
       }
@@ -89,15 +69,9 @@ export class TopBar extends LitElement {
           display: inline-flex;
         }
       }
-      @media (max-width: 1023px) {
-        button {
-          min-height: 44px;
-          min-width: 44px;
-        }
-      }
       @media (max-width: 700px) {
         :host {
-          gap: 2px;
+          gap: 0;
           padding: 0 6px;
         }
         h1 {
@@ -110,12 +84,16 @@ export class TopBar extends LitElement {
         .mark {
           display: none;
         }
-        button.framed {
+        .framed {
           padding: 0 6px;
         }
       }
+      @media (max-width: 359px) {
+        button {
+          min-width: 34px;
+        }
+      }
     `,
-    controlStyles,
   ];
 
   @property() override title = '';

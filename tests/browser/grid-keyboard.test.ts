@@ -179,12 +179,37 @@ describe('typing', () => {
     expect(page.selected).to.equal('B3');
   });
 
-  it('arrows move in the text, not in the sheet', async () => {
+  for (const [key, to] of [
+    ['ArrowDown', 'B3'],
+    ['ArrowUp', 'B1'],
+    ['ArrowRight', 'C2'],
+    ['ArrowLeft', 'A2'],
+  ] as const)
+    it(`${key} after typing over a cell commits and leads to ${to}`, async () => {
+      await sendKeys({ type: '15' });
+      await press(key);
+      expect(page.told).to.deep.equal([['cell-commit', { row: 1, column: 1, text: '15' }]]);
+      expect(page.selected).to.equal(to);
+    });
+
+  for (const key of ['F2', 'Home', 'End'])
+    it(`arrows move in the text once ${key} was pressed`, async () => {
+      await sendKeys({ type: '15' });
+      await press(key, 'End', 'ArrowLeft');
+      await sendKeys({ type: '2' });
+      await press('Enter');
+      expect(page.told).to.deep.equal([['cell-commit', { row: 1, column: 1, text: '125' }]]);
+    });
+
+  it('keeps what is typed before a key of the whole page is answered', async () => {
+    const asked: string[] = [];
+    const listen = ({ key }: KeyboardEvent): void => void (key === 'k' && asked.push(String(page.told.length)));
+    addEventListener('keydown', listen);
     await sendKeys({ type: '15' });
-    await press('ArrowLeft');
-    await sendKeys({ type: '2' });
-    await press('Enter');
-    expect(page.told).to.deep.equal([['cell-commit', { row: 1, column: 1, text: '125' }]]);
+    await press('Control+k');
+    removeEventListener('keydown', listen);
+    expect(asked).to.deep.equal(['1']);
+    expect(page.root.activeElement).to.equal(page.scroller);
   });
 
   it('commits when the focus goes elsewhere, and lets it go', async () => {

@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, query, state } from 'lit/decorators.js';
+import { controlStyles } from '../control-styles.ts';
 
 /** What is asked: a text to type where `value` is given, otherwise only agreement. */
 export interface Question {
@@ -14,69 +15,58 @@ export interface Question {
 /** Asks one thing in a modal dialog; Escape and the second button answer "no". */
 @customElement('ask-dialog')
 export class AskDialog extends LitElement {
-  static override styles = css`
-    dialog {
-      border: 1px solid var(--line2);
-      border-radius: 5px;
-      background: var(--paper);
-      color: var(--ink);
-      font: 14px/20px var(--sans);
-      padding: 20px;
-      width: min(440px, calc(100vw - 64px));
-    }
-    dialog::backdrop {
-      background: rgb(0 0 0 / 35%);
-    }
-    h2 {
-      font-size: 18px;
-      line-height: 24px;
-      font-weight: 500;
-      margin: 0 0 8px;
-    }
-    p {
-      margin: 0 0 16px;
-      color: var(--ink2);
-    }
-    label {
-      display: grid;
-      gap: 4px;
-      color: var(--ink2);
-      font-size: 12.5px;
-    }
-    input {
-      font: 14px/20px var(--sans);
-      color: var(--ink);
-      background: var(--paper);
-      border: 1px solid var(--ink3);
-      border-radius: 5px;
-      padding: 6px 10px;
-    }
-    .answers {
-      display: flex;
-      justify-content: flex-end;
-      gap: 8px;
-      margin-top: 20px;
-    }
-    button {
-      font: inherit;
-      min-height: 32px;
-      padding: 0 14px;
-      border: 1px solid var(--line2);
-      border-radius: 5px;
-      background: var(--paper);
-      color: var(--ink);
-      cursor: pointer;
-    }
-    button.main {
-      background: var(--accent);
-      border-color: var(--accent);
-      color: var(--on-accent);
-    }
-    :focus-visible {
-      outline: 2px solid var(--accent);
-      outline-offset: 2px;
-    }
-  `;
+  static override styles = [
+    controlStyles,
+    css`
+      dialog {
+        border: 1px solid var(--line2);
+        border-radius: 5px;
+        background: var(--paper);
+        color: var(--ink);
+        font: 14px/20px var(--sans);
+        padding: 20px;
+        width: min(440px, calc(100vw - 64px));
+      }
+      dialog::backdrop {
+        background: rgb(0 0 0 / 35%);
+      }
+      h2 {
+        font-size: 18px;
+        line-height: 24px;
+        font-weight: 500;
+        margin: 0 0 8px;
+      }
+      p {
+        margin: 0 0 16px;
+        color: var(--ink2);
+      }
+      label {
+        display: grid;
+        gap: 4px;
+        color: var(--ink2);
+        font-size: 12.5px;
+      }
+      input {
+        font: 14px/20px var(--sans);
+        color: var(--ink);
+        background: var(--paper);
+        border: 1px solid var(--ink3);
+        border-radius: 5px;
+        padding: 6px 10px;
+      }
+      .answers {
+        display: flex;
+        justify-content: flex-end;
+        gap: 8px;
+        margin-top: 20px;
+      }
+      .main {
+        background: var(--accent);
+        border-color: var(--accent);
+        color: var(--on-accent);
+      }
+    `,
+  ];
 
   @state() private question: Question | undefined;
   @query('dialog') private dialog!: HTMLDialogElement;
@@ -111,8 +101,10 @@ export class AskDialog extends LitElement {
                   : html`<label>${question.label ?? ''}<input .value=${question.value} autocomplete="off" /></label>`
               }
               <div class="answers">
-                <button type="button" @click=${() => this.dialog.close()}>${question.cancel ?? 'Cancel'}</button>
-                <button class="main" type="submit">${question.confirm}</button>
+                <button class="framed" type="button" @click=${() => this.dialog.close()}>
+                  ${question.cancel ?? 'Cancel'}
+                </button>
+                <button class="framed main" type="submit">${question.confirm}</button>
               </div>
             </form>`
           : nothing

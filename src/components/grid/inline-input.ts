@@ -14,14 +14,16 @@ export interface InlineOutcome {
   readonly isByKey: boolean;
 }
 
-/** The input that lies over a cell while a value is typed into it. Enter and Tab commit and move on, Escape puts back,
- *  leaving it any other way commits: nothing typed is lost. */
+/** The input that lies over a cell while a value is typed into it. Enter and Tab commit and move on, arrows too where the
+ *  cell is typed over, Escape puts back, leaving it any other way commits: nothing typed is lost. */
 export class InlineInput {
   readonly #done: (outcome: InlineOutcome) => void;
   #row: HTMLElement | undefined;
   #input: HTMLInputElement | undefined;
   #at: CellAt = { row: 0, column: 0 };
   #original = '';
+  /** The cell is typed over; arrows lead on through the sheet, not through what is typed. */
+  #isOver = false;
 
   constructor(done: (outcome: InlineOutcome) => void) {
     this.#done = done;
@@ -38,11 +40,13 @@ export class InlineInput {
     input.value = typed ?? original;
     input.addEventListener('keydown', (event) => this.#key(event));
     input.addEventListener('blur', () => this.settle());
+    input.addEventListener('pointerdown', () => (this.#isOver = false));
     for (const name of ['copy', 'cut', 'paste']) input.addEventListener(name, (event) => event.stopPropagation());
     this.#row = rowAround(input, at);
     this.#input = input;
     this.#at = at;
     this.#original = original;
+    this.#isOver = typed !== undefined;
     this.#place(geometry);
     body.append(this.#row);
     input.focus();
@@ -81,17 +85,19 @@ export class InlineInput {
   }
 
   #key(event: KeyboardEvent): void {
+    const { key, shiftKey, altKey, isComposing } = event;
+    const isControl = event.ctrlKey || event.metaKey;
+    // What is asked of the whole sheet finds what was typed.
+    if (isControl && /^[^acvxyz]$/i.test(key)) return this.#finish(this.#input?.value, undefined, true);
     event.stopPropagation();
-    if (event.isComposing) return;
-    if (event.key === 'Escape') {
-      event.preventDefault();
-      this.#finish(undefined, undefined, true);
-      return;
-    }
-    const [ahead, back] = steps.get(event.key) ?? [];
-    if (!ahead) return;
+    if (isComposing) return;
+    if (/^(F2|Home|End)$/.test(key)) this.#isOver = false;
+    const isPlain = !isControl && !altKey && !shiftKey;
+    const arrow = this.#isOver && isPlain && key.startsWith('Arrow') ? key.slice(5).toLowerCase() : undefined;
+    const [ahead, back] = steps.get(key) ?? [arrow as Direction | undefined];
+    if (key !== 'Escape' && !ahead) return;
     event.preventDefault();
-    this.#finish(this.#input?.value, event.shiftKey ? back : ahead, true);
+    this.#finish(ahead && this.#input?.value, shiftKey ? back : ahead, true);
   }
 
   #finish(text: string | undefined, step: Direction | undefined, isByKey: boolean): void {

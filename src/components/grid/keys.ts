@@ -16,6 +16,9 @@ export type Step =
   | 'edge-left'
   | 'edge-right';
 
+export type GridAct =
+  'edit' | 'clear' | 'all' | 'fill-down' | 'fill-right' | 'menu' | 'nudge-up' | 'nudge-down' | 'narrower' | 'wider';
+
 /** One key of the grid and what it does; Shift with a step extends the selection. */
 export interface GridKey {
   readonly key: string;
@@ -24,39 +27,37 @@ export interface GridKey {
   /** Only with Shift; left out, Shift may be held or not. */
   readonly shift?: true;
   readonly step?: Step;
-  readonly act?:
-    'edit' | 'clear' | 'all' | 'fill-down' | 'fill-right' | 'menu' | 'nudge-up' | 'nudge-down' | 'narrower' | 'wider';
-  readonly words: string;
+  readonly act?: GridAct;
 }
 
 /** The keys of the grid, as a table. */
 export const gridKeys: readonly GridKey[] = [
-  { key: 'ArrowUp', step: 'up', words: 'The cell above' },
-  { key: 'ArrowDown', step: 'down', words: 'The cell below' },
-  { key: 'ArrowLeft', step: 'left', words: 'The cell before' },
-  { key: 'ArrowRight', step: 'right', words: 'The next cell' },
-  { key: 'ArrowUp', control: true, step: 'edge-up', words: 'Up to the edge of data' },
-  { key: 'ArrowDown', control: true, step: 'edge-down', words: 'Down to the edge of data' },
-  { key: 'ArrowLeft', control: true, step: 'edge-left', words: 'Left to the edge of data' },
-  { key: 'ArrowRight', control: true, step: 'edge-right', words: 'Right to the edge of data' },
-  { key: 'Home', step: 'row-start', words: 'The first cell of the row' },
-  { key: 'End', step: 'row-end', words: 'The last filled cell of the row' },
-  { key: 'Home', control: true, step: 'start', words: 'The first cell of the sheet' },
-  { key: 'End', control: true, step: 'end', words: 'The last cell of the sheet' },
-  { key: 'PageUp', step: 'page-up', words: 'A page up' },
-  { key: 'PageDown', step: 'page-down', words: 'A page down' },
-  { key: 'F2', act: 'edit', words: 'Edit the cell' },
-  { key: 'Delete', act: 'clear', words: 'Clear the cells' },
-  { key: 'Backspace', act: 'clear', words: 'Clear the cells' },
-  { key: 'a', control: true, act: 'all', words: 'Select everything' },
-  { key: 'd', control: true, act: 'fill-down', words: 'Fill down' },
-  { key: 'r', control: true, act: 'fill-right', words: 'Fill right' },
-  { key: 'F10', shift: true, act: 'menu', words: 'What can be done with the cells' },
-  { key: 'ContextMenu', act: 'menu', words: 'What can be done with the cells' },
-  { key: 'ArrowUp', alt: true, act: 'nudge-up', words: 'A step up in the number, or the next choice' },
-  { key: 'ArrowDown', alt: true, act: 'nudge-down', words: 'A step down in the number, or the choice before' },
-  { key: 'ArrowLeft', alt: true, shift: true, act: 'narrower', words: 'A narrower column' },
-  { key: 'ArrowRight', alt: true, shift: true, act: 'wider', words: 'A wider column' },
+  { key: 'ArrowUp', step: 'up' },
+  { key: 'ArrowDown', step: 'down' },
+  { key: 'ArrowLeft', step: 'left' },
+  { key: 'ArrowRight', step: 'right' },
+  { key: 'ArrowUp', control: true, step: 'edge-up' },
+  { key: 'ArrowDown', control: true, step: 'edge-down' },
+  { key: 'ArrowLeft', control: true, step: 'edge-left' },
+  { key: 'ArrowRight', control: true, step: 'edge-right' },
+  { key: 'Home', step: 'row-start' },
+  { key: 'End', step: 'row-end' },
+  { key: 'Home', control: true, step: 'start' },
+  { key: 'End', control: true, step: 'end' },
+  { key: 'PageUp', step: 'page-up' },
+  { key: 'PageDown', step: 'page-down' },
+  { key: 'F2', act: 'edit' },
+  { key: 'Delete', act: 'clear' },
+  { key: 'Backspace', act: 'clear' },
+  { key: 'a', control: true, act: 'all' },
+  { key: 'd', control: true, act: 'fill-down' },
+  { key: 'r', control: true, act: 'fill-right' },
+  { key: 'F10', shift: true, act: 'menu' },
+  { key: 'ContextMenu', act: 'menu' },
+  { key: 'ArrowUp', alt: true, act: 'nudge-up' },
+  { key: 'ArrowDown', alt: true, act: 'nudge-down' },
+  { key: 'ArrowLeft', alt: true, shift: true, act: 'narrower' },
+  { key: 'ArrowRight', alt: true, shift: true, act: 'wider' },
 ];
 
 export const keyFor = (event: KeyboardEvent): GridKey | undefined =>

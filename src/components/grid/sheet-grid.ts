@@ -146,9 +146,11 @@ export class SheetGrid extends LitElement {
     this.#pool?.orderSoon();
   };
 
-  /** Scrolls just so far that a cell is seen. */
+  /** Scrolls just so far that a cell is seen; the page as well, where it is longer than the window. */
   reveal(at: CellAt): void {
-    if (this.#geometry) reveal(this.scroller, this.#geometry, at);
+    if (!this.#geometry) return;
+    reveal(this.scroller, this.#geometry, at);
+    this.scrollIntoView({ block: 'nearest' });
   }
 
   /** Selects, and brings the active cell into view unless the grid is to stand still. */

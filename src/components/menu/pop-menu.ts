@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
+import { controlStyles } from '../control-styles.ts';
 
 /** One line of a menu; `separated` draws a hairline above it. */
 export interface MenuItem {
@@ -16,99 +17,74 @@ export interface MenuItem {
  *  @fires choose - An item was chosen; `detail.name` says which. */
 @customElement('pop-menu')
 export class PopMenu extends LitElement {
-  static override styles = css`
-    :host {
-      display: inline-block;
-    }
-    button.opener {
-      font: inherit;
-      color: var(--ink);
-      background: var(--paper);
-      border: 1px solid var(--line2);
-      border-radius: 5px;
-      min-height: 32px;
-      padding: 0 12px;
-      display: inline-flex;
-      align-items: center;
-      gap: 8px;
-      cursor: pointer;
-      white-space: nowrap;
-    }
-    :host([bare]) button.opener {
-      border-color: transparent;
-      background: none;
-      padding: 0 6px;
-      min-height: 28px;
-      min-width: 28px;
-      justify-content: center;
-    }
-    @media (max-width: 1023px) {
-      :host(:not([bare])) button.opener {
-        min-height: 44px;
+  static override styles = [
+    controlStyles,
+    css`
+      :host {
+        display: inline-block;
       }
-    }
-    button.opener:hover {
-      background: color-mix(in srgb, var(--ink) 7%, var(--paper));
-    }
-    :focus-visible {
-      outline: 2px solid var(--accent);
-      outline-offset: 2px;
-    }
-    [popover] {
-      margin: 0;
-      padding: 4px;
-      border: 1px solid var(--line2);
-      border-radius: 5px;
-      background: var(--paper);
-      color: var(--ink);
-      font: 14px/20px var(--sans);
-      min-width: 180px;
-      max-height: 70vh;
-      overflow: auto;
-      inset: auto;
-      position: fixed;
-    }
-    [role='menuitem'],
-    [role='menuitemradio'] {
-      all: unset;
-      box-sizing: border-box;
-      display: flex;
-      width: 100%;
-      min-height: 32px;
-      padding: 4px 10px;
-      gap: 16px;
-      align-items: center;
-      justify-content: space-between;
-      border-radius: 3px;
-      cursor: pointer;
-    }
-    [role^='menuitem']:focus,
-    [role^='menuitem']:hover {
-      background: var(--accent-soft);
-    }
-    [role^='menuitem']:focus-visible {
-      outline: 2px solid var(--accent);
-      outline-offset: -2px;
-    }
-    [aria-disabled='true'] {
-      opacity: 0.45;
-      cursor: default;
-    }
-    .separated {
-      border-top: 1px solid var(--line);
-      border-radius: 0 0 3px 3px;
-      margin-top: 4px;
-    }
-    .hint {
-      color: var(--ink2);
-      font-size: 12.5px;
-    }
-    [aria-checked='true'] .label::after {
-      content: ' ✓';
-    }
-  `;
+      :host([bare]) .opener {
+        min-height: 28px;
+        min-width: 28px;
+      }
+      [popover] {
+        margin: 0;
+        padding: 4px;
+        border: 1px solid var(--line2);
+        border-radius: 5px;
+        background: var(--paper);
+        color: var(--ink);
+        font: 14px/20px var(--sans);
+        min-width: 180px;
+        max-height: 70vh;
+        overflow: auto;
+        inset: auto;
+        position: fixed;
+      }
+      [role='menuitem'],
+      [role='menuitemradio'] {
+        all: unset;
+        box-sizing: border-box;
+        display: flex;
+        width: 100%;
+        min-height: 32px;
+        padding: 4px 10px;
+        gap: 16px;
+        align-items: center;
+        justify-content: space-between;
+        border-radius: 3px;
+        cursor: pointer;
+      }
+      [role^='menuitem']:focus,
+      [role^='menuitem']:hover {
+        background: var(--accent-soft);
+      }
+      [role^='menuitem']:focus-visible {
+        outline: 2px solid var(--accent);
+        outline-offset: -2px;
+      }
+      [aria-disabled='true'] {
+        opacity: 0.45;
+        cursor: default;
+      }
+      .separated {
+        border-top: 1px solid var(--line);
+        border-radius: 0 0 3px 3px;
+        margin-top: 4px;
+      }
+      .hint {
+        color: var(--ink2);
+        font-size: 12.5px;
+      }
+      [aria-checked='true'] .label::after {
+        content: ' ✓';
+      }
+    `,
+  ];
 
   @property({ attribute: false }) items: readonly MenuItem[] = [];
+  /** The button has no frame. */
+  @property({ type: Boolean }) bare = false;
   /** Names the button to assistive technology where it shows only an icon. */
   @property() label = '';
   @query('[popover]') private menu!: HTMLElement;
@@ -133,7 +109,7 @@ export class PopMenu extends LitElement {
   protected override render(): TemplateResult {
     return html`
       <button
-        class="opener"
+        class=${this.bare ? 'opener' : 'opener framed'}
         aria-haspopup="menu"
         aria-label=${this.label || nothing}
         title=${this.label || nothing}

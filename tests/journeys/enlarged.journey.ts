@@ -1,0 +1,45 @@
+import { expect, test } from 'vitest';
+import { openSession } from '../../.config/browser-session.mjs';
+import { Person } from './person.ts';
+
+/** A window enlarged to twice and four times, the narrowest that must do, a telephone on its side, and a small one. */
+const windows = [
+  { of: 'twice as large', width: 720, height: 450 },
+  { of: 'four times as large', width: 360, height: 225 },
+  { of: 'as narrow as can be', width: 320, height: 256 },
+  { of: 'a telephone on its side', width: 844, height: 390 },
+  { of: 'a small telephone', width: 360, height: 640 },
+] as const;
+
+test.each(windows)('$of, the sheet has room, nothing lies over it, and nothing leads sideways', async (shown) => {
+  const session = await openSession(shown);
+  try {
+    const person = new Person(session.page);
+    await person.settled();
+    const { wide, parts } = await session.page.evaluate(() => {
+      const app = document.querySelector('octavo-app')?.shadowRoot;
+      const boxes = ['top-bar', 'sheet-head', 'sheet-grid', 'aside'].map((name) => {
+        const { top = 0, bottom = 0 } = app?.querySelector(name)?.getBoundingClientRect() ?? {};
+        return { name, top, bottom };
+      });
+      return { wide: document.documentElement.scrollWidth, parts: boxes };
+    });
+    expect(wide).toBe(shown.width);
+    for (const [index, { name, top, bottom }] of parts.entries()) {
+      expect(top, name).toBeGreaterThanOrEqual(parts[index - 1]?.bottom ?? 0);
+      if (name === 'sheet-grid') expect(bottom - top).toBeGreaterThanOrEqual(160);
+    }
+    // A cell that is gone to is seen.
+    await person.goTo('D60');
+    const isSeen = (): Promise<boolean> =>
+      session.page.evaluate(() => {
+        const grid = document.querySelector('octavo-app')?.shadowRoot?.querySelector('sheet-grid')?.shadowRoot;
+        const { top = -1, bottom = 0 } = grid?.getElementById('cell-D60')?.getBoundingClientRect() ?? {};
+        return top >= 0 && bottom <= innerHeight;
+      });
+    await expect.poll(isSeen).toBe(true);
+    expect(session.problems).toEqual([]);
+  } finally {
+    await session.close();
+  }
+});
