@@ -2,24 +2,23 @@ import {
   DetailedCellError,
   ErrorType,
   ExportedCellChange,
-  HyperFormula,
   type CellValue as EngineValue,
+  type HyperFormula,
 } from 'hyperformula';
 import { catalogue } from '../../functions/index.ts';
 import type { AnyFunction, FunctionDescription } from '../../functions/define.ts';
 import { compile } from '../formula/compile.ts';
 import { functionsByName } from '../formula/types.ts';
+import { bareEngine } from './bare-engine.ts';
 import { CellIndex, keyOf, placeOf } from './cell-index.ts';
 import { CellReader } from './cell-reader.ts';
 import { emptyAt, isNothing, ownDoubts, problem, withDoubts, withNumber } from './cell-state.ts';
 import { columnOwners, type Outcome as Done } from './column-owners.ts';
 import { Doubts } from './doubts.ts';
-import { language } from './language.ts';
 import { Loops } from './loops.ts';
-import { failedText, isAt } from './problem-text.ts';
-import { pluginFor, type EngineContext } from './plugin.ts';
+import { failedText, isAt, withoutMarks } from './problem-text.ts';
 import { Probing } from './probing.ts';
-import { engineFormula, rawOf, unsound } from './raw-content.ts';
+import { rawOf, unsound } from './raw-content.ts';
 import { RecordStore } from './record-store.ts';
 import { sameFrame } from './same-frame.ts';
 import { sameState } from './same-state.ts';
@@ -57,22 +56,10 @@ export class HyperFormulaEngine implements SheetEngine {
     this.#index = new CellIndex(functionsByName(definitions));
     this.#loops = new Loops(this.#index);
     this.#reader = new CellReader(store, this.#index, this.#loops, (id) => this.#nameOf(id));
-    const context: EngineContext = {
-      store: this.#store,
+    this.#hf = bareEngine(definitions, {
+      store,
       doubt: (at, messages) => this.#doubts.hear(at, messages),
       nameOf: (sheet) => this.#nameOf(this.#hf.getSheetName(sheet) ?? ''),
-    };
-    this.#hf = HyperFormula.buildEmpty({
-      licenseKey: 'gpl-v3',
-      language: language(definitions),
-      functionPlugins: [...HyperFormula.getAllFunctionPlugins(), pluginFor(definitions)],
-      context,
-      dateFormats: [],
-      timeFormats: [],
-      precisionRounding: 15,
-      undoLimit: 1,
-      maxRows: 1_048_576,
-      maxColumns: 18_278,
     });
   }
 
@@ -107,7 +94,7 @@ export class HyperFormulaEngine implements SheetEngine {
     if (error || id === undefined)
       return { ...place, value: problem(error?.message ?? 'There is no such sheet.'), type, findings };
     try {
-      const { result, doubts } = this.#doubts.tryOut(() => this.#hf.calculateFormula(engineFormula(formula), id));
+      const { result, doubts } = this.#doubts.tryOut(() => this.#hf.calculateFormula(withoutMarks(formula), id));
       const read = this.#reader.read(Array.isArray(result) ? (result[0]?.[0] ?? null) : result, place);
       return { ...place, value: read, type, findings: withDoubts(findings, [...doubts, ...ownDoubts(read)], typed) };
     } catch (failure) {

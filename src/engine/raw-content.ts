@@ -18,19 +18,13 @@ export function rawOf(entry: Entry | undefined): RawCellContent {
       return `'${withoutMarks(entry.content.text)}`;
     case 'formula': {
       const error = entry.compiled?.findings.find(({ level }) => level === 'error');
-      return error ? unsound(error.message, entry.compiled?.references) : engineFormula(entry.compiled?.text ?? '=');
+      return error ? unsound(error.message, entry.compiled?.references) : withoutMarks(entry.compiled?.text ?? '=');
     }
   }
 }
 
-/** The engine's texts hold no quotes, however they are written, and take a backslash for the beginning of something else. */
-export const engineFormula = (text: string): string =>
-  withoutMarks(text).replaceAll(/"((?:[^"]|"")*)"/g, (literal, inner: string) =>
-    /["\\]/.test(inner) ? `("${inner.replaceAll('""', '"&CHAR(34)&"').replaceAll('\\', '"&CHAR(92)&"')}")` : literal,
-  );
-
 /** A formula that gives nothing but a problem. It keeps what it refers to, or a loop would be told or not by chance. */
 export const unsound = (message: string, references: readonly Reference[] = []): string =>
-  engineFormula(
+  withoutMarks(
     `=UNSOUND(${[`"${message.replaceAll('"', '""')}"`, ...references.map(({ sheet, cells }) => `'${sheet}'!${cells}`)].join(',')})`,
   );

@@ -1,0 +1,61 @@
+import type { HyperFormula } from 'hyperformula';
+import { FormulaReader } from './formula-reader.ts';
+import type { FormulaTree } from './formula-tree.ts';
+import type { EngineAddress } from './spots.ts';
+
+/** The part of the engine that reads formulas, as the rest of it asks it. */
+interface EngineReader {
+  parse(text: string, at: EngineAddress): Read;
+  /** What the engine keeps of a formula, to bring it back with an undo: a text that stands for its tree, in ours the tree. */
+  computeHashFromAst(tree: FormulaTree): FormulaTree;
+  fetchCachedResult(tree: FormulaTree): Read;
+  rememberNewAst(tree: FormulaTree): FormulaTree;
+}
+interface Read {
+  readonly ast: FormulaTree;
+  readonly errors: readonly never[];
+  readonly dependencies: unknown;
+  readonly hasVolatileFunction: boolean;
+  readonly hasStructuralChangeFunction: boolean;
+}
+interface Insides {
+  readonly _parser?: Partial<EngineReader> & {
+    readonly config?: { readonly maxRows: number; readonly maxColumns: number };
+    readonly resolveSheetReference?: (name: string) => number;
+    /** Notes a tree under a name, with what it depends on. */
+    readonly cache?: {
+      set(
+        name: string,
+        tree: FormulaTree,
+      ): Omit<Read, 'errors' | 'dependencies'> & { readonly relativeDependencies: unknown };
+    };
+  };
+}
+
+const replaced = ['parse', 'computeHashFromAst', 'fetchCachedResult', 'rememberNewAst'] as const;
+
+/** Puts our reader in the place of the engine's own: what it is given was read once, when it was typed. */
+export function readOwnFormulas(engine: HyperFormula): void {
+  const { _parser: parser } = engine as unknown as Insides;
+  const { config, resolveSheetReference, cache } = parser ?? {};
+  if (!parser || !config || !resolveSheetReference || !cache || replaced.some((name) => !parser[name]))
+    throw new Error(
+      'This version of the calculation engine reads formulas in a way of its own, and ours finds no place.',
+    );
+  const reader = new FormulaReader({
+    rows: config.maxRows,
+    columns: config.maxColumns,
+    sheetNumber: resolveSheetReference,
+  });
+  const withDependencies = (tree: FormulaTree): Read => {
+    const { relativeDependencies, ...read } = cache.set('', tree);
+    return { ...read, errors: [], dependencies: relativeDependencies };
+  };
+  const ours: EngineReader = {
+    parse: (text, { sheet }) => withDependencies(reader.read(text, sheet)),
+    computeHashFromAst: (tree) => tree,
+    fetchCachedResult: withDependencies,
+    rememberNewAst: (tree) => tree,
+  };
+  Object.assign(parser, ours);
+}
