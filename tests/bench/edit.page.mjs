@@ -1,11 +1,14 @@
-/** From an edit in the two-driver check to the painted frame, with every plot in view. */
+/** From an edit in the two-driver check to the painted frame, with every plot open: in a usual window, and in one that is
+ *  tall enough to have all of them in view. */
 import { byHand } from './by-hand.mjs';
-import { atRest, milliseconds, onPage, pause, percent, quantile, tell } from './frames.mjs';
+import { atRest, milliseconds, onPage, pause, percent, quantile, tell, TALL, USUAL } from './frames.mjs';
 
 const EDITS = 120;
 const GOAL = 16.7;
 
-await onPage(async (page) => {
+for (const view of [USUAL, TALL]) await onPage(measure, view);
+
+async function measure(page) {
   const empty = await atRest(page);
   const edits = [];
   for (let count = 0; count < EDITS; count++) {
@@ -16,8 +19,10 @@ await onPage(async (page) => {
   }
   const measured = edits.slice(20);
   const plots = await page.evaluate(plotsInView);
+  const { width, height } = page.viewport();
+  const cells = Math.max(...measured.map((each) => each.cells));
   console.log(
-    `${measured.length} edits of the hand-over, ${plots} plots in view, up to ${Math.max(...measured.map(({ cells }) => cells))} cells follow`,
+    `${measured.length} edits of the hand-over, ${width} by ${height} pixels, ${plots} plots in view, up to ${cells} cells follow`,
   );
   const totals = measured.map(({ total }) => total);
   tell('median', quantile(totals, 0.5), { empty });
@@ -36,7 +41,7 @@ await onPage(async (page) => {
       `${milliseconds(quantile(took, 0.95))}; an edit takes ${(quantile(totals, 0.5) / least).toFixed(1)} times that`,
   );
   console.log(`an empty frame: ${milliseconds(empty)}`);
-});
+}
 
 function sum(values) {
   return values.reduce((total, value) => total + value, 0);

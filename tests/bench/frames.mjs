@@ -3,11 +3,12 @@ import { launch } from 'puppeteer-core';
 import { ensureBuilt, serveApplication } from '../../.config/application.mjs';
 import { findBrowser } from '../../.config/packaged-browser.mjs';
 
+export const USUAL = { width: 1440, height: 900 };
 /** Tall enough for every plot of the two-driver check at once. */
-const VIEW = { width: 1440, height: 1700 };
+export const TALL = { width: 1440, height: 1700 };
 
 /** Opens the two-driver check and runs `measure` on it. */
-export async function onPage(measure, view = VIEW) {
+export async function onPage(measure, view = TALL) {
   await ensureBuilt();
   const served = await serveApplication();
   const browser = await launch({ ...(await findBrowser()), headless: 'shell' });

@@ -1,10 +1,8 @@
 /** Scrolling a sheet of 100 000 rows by 50 columns, every cell filled, in a usual window. */
-import { atRest, onPage, percent, quantile, tell } from './frames.mjs';
+import { atRest, onPage, percent, quantile, tell, USUAL } from './frames.mjs';
 
 const FRAME = 1000 / 60;
 const GOAL = 16.7;
-/** A usual window. */
-const VIEW = { width: 1440, height: 900 };
 
 await onPage(async (page) => {
   await page.evaluate(showLargeSheet);
@@ -22,7 +20,7 @@ await onPage(async (page) => {
     tell('  work in a frame, median', quantile(works, 0.5), { empty });
     tell('  work in a frame, 95 of 100', quantile(works, 0.95), { goal: GOAL, empty });
   }
-}, VIEW);
+}, USUAL);
 
 /** Numbers, words and a verdict in each row, made up as they are asked for. */
 function showLargeSheet() {

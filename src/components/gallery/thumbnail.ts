@@ -24,7 +24,7 @@ export function curvesSmall(data: PlotData, { width, height }: Size): SVGTemplat
   const { frame, values, series, limits, marks } = draw(data, outer, newMemory());
   return svg`
     ${hatch}
-    ${paper(frame, [], values)}
+    ${paper(frame, values, [])}
     ${limits.map(
       ({ hatched, y }) => svg`
       ${hatched ? svg`<rect x=${hatched.x} y=${hatched.y} width=${hatched.width} height=${Math.max(0, hatched.height)} fill="url(#hatch)" />` : nothing}

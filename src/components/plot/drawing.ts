@@ -8,7 +8,7 @@ import { type DrawnLimit, layLimit } from './limits.ts';
 import { type DrawnMark, layMarks } from './marks.ts';
 import { heightsOf, pathOf } from './path.ts';
 import { type DrawnRing, layRings } from './rings.ts';
-import { evenTicks, frequencyTicks, type Tick } from './ticks.ts';
+import { evenTicks, type Tick } from './ticks.ts';
 import { type AxisUnit, axisUnit } from './unit.ts';
 import { steadyRange } from './vertical.ts';
 
@@ -24,7 +24,6 @@ export interface DrawnSeries {
 export interface Drawing {
   readonly frame: Frame;
   readonly unit: AxisUnit;
-  readonly frequencies: readonly Tick[];
   readonly values: readonly Tick[];
   readonly series: readonly DrawnSeries[];
   readonly limits: readonly DrawnLimit[];
@@ -84,7 +83,6 @@ export function draw(data: PlotData, measures: Measures, memory: Memory): Drawin
   return {
     frame,
     unit,
-    frequencies: frequencyTicks(...data.horizontal, frame.width),
     values: evenTicks(memory.range.from, memory.range.to, memory.range.step),
     series,
     limits,

@@ -1,11 +1,12 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Drawing, DrawnSeries } from './drawing.ts';
 import type { DrawnLimit } from './limits.ts';
 import type { DrawnMark } from './marks.ts';
 import type { DrawnRing } from './rings.ts';
 import type { Frame } from './frame.ts';
-import { decadeLines, type Tick } from './ticks.ts';
+import { decadeLines, frequencyTicks, type Tick } from './ticks.ts';
 
 /** The drawn parts of a plot inside its `<svg>`: paper, limits, curves, needles, names. */
 export function picture(drawing: Drawing, crosshair: number | undefined): SVGTemplateResult {
@@ -13,7 +14,7 @@ export function picture(drawing: Drawing, crosshair: number | undefined): SVGTem
   return svg`
     ${hatch}
     <g transform="translate(${frame.left} ${frame.top})">
-      ${paper(frame, drawing.frequencies, drawing.values)}
+      ${paper(frame, drawing.values)}
       ${drawing.limits.map((limit) => limitLine(limit))}
       <svg width=${frame.width} height=${frame.height} overflow="hidden">
         ${drawing.series.map((series) => (series.ghost === '' ? nothing : svg`<path class="ghost" d=${series.ghost} />`))}
@@ -42,8 +43,14 @@ export const hatch = svg`
   </defs>
 `;
 
-/** The millimetre paper with its numbers. */
-export function paper(frame: Frame, frequencies: readonly Tick[], values: readonly Tick[]): SVGTemplateResult {
+/** The millimetre paper with its numbers, drawn anew only where it is another. */
+export function paper(frame: Frame, values: readonly Tick[], frequencies?: readonly Tick[]): unknown {
+  const { width, height, horizontal, vertical } = frame;
+  const known = [width, height, ...horizontal, vertical.from, vertical.to, vertical.step, frequencies?.length];
+  return guard(known, () => ruled(frame, values, frequencies ?? frequencyTicks(...horizontal, width)));
+}
+
+function ruled(frame: Frame, values: readonly Tick[], frequencies: readonly Tick[]): SVGTemplateResult {
   const crisp = (pixels: number): number => Math.round(pixels) + 0.5;
   const upright = (hertz: number): string => `M${crisp(frame.x(hertz))} 0V${frame.height}`;
   const [low, high] = frame.horizontal;

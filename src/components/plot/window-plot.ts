@@ -12,7 +12,6 @@ import { plotStyles } from './styles.ts';
 import { valuesButton } from './values-button.ts';
 import { Width } from './width.ts';
 import { stepFrequency } from './readings.ts';
-import { frequencyTicks } from './ticks.ts';
 import { spellFrequency } from './unit.ts';
 import { windowStyles } from './window-styles.ts';
 import {
@@ -85,7 +84,7 @@ export class WindowPlot extends LitElement {
         <svg class="drawing" role="img" aria-label=${windowFinding(data)} width=${outer.width} height=${outer.height}>
           ${hatch}
           <g transform="translate(${frame.left} ${frame.top})">
-            ${paper(frame, frequencyTicks(...data.horizontal, frame.width), [])}
+            ${paper(frame, [])}
             <svg width=${frame.width} height=${frame.height} overflow="hidden">
               ${this.#band(data, frame)} ${rows.map((row, index) => this.#bar(row, HEAD + index * ROW, frame))}
               ${data.marks.map(({ frequency }) => svg`<path class="needle" d="M${frame.x(frequency)} 0V${frame.height}" />`)}

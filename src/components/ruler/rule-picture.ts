@@ -1,4 +1,5 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { marksOf } from './marks.ts';
 import { placePasses } from './pass-labels.ts';
 import type { Scale } from './scale.ts';
@@ -28,18 +29,15 @@ export interface RuleParts {
 
 /** The rule: lines and numbers, green windows, the dashed baseline, and the needle over all. */
 export function rulePicture(parts: RuleParts): SVGTemplateResult | typeof nothing {
-  const { scale, now, before, width } = parts;
+  const { scale, now, before, width, symbol } = parts;
   const pixels = width - 2 * MARGIN;
   if (pixels < 40) return nothing;
   const at = (value: number): number => Math.min(Math.max(scale.place(value), 0), 1) * pixels;
-  const marks = marksOf(scale, pixels);
-  const lines = marks.map(({ value, rank }) => `M${at(value).toFixed(1)} ${LINE}v-${RISE[rank]}`).join('');
   return svg`
     <svg width=${width} height=${HEIGHT} aria-hidden="true">
       <g transform="translate(${MARGIN} 0)">
         ${windows(parts, at, pixels)}
-        <path class="line" d=${`M0 ${LINE}H${pixels}${lines}`} />
-        ${marks.filter(({ labelled }) => labelled).map(({ value }) => numberAt(value, at(value), parts))}
+        ${guard([scale.from, scale.to, pixels, symbol], () => ruled(parts, at, pixels))}
         ${before === undefined ? nothing : svg`<path class="before" d="M${at(before)} ${LINE}v-19" />`}
         <g class="pointer" transform="translate(${at(now)} 0)">
           <path class="stem" d="M0 20V${LINE + 1}" />
@@ -47,6 +45,16 @@ export function rulePicture(parts: RuleParts): SVGTemplateResult | typeof nothin
         </g>
       </g>
     </svg>
+  `;
+}
+
+/** Lines and numbers, drawn anew only for another scale. */
+function ruled(parts: RuleParts, at: (value: number) => number, pixels: number): SVGTemplateResult {
+  const marks = marksOf(parts.scale, pixels);
+  const lines = marks.map(({ value, rank }) => `M${at(value).toFixed(1)} ${LINE}v-${RISE[rank]}`).join('');
+  return svg`
+    <path class="line" d=${`M0 ${LINE}H${pixels}${lines}`} />
+    ${marks.filter(({ labelled }) => labelled).map(({ value }) => numberAt(value, at(value), parts))}
   `;
 }
 
