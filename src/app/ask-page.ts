@@ -25,10 +25,8 @@ import { choicesOf, firstWish, inputOf, movedOf, resultOf, spreadOf, variedFirst
 
 /** On a page as narrow as this the form fills the view. */
 const NARROW = 600;
-
 /** More cells than these are not told one by one. */
 const MOST_TOLD = 4;
-
 const MOST_THREADS = 4;
 
 /** Kept from page to page: its thread is there at once the next time. */
@@ -247,8 +245,6 @@ export class AskPage extends LitElement {
       if (signal.aborted) return;
       this.answer = answer;
       this.#tell(answer.said);
-      await this.updateComplete;
-      this.renderRoot.querySelector('ask-told')?.scrollIntoView({ block: innerWidth < NARROW ? 'start' : 'nearest' });
     } catch (error) {
       if (this.#asking.signal !== signal) return;
       if (signal.aborted) this.#tell('Given up: nothing was changed.');
@@ -257,7 +253,12 @@ export class AskPage extends LitElement {
         this.#tell(error instanceof Error ? error.message : String(error), true);
       }
     } finally {
-      if (this.#asking.signal === signal) this.progress = undefined;
+      if (this.#asking.signal === signal) {
+        this.progress = undefined;
+        await this.updateComplete;
+        const block = innerWidth < NARROW && !this.isWrong ? 'start' : 'nearest';
+        this.renderRoot.querySelector('ask-told')?.scrollIntoView({ block });
+      }
     }
   }
 

@@ -20,6 +20,7 @@ export const gridView = (
     .selection=${app.selection}
     .fit=${rest?.fitRows}
     label=${sheet.name}
+    .of=${`${app.workbook?.document.id ?? ''}/${sheet.id}`}
     @selection-change=${(event: CustomEvent<Selection>) => app.select(event.detail)}
     @cell-commit=${(event: CustomEvent<CellAt & { text: string }>) =>
       void app.acts.commit(event.detail.row, event.detail.column, event.detail.text)}

@@ -283,7 +283,7 @@ describe('the pool of rows', () => {
     other.cells.delete('B4');
     other.looks.delete('B4');
     page.grid.model = other;
-    page.grid.label = 'Another';
+    page.grid.of = 'another';
     await page.drawn();
     expect([page.scroller.scrollTop, page.scroller.scrollLeft]).to.deep.equal([0, 0]);
     const seen = (of: GridPage): string[] =>

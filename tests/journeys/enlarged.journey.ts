@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { openSession } from '../../.config/browser-session.mjs';
+import { askAbout, told } from './asking.ts';
 import { Person } from './person.ts';
 
 /** A window enlarged to twice and four times, the narrowest that must do, a telephone on its side, and a small one. */
@@ -39,6 +40,26 @@ test.each(windows)('$of, the sheet has room, nothing lies over it, and nothing l
       });
     await expect.poll(isSeen).toBe(true);
     expect(session.problems).toEqual([]);
+  } finally {
+    await session.close();
+  }
+});
+
+test('on a telephone, why a question cannot be answered is seen where it was asked', async () => {
+  const session = await openSession({ width: 390, height: 844 });
+  try {
+    const person = new Person(session.page);
+    await person.settled();
+    await askAbout(person, 'D24');
+    await session.page.keyboard.type('which flibber gives wobble?');
+    await person.press('Enter');
+    expect(await told(person)).toContain('“wobble”');
+    const bottom = (): Promise<number> =>
+      session.page.evaluate(() => {
+        const page = document.querySelector('octavo-app')?.shadowRoot?.querySelector('ask-page')?.shadowRoot;
+        return page?.querySelector('ask-told')?.getBoundingClientRect().bottom ?? Infinity;
+      });
+    await expect.poll(bottom).toBeLessThanOrEqual(844);
   } finally {
     await session.close();
   }

@@ -36,6 +36,8 @@ export class SheetGrid extends LitElement {
   /** Finds those heights; comes after the first paint. */
   @property({ attribute: false }) fit: ((grid: SheetGrid) => void) | undefined;
   @property() label = 'Sheet';
+  /** Which sheet it is, whatever it is called. */
+  @property({ attribute: false }) of = '';
   @query('.scroller') private scroller!: HTMLElement;
   @query('.body') private body!: HTMLElement;
   #pool: RowPool | undefined;
@@ -75,7 +77,7 @@ export class SheetGrid extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.get('label') !== undefined) this.heights = undefined;
+    if (changed.get('of') !== undefined) this.heights = undefined;
     if (!changed.has('model') && !changed.has('heights')) return;
     const former = this.#geometry;
     this.#geometry = new Geometry(this.model, matchMedia('(pointer: coarse)').matches, this.heights);
@@ -86,10 +88,10 @@ export class SheetGrid extends LitElement {
   protected override updated(changed: PropertyValues<this>): void {
     this.#pool ??= new RowPool(this.body);
     // Another sheet is read from its beginning.
-    if (changed.get('label') !== undefined) this.scroller.scrollTo(0, 0);
+    if (changed.get('of') !== undefined) this.scroller.scrollTo(0, 0);
     else if (changed.get('selection') !== undefined && !this.#isStill) this.reveal(this.selection.focus);
     this.#isStill = false;
-    if (changed.has('label') || changed.has('selection')) this.#view = undefined;
+    if (changed.has('of') || changed.has('selection')) this.#view = undefined;
     this.#draw();
     this.fit?.(this);
   }

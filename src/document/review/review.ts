@@ -15,7 +15,7 @@ const order: readonly Status[] = ['fail', 'caution', 'good'];
 /** Gathers the review of a sheet from the document and from what the engine made of it; nothing is read off the screen. */
 export function reviewOf(workbook: Reviewed, sheet: Sheet, made: Date): Review {
   const { rows, notes } = readRows(workbook, sheet);
-  const verdicts = rows.flatMap((row) => verdictsOf(workbook, sheet, row));
+  const verdicts = toldApart(rows).flatMap((row) => verdictsOf(workbook, sheet, row));
   const count = (status: Status): number => verdicts.filter((each) => each.status === status).length;
   const unstated = rows
     .filter(({ isOfDriver }) => isOfDriver)
@@ -53,18 +53,28 @@ const unstatedWords = (count: number): string =>
     ? 'One number of a driver does not say whether it was measured or comes from a datasheet.'
     : `${count} numbers of drivers do not say whether they were measured or come from a datasheet.`;
 
+/** Rows of one name with verdicts, as limits in two sections, say their section too: of `Low window: bass and mid` the head. */
+function toldApart(rows: readonly ReviewedRow[]): readonly ReviewedRow[] {
+  const judged = rows.filter(({ cells }) => cells.some(({ role }) => role === 'verdict'));
+  return judged.map((row) => {
+    const isAlone = row.label === '' || judged.filter(({ label }) => label === row.label).length === 1;
+    return isAlone ? row : { ...row, label: `${row.section.split(':')[0] ?? ''}, ${row.label}` };
+  });
+}
+
 function verdictsOf(workbook: Reviewed, sheet: Sheet, { label, cells }: ReviewedRow): ReviewVerdict[] {
   const { system } = workbook.document;
   const limits = cells
     .filter(({ role }) => role === 'limit')
     .map((cell) => (isUnheaded(cell, cell.column) ? cell.text : `${cell.column} ${cell.text}`));
-  return cells.flatMap(({ role, state, address }) => {
-    const verdict = role === 'verdict' ? verdictIn(state) : undefined;
+  const judged = cells.filter(({ role }) => role === 'verdict');
+  return judged.flatMap(({ state, address, column }) => {
+    const verdict = verdictIn(state);
     if (!verdict) return [];
     const { status, word, reason, note } = verdict;
     return [
       {
-        label: label || labelOf(sheet, address),
+        label: label === '' ? labelOf(sheet, address) : [label, ...(judged.length > 1 ? [column] : [])].join(', '),
         status,
         word,
         reason: speak(reason, system),
