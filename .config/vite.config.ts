@@ -1,8 +1,10 @@
 import { defineConfig, type Plugin } from 'vite';
 import { resolve } from 'node:path';
+import { chunkGroups } from './chunk-groups.ts';
 import { leanEngine } from './lean-engine.ts';
 import { leanStyles } from './lean-styles.ts';
 import { leanTemplates } from './lean-templates.ts';
+import { leanWords } from './lean-words.ts';
 import { licences } from './licences.ts';
 import { offlineCopy } from './offline-copy.ts';
 import { sharedChunks } from './shared-chunks.ts';
@@ -68,7 +70,9 @@ export default defineConfig(({ command }) => {
       leanEngine(),
       leanStyles(),
       leanTemplates(),
+      leanWords(),
       sharedChunks(),
+      chunkGroups(),
       engineStaysInWorker,
       licences(),
       offlineCopy(),

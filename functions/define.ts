@@ -150,10 +150,29 @@ export const define = <const P extends Parameters, const R extends Result>(
   definition: SheetFunction<P, R>,
 ): SheetFunction<P, R> => definition;
 
-/** All that is declared of a function, without its compute: plain data. */
-export type FunctionDescription = Omit<SheetFunction, 'compute'>;
+/** What is said of a function to people; no formula needs it. */
+export interface FunctionWords {
+  readonly summary: string;
+  /** What it gives. */
+  readonly gives: string;
+  readonly source: Citation & { readonly title: string };
+  /** The formula of its worked example. */
+  readonly example: string;
+  readonly remarks?: string;
+}
+
+type Unsaid<R> = R extends unknown ? Omit<R, 'summary'> : never;
+
+/** What a formula must know of a function, without its compute: plain data. */
+export interface FunctionDescription {
+  readonly name: string;
+  readonly parameters: Parameters;
+  readonly returns: Unsaid<Result>;
+  /** Absent before it is known. */
+  readonly words?: FunctionWords;
+}
 
 /** A definition with its parameter types forgotten, as the catalogue holds it. */
-export interface AnyFunction extends FunctionDescription {
+export interface AnyFunction extends Omit<SheetFunction, 'compute'> {
   compute(given: Readonly<Record<string, unknown>>, context: Context): unknown;
 }

@@ -1,5 +1,5 @@
 import type { FunctionDescription } from '../../functions/define.ts';
-import { sources } from '../../functions/sources.ts';
+import { unfetched } from '../../functions/words.ts';
 import type { Origin } from '../components/record-card/origin.ts';
 import { workedFormula } from '../document/worked.ts';
 import type { Workbook } from '../document/workbook.ts';
@@ -24,8 +24,8 @@ export function derivationOf(workbook: Workbook, sheet: string, cell: string): D
   return { formula, worked: workedFormula(workbook, sheet, formula), origins };
 }
 
-const originOf = ({ name, summary, source }: FunctionDescription): Origin => ({
+const originOf = ({ name, words }: FunctionDescription): Origin => ({
   name,
-  summary,
-  source: [sources[source.source].title, source.at].filter(Boolean).join('; '),
+  summary: words?.summary ?? '',
+  source: words ? `${words.source.title}; ${words.source.at}` : unfetched,
 });

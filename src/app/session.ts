@@ -112,6 +112,7 @@ export class Session extends EventTarget {
     autosave.addEventListener('status', this.#saved);
     autosave.addEventListener('newer', () => void this.open(document.id));
     this.#workbook = workbook;
+    void workbook.learnWords();
     this.#autosave = autosave;
     this.#leave = flushOnLeave(autosave, window);
     this.dispatchEvent(new Event('opened'));

@@ -49,6 +49,11 @@ export class EngineLink {
     return run;
   }
 
+  /** What is said of functions; no edit waits for it. Nothing from an engine that broke off. */
+  async words(): Promise<Awaited<ReturnType<SheetEngine['words']>> | undefined> {
+    return this.#engine.words().catch(() => undefined);
+  }
+
   /** Brings the engine to a document. To be called in order. */
   async tell(document: OctavoDocument): Promise<Answer> {
     const told = this.#told;

@@ -41,7 +41,7 @@ export class Workbook extends EventTarget {
     super();
     this.#link = new EngineLink(engine);
     this.#history = new History(document);
-    this.ready = this.#begin();
+    this.ready = Promise.all([this.#follow(this.#edit, []), this.#learnFunctions()]).then(() => undefined);
   }
 
   /** Kept when the engine has answered for the first time. */
@@ -208,6 +208,13 @@ export class Workbook extends EventTarget {
     return this.#functions;
   }
 
+  /** Learns what is said of the functions, for whoever reads of them. */
+  async learnWords(): Promise<void> {
+    await this.ready;
+    this.#functions = functionsByName(this.#functions.values(), await this.#link.words());
+    this.#changed({ document: false, places: [] });
+  }
+
   /** What a formula of the sheet sees around it, for completion and checks while it is typed. */
   scope(sheet: string): Scope {
     return scopeOf(this.document, sheet, this.#functions, (id, cell) => this.state(id, cell)?.type ?? EMPTY_TYPE);
@@ -220,10 +227,6 @@ export class Workbook extends EventTarget {
 
   dispose(): void {
     this.#link.dispose();
-  }
-
-  async #begin(): Promise<void> {
-    await Promise.all([this.#follow(this.#edit, []), this.#learnFunctions()]);
   }
 
   /** A workbook whose engine tells nothing still shows and keeps what is typed. */

@@ -1,4 +1,4 @@
-import type { FunctionDescription } from '../../functions/define.ts';
+import type { FunctionDescription, FunctionWords } from '../../functions/define.ts';
 import type { Asked, Question, Reply } from './messages.ts';
 import type { CellState, Changes, Place, SheetContent, SheetEngine, Writing } from './types.ts';
 
@@ -42,6 +42,10 @@ class WorkerEngine implements SheetEngine {
 
   functions(): Promise<readonly FunctionDescription[]> {
     return this.#ask('functions', []) as Promise<readonly FunctionDescription[]>;
+  }
+
+  words(): Promise<ReadonlyMap<string, FunctionWords>> {
+    return this.#ask('words', []) as Promise<ReadonlyMap<string, FunctionWords>>;
   }
 
   dependents(place: Place): Promise<readonly Place[]> {

@@ -24,6 +24,7 @@ import { sameFrame } from './same-frame.ts';
 import { sameState } from './same-state.ts';
 import { columnRuns, Spots, type Spot } from './spots.ts';
 import type { CellState, Changes, Place, SheetContent, SheetEngine, Writing } from './types.ts';
+import { wordsOf } from './words.ts';
 
 type Outcome = Done<ExportedCellChange>;
 
@@ -104,8 +105,10 @@ export class HyperFormulaEngine implements SheetEngine {
 
   async functions(): Promise<readonly FunctionDescription[]> {
     // Without compute, for a function cannot leave its thread.
-    return this.#definitions.map((definition) => ({ ...definition, compute: undefined }));
+    return this.#definitions.map(({ name, parameters, returns }) => ({ name, parameters, returns }));
   }
+
+  readonly words = (): ReturnType<SheetEngine['words']> => wordsOf(this.#definitions);
 
   async dependents(place: Place): Promise<readonly Place[]> {
     this.#probing.end();

@@ -1,4 +1,4 @@
-import type { FunctionDescription } from '../../functions/define.ts';
+import type { FunctionDescription, FunctionWords } from '../../functions/define.ts';
 import type { CellRecord } from '../../functions/values/record.ts';
 import type { CellType, Finding } from '../formula/types.ts';
 
@@ -65,6 +65,8 @@ export interface SheetEngine {
   evaluate(sheet: string, text: string): Promise<CellState>;
   /** Every function of the catalogue that formulas can call, as it is declared. */
   functions(): Promise<readonly FunctionDescription[]>;
+  /** What is said of them to people, by their names; answered as soon as it is to be had. */
+  words(): Promise<ReadonlyMap<string, FunctionWords>>;
   /** The cells that follow directly from a cell. */
   dependents(place: Place): Promise<readonly Place[]>;
   dispose(): void;

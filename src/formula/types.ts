@@ -1,4 +1,4 @@
-import type { FunctionDescription } from '../../functions/define.ts';
+import type { FunctionDescription, FunctionWords } from '../../functions/define.ts';
 import type { Dimension, QuantityName } from '../../functions/quantities.ts';
 import type { RecordKind } from '../../functions/values/record.ts';
 
@@ -32,8 +32,16 @@ export interface Finding {
 /** The functions of the catalogue by their names, as far as a formula must know them. */
 export type Functions = ReadonlyMap<string, FunctionDescription>;
 
-export const functionsByName = (functions: readonly FunctionDescription[]): Functions =>
-  new Map(functions.map((each) => [each.name, each]));
+export const functionsByName = (
+  functions: Iterable<FunctionDescription>,
+  words?: ReadonlyMap<string, FunctionWords>,
+): Functions =>
+  new Map(
+    [...functions].map((each) => {
+      const said = words?.get(each.name);
+      return [each.name, said ? { ...each, words: said } : each];
+    }),
+  );
 
 /** How a formula looks up what lies around it. */
 export interface Scope {

@@ -1,6 +1,7 @@
 import { aTimeout, expect, fixture, html, nextFrame, oneEvent, waitUntil } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import { catalogue } from '../../functions/index.ts';
+import { wordsByName } from '../../functions/words.ts';
 import { functionsByName, type Scope } from '../../src/formula/types.ts';
 import { numberOf } from '../../src/formula/type-of.ts';
 import '../../src/components/formula-editor/formula-editor.ts';
@@ -9,7 +10,7 @@ import { paint } from './paint.ts';
 
 /** A sheet on which Vb is B4 and Woofer, a driver, is C4; every other cell holds ohms. */
 const scope: Scope = {
-  functions: functionsByName(catalogue),
+  functions: functionsByName(catalogue, wordsByName(catalogue)),
   sheet: 's',
   sheetNamed: (name) => (name.toLowerCase() === 'box' ? 's' : undefined),
   cellsNamed: (_sheet, name) => ({ vb: 'B4', woofer: 'C4' })[name.toLowerCase()],

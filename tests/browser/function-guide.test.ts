@@ -1,6 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import { catalogue } from '../../functions/index.ts';
+import { wordsByName } from '../../functions/words.ts';
 import { functionsByName } from '../../src/formula/types.ts';
 import '../../src/components/function-guide/function-guide.ts';
 import type { FunctionGuide } from '../../src/components/function-guide/function-guide.ts';
@@ -9,7 +10,7 @@ import { paint } from './paint.ts';
 const guide = (name = ''): Promise<FunctionGuide> =>
   fixture<FunctionGuide>(
     html`<function-guide
-      .functions=${functionsByName(catalogue)}
+      .functions=${functionsByName(catalogue, wordsByName(catalogue))}
       function=${name}
       style="height: 600px"
     ></function-guide>`,

@@ -23,7 +23,7 @@ async function reviewed(
   change?: (workbook: Workbook, sheet: string) => Promise<unknown>,
 ): Promise<Review> {
   const workbook = new Workbook(createEngine(), document);
-  await workbook.ready;
+  await workbook.learnWords();
   const id = document.sheets[0]?.id ?? '';
   await change?.(workbook, id);
   const sheet = workbook.document.sheets.find((each) => each.id === id);

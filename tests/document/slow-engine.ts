@@ -65,6 +65,10 @@ export class SlowEngine implements SheetEngine {
     return [];
   }
 
+  async words(): ReturnType<SheetEngine['words']> {
+    return new Map();
+  }
+
   async dependents(): Promise<[]> {
     return [];
   }

@@ -128,6 +128,8 @@ test('what the engine tells of its functions can cross: plain data, every one of
   const direct = createEngine();
   await direct.load(sheetWith({ A1: '1' }));
   const told = structuredClone(await direct.functions());
-  expect(told.find(({ name }) => name === 'CLOSED.QTC')).toMatchObject({ parameters: { qts: {} }, source: {} });
-  expect(told.every(({ summary, example }) => summary !== '' && example.formula.startsWith('='))).toBe(true);
+  expect(told.find(({ name }) => name === 'CLOSED.QTC')).toMatchObject({ parameters: { qts: {} } });
+  const words = structuredClone(await direct.words());
+  expect([...words.keys()]).toEqual(told.map(({ name }) => name));
+  expect([...words.values()].every(({ summary, example }) => summary !== '' && example.startsWith('='))).toBe(true);
 });

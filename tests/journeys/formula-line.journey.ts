@@ -50,11 +50,26 @@ test('what was typed stays with its cell when the reader clicks elsewhere', asyn
   await person.expectText(third, /^78$/);
 });
 
-test('the guide opens at the function that is written, and its example goes into the cell', async () => {
+test('while a function is written its words are seen: what it does, what its argument means, where it comes from', async () => {
   await person.goTo(third);
-  await session.page.keyboard.type('=CLOSED.QTC(');
+  await session.page.keyboard.type('=CLOSED.QT');
+  await person.seen('>>> formula-editor >>> li ::-p-text(Total Q of a driver in a closed box without losses.)');
+  await session.page.keyboard.type('C(');
+  await person.seen('>>> formula-editor >>> .hint ::-p-text(total Q of the driver)');
   await person.press('F1');
-  await session.page.waitForSelector('>>> function-guide >>> article[aria-label="CLOSED.QTC"]', { visible: true });
+  const page = await person.seen('>>> function-guide >>> article[aria-label="CLOSED.QTC"]');
+  const words = await page?.evaluate(({ textContent }) => textContent);
+  for (const said of [
+    'Total Q of a driver in',
+    'total Q in the box',
+    '=CLOSED.QTC(0.386',
+    'R. H. Small',
+    'Qtc = Qts·√',
+  ])
+    expect(words).toContain(said);
+});
+
+test('its example goes from the guide into the cell', async () => {
   await (await session.page.waitForSelector('>>> function-guide >>> button.use'))?.click();
   await person.press('Enter');
   await person.expectText(third, /^0\.\d+$/);

@@ -19,10 +19,10 @@ export interface Suggestions {
 }
 
 const callable = (functions: Functions): readonly Suggestion[] => [
-  ...[...functions.values()].map(({ name, summary }) => ({
+  ...[...functions.values()].map(({ name, words }) => ({
     label: name,
     insert: `${name}(`,
-    detail: summary,
+    detail: words?.summary ?? '',
     kind: 'function' as const,
   })),
   ...[...engineFunctions].map((name) => ({ label: name, insert: `${name}(`, kind: 'function' as const })),

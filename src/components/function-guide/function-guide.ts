@@ -1,7 +1,7 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { FunctionDescription } from '../../../functions/define.ts';
-import { sources } from '../../../functions/sources.ts';
+import type { FunctionDescription, FunctionWords } from '../../../functions/define.ts';
+import { unfetched } from '../../../functions/words.ts';
 import { engineFunctions } from '../../formula/engine-functions.ts';
 import type { Functions } from '../../formula/types.ts';
 import { SearchWords } from './search-words.ts';
@@ -77,7 +77,7 @@ export class FunctionGuide extends LitElement {
     return html`<li>
       <button
         aria-current=${each === opened ? 'true' : nothing}
-        title=${each.summary}
+        title=${each.words?.summary ?? nothing}
         @click=${() => (this.function = each.name)}
       >
         ${each.name}
@@ -86,9 +86,9 @@ export class FunctionGuide extends LitElement {
   }
 
   #page(opened: FunctionDescription): TemplateResult {
-    const { parameters, returns, source, example, remarks } = opened;
+    const { parameters, returns, words } = opened;
     return html`<h2>${signatureOf(opened)}</h2>
-      <p>${opened.summary}</p>
+      <p>${words?.summary ?? `${unfetched}: what is said of this function.`}</p>
       <h3>What it takes</h3>
       <dl>
         ${Object.entries(parameters).map(
@@ -100,10 +100,14 @@ export class FunctionGuide extends LitElement {
         )}
       </dl>
       <h3>What it gives</h3>
-      <p>${returns.summary}<small>${resultWords(returns)}</small></p>
-      <h3>Example</h3>
-      <p class="example"><code>${example.formula}</code></p>
-      <button class="use" @click=${() => this.#use(example.formula)}>Put it into the selected cell</button>
+      <p>${words?.gives}<small>${resultWords(returns)}</small></p>
+      ${words ? this.#example(words) : nothing}`;
+  }
+
+  #example({ example, remarks, source }: FunctionWords): TemplateResult {
+    return html`<h3>Example</h3>
+      <p class="example"><code>${example}</code></p>
+      <button class="use" @click=${() => this.#use(example)}>Put it into the selected cell</button>
       ${
         remarks
           ? html`<h3>Remarks</h3>
@@ -111,7 +115,7 @@ export class FunctionGuide extends LitElement {
           : nothing
       }
       <h3>Source</h3>
-      <p>${sources[source.source].title}${source.at ? html`; ${source.at}` : nothing}</p>`;
+      <p>${source.title}; ${source.at}</p>`;
   }
 
   #seek(text: string): void {

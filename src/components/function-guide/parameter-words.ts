@@ -1,4 +1,4 @@
-import type { FunctionDescription, NumberParameter, Parameter, Result } from '../../../functions/define.ts';
+import type { FunctionDescription, NumberParameter, Parameter } from '../../../functions/define.ts';
 import { quantities } from '../../../functions/quantities.ts';
 import { show } from '../../units/show.ts';
 
@@ -12,7 +12,7 @@ export function parameterWords(parameter: Parameter): string {
 }
 
 /** What a function gives: `a frequency`, `a curve`, `a text`. */
-export function resultWords(returns: Result): string {
+export function resultWords(returns: FunctionDescription['returns']): string {
   if ('record' in returns) return `a ${returns.record}`;
   if ('text' in returns) return 'a text';
   if ('truth' in returns) return 'true or false';

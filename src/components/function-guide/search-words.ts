@@ -7,9 +7,9 @@ export class SearchWords {
 
   constructor(functions: Functions) {
     this.#entries = [...functions.values()].map((description) => {
-      const { name, summary, parameters } = description;
-      const words = Object.values(parameters).map((each) => each.summary);
-      return { description, text: [name, summary, ...words].join(' ').toLowerCase() };
+      const { name, words, parameters } = description;
+      const summaries = [words, ...Object.values(parameters)].map((each) => each?.summary ?? '');
+      return { description, text: [name, ...summaries].join(' ').toLowerCase() };
     });
   }
 

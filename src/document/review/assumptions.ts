@@ -1,5 +1,5 @@
-import { sources } from '../../../functions/sources.ts';
 import type { FunctionDescription, Parameter } from '../../../functions/define.ts';
+import { unfetched } from '../../../functions/words.ts';
 import { callsIn, type CallIn } from '../../formula/calls-in.ts';
 import { show } from '../../units/show.ts';
 import type { Sheet, UnitSystem } from '../types.ts';
@@ -28,10 +28,10 @@ export function groundsOf(
   }
   const bySource = new Map<string, string[]>();
   const rules: string[] = [];
-  for (const { name, summary, source } of called.values()) {
-    if (source.source === 'practice') rules.push(`${summary} (${name})`);
-    else if (source.source !== 'own') {
-      const { title } = sources[source.source];
+  for (const { name, words } of called.values()) {
+    if (words?.source.source === 'practice') rules.push(`${words.summary} (${name})`);
+    else if (words?.source.source !== 'own') {
+      const title = words?.source.title ?? unfetched;
       bySource.set(title, [...(bySource.get(title) ?? []), name]);
     }
   }
