@@ -1,4 +1,4 @@
-import { HyperFormula } from 'hyperformula';
+import { CellError, ErrorType, HyperFormula } from 'hyperformula';
 import type { AnyFunction } from '../../functions/define.ts';
 import { language } from './language.ts';
 import { readOwnFormulas } from './own-reader.ts';
@@ -18,6 +18,6 @@ export function bareEngine(definitions: readonly AnyFunction[], context: EngineC
     maxRows: 1_048_576,
     maxColumns: 18_278,
   });
-  readOwnFormulas(engine);
+  readOwnFormulas(engine, new CellError(ErrorType.NAME));
   return engine;
 }

@@ -1,4 +1,3 @@
-import { CellError, ErrorType } from 'hyperformula';
 import { FixedAddress, type FormulaTree, type Operation } from './formula-tree.ts';
 
 /** How strongly the signs between two values bind, and what they are for the engine. */
@@ -27,6 +26,8 @@ const cells = /(?:'([^']*)'!)?([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?/y;
 interface Surroundings {
   readonly rows: number;
   readonly columns: number;
+  /** The error that a cell beyond the last is. */
+  readonly beyond: unknown;
   /** The engine's number of the sheet of that id. */
   sheetNumber(id: string): number;
 }
@@ -103,14 +104,13 @@ export class FormulaReader {
   }
 
   #cells([, id, letters = '', digits, lastLetters, lastDigits]: RegExpExecArray): FormulaTree {
-    const { rows, columns, sheetNumber } = this.#surroundings;
+    const { rows, columns, beyond, sheetNumber } = this.#surroundings;
     const sheet = id === undefined ? this.#sheet : sheetNumber(id);
     const col = columnOf(letters);
     const row = Number(digits) - 1;
     const lastCol = lastLetters === undefined ? col : columnOf(lastLetters);
     const lastRow = lastDigits === undefined ? row : Number(lastDigits) - 1;
-    if (Math.max(col, lastCol) >= columns || Math.max(row, lastRow) >= rows)
-      return { type: 'ERROR', error: new CellError(ErrorType.NAME) };
+    if (Math.max(col, lastCol) >= columns || Math.max(row, lastRow) >= rows) return { type: 'ERROR', error: beyond };
     const start = new FixedAddress(sheet, Math.min(col, lastCol), Math.min(row, lastRow));
     if (lastLetters === undefined) return { type: 'CELL_REFERENCE', reference: start };
     return {

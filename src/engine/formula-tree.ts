@@ -1,4 +1,3 @@
-import type { CellError } from 'hyperformula';
 import type { EngineAddress } from './spots.ts';
 
 /** A formula as the engine calculates it: its own tree, as far as our formulas need it. */
@@ -6,7 +5,7 @@ export type FormulaTree =
   | { readonly type: 'EMPTY' }
   | { readonly type: 'NUMBER'; readonly value: number }
   | { readonly type: 'STRING'; readonly value: string }
-  | { readonly type: 'ERROR'; readonly error: CellError }
+  | { readonly type: 'ERROR'; readonly error: unknown }
   | { readonly type: 'CELL_REFERENCE'; readonly reference: FixedAddress }
   | { readonly type: 'CELL_RANGE'; readonly start: FixedAddress; readonly end: FixedAddress }
   | { readonly type: 'PARENTHESES'; readonly expression: FormulaTree }

@@ -1,4 +1,3 @@
-import type { HyperFormula } from 'hyperformula';
 import { FormulaReader } from './formula-reader.ts';
 import type { FormulaTree } from './formula-tree.ts';
 import type { EngineAddress } from './spots.ts';
@@ -34,9 +33,11 @@ interface Insides {
 
 const replaced = ['parse', 'computeHashFromAst', 'fetchCachedResult', 'rememberNewAst'] as const;
 
-/** Puts our reader in the place of the engine's own: what it is given was read once, when it was typed. */
-export function readOwnFormulas(engine: HyperFormula): void {
-  const { _parser: parser } = engine as unknown as Insides;
+/** Puts our reader in the place of the engine's own: what it is given was read once, when it was typed.
+ *
+ * @param beyond - The engine's error for a cell beyond the last. */
+export function readOwnFormulas(engine: object, beyond: unknown): void {
+  const { _parser: parser } = engine as Insides;
   const { config, resolveSheetReference, cache } = parser ?? {};
   if (!parser || !config || !resolveSheetReference || !cache || replaced.some((name) => !parser[name]))
     throw new Error(
@@ -45,6 +46,7 @@ export function readOwnFormulas(engine: HyperFormula): void {
   const reader = new FormulaReader({
     rows: config.maxRows,
     columns: config.maxColumns,
+    beyond,
     sheetNumber: resolveSheetReference,
   });
   const withDependencies = (tree: FormulaTree): Read => {

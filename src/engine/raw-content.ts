@@ -1,10 +1,9 @@
-import type { RawCellContent } from 'hyperformula';
 import type { Reference } from '../formula/types.ts';
 import type { Entry } from './cell-index.ts';
 import { withoutMarks } from './problem-text.ts';
 
 /** What the engine is told of a cell. A leading apostrophe keeps a text a text. */
-export function rawOf(entry: Entry | undefined): RawCellContent {
+export function rawOf(entry: Entry | undefined): string | number | boolean | null {
   switch (entry?.content.kind) {
     case undefined:
     case 'empty':
