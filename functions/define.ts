@@ -21,6 +21,8 @@ export interface NumberParameter extends Described {
   readonly min?: number;
   readonly max?: number;
   readonly default?: number;
+  /** A count: nothing between whole numbers is one. What a calculation missed by rounding is rounded. */
+  readonly whole?: true;
   /** Plausible range, SI: outside it the value is questioned, not refused. */
   readonly typical?: readonly [number, number];
 }

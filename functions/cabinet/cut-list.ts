@@ -17,11 +17,18 @@ export const cabinetParameters = {
     default: 'front covers',
     summary: 'which panels run to the outside: front and back, the sides, or all by mitres',
   },
-  braces: { quantity: 'ratio', min: 0, max: 50, default: 0, summary: 'level braces in each cabinet' },
+  braces: { quantity: 'ratio', whole: true, min: 0, max: 50, default: 0, summary: 'level braces in each cabinet' },
   solid: { quantity: 'ratio', min: 0, max: 1, default: 0.5, summary: 'share of a brace that is left standing' },
 } as const;
 
-const cabinets = { quantity: 'ratio', min: 1, max: 1000, default: 2, summary: 'how many cabinets' } as const;
+const cabinets = {
+  quantity: 'ratio',
+  whole: true,
+  min: 1,
+  max: 1000,
+  default: 2,
+  summary: 'how many cabinets',
+} as const;
 
 const saw = { source: 'own', at: 'geometry of the joints' } as const;
 

@@ -1,5 +1,4 @@
 import { Problem } from '../values/problem.ts';
-import { measured, say } from '../values/say.ts';
 import { insideOf, type Outside } from './inside.ts';
 
 /** Panels of one kind and size, edges in metres. */
@@ -26,8 +25,6 @@ export interface Cabinet extends Outside {
 export function partsOf(cabinet: Cabinet): readonly Part[] | Problem {
   const inside = insideOf(cabinet);
   if (inside instanceof Problem) return inside;
-  if (!Number.isInteger(cabinet.braces))
-    return new Problem(say`The number of braces must be whole, but is ${measured(cabinet.braces, 'ratio')}.`, 'braces');
   const { height, width, depth } = cabinet;
   const pair = (name: string, length: number, breadth: number): Part => ({
     name,

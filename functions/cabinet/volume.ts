@@ -75,7 +75,7 @@ export const braceVolume = define({
     depth,
     thickness,
     solid: { quantity: 'ratio', min: 0, max: 1, default: 0.5, summary: 'share of a brace that is left standing' },
-    count: { quantity: 'ratio', min: 0, max: 100, default: 1, summary: 'how many braces' },
+    count: { quantity: 'ratio', whole: true, min: 0, max: 100, default: 1, summary: 'how many braces' },
   },
   returns: { quantity: 'volume', summary: 'volume of the braces' },
   source: geometry,

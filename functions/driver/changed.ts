@@ -118,7 +118,7 @@ export const driverSeries = define({
   },
 });
 
-const many = (summary: string) => ({ quantity: 'ratio', min: 1, max: 64, default: 1, summary }) as const;
+const many = (summary: string) => ({ quantity: 'ratio', whole: true, min: 1, max: 64, default: 1, summary }) as const;
 
 export const driverGroup = define({
   name: 'DRIVER.GROUP',
@@ -133,13 +133,8 @@ export const driverGroup = define({
   example: { formula: `=DRIVER.GROUP(${demo}, 2)`, gives: { re: 2.9, vas: 0.05704, level: 95.2 } },
   remarks:
     'Fs and Qs stay, areas, volumes, masses and heat add up. Holds while the drivers lie within a quarter of a wavelength. Check the lowest ohms against what the amplifier is made for before connecting anything in parallel.',
-  compute: (given): Driver | Problem => {
+  compute: (given): Driver => {
     const { parallel, series } = given;
-    for (const [name, value] of Object.entries({ parallel, series })) {
-      if (!Number.isInteger(value)) {
-        return new Problem(say`${name} must be a whole number, but is ${measured(value, 'ratio')}.`, name);
-      }
-    }
     const count = parallel * series;
     const ohms = series / parallel;
     const factors = {

@@ -7,13 +7,13 @@ import { powerShare, wiredCurve } from './wiring-solve.ts';
 import { readWiring } from './wiring.ts';
 
 const wiring = { text: true, summary: 'wiring, + for series, | for parallel: 1+2 | 3+4' } as const;
-const unit = { quantity: 'ratio', min: 1, max: 64, summary: 'number of the unit, from 1' } as const;
+const unit = { quantity: 'ratio', whole: true, min: 1, max: 64, summary: 'number of the unit, from 1' } as const;
 const curves = { record: 'curve', many: true, summary: 'impedance curves of the units, from 1' } as const;
 const woofer = 'DRIVER.IMPEDANCE(DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 Ω", "132 cm²", "5.5 mm"))';
 const sibling = 'DRIVER.IMPEDANCE(DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "3.1 Ω", "132 cm²", "5.5 mm"))';
 
 const noUnit = (given: { unit: number; curves: readonly Curve[] }): Problem | undefined =>
-  Number.isInteger(given.unit) && given.unit <= given.curves.length
+  given.unit <= given.curves.length
     ? undefined
     : new Problem(
         say`There are ${String(given.curves.length)} units, numbered from 1; there is none with the number ${String(given.unit)}.`,

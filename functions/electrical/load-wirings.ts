@@ -27,7 +27,7 @@ export const loadWirings = define({
   parameters: {
     curve: { record: 'curve', summary: 'impedance of one unit in its box' },
     level: { ...usual.level, summary: 'level of one unit for 2.83 V' },
-    count: { quantity: 'ratio', min: 1, max: 8, summary: 'number of units, 1 to 8' },
+    count: { quantity: 'ratio', whole: true, min: 1, max: 8, summary: 'number of units' },
     ...band,
   },
   returns: {
@@ -45,8 +45,6 @@ export const loadWirings = define({
   compute(given) {
     const wrong = notWhole(given.curve, 'curve');
     if (wrong) return wrong;
-    if (!Number.isInteger(given.count))
-      return new Problem(say`The number of units is ${String(given.count)}; give a whole number.`, 'count');
     const within = bandOf(given.curve, given.from, given.to);
     if (within instanceof Problem) return within;
     const lowest = extremeIn(given.curve, within, -1);

@@ -18,7 +18,7 @@ const loss = {
 } as const;
 const ohms = { ...usual.ohms, summary: 'real ohms of the driver in its band' } as const;
 const numbers = { choice: seriesNames, default: 'E12', summary: 'series of preferred numbers' } as const;
-const count = { quantity: 'ratio', min: 1, max: 100, default: 10, summary: 'number of pairs' } as const;
+const count = { quantity: 'ratio', whole: true, min: 1, max: 100, default: 10, summary: 'number of pairs' } as const;
 const source = {
   source: 'own',
   at: 'joint search; least sum of squares of the two errors in dB, of the loss and of the input ohms',
@@ -67,7 +67,7 @@ function table(wanted: number, load: Complex, names: Series, most: number): Tabl
       { name: 'Input', quantity: 'resistance' },
       { name: 'Off', quantity: 'level' },
     ],
-    rows: pads.slice(0, Math.floor(most)).map((pad) => [pad.series, pad.shunt, pad.loss, pad.input, pad.off]),
+    rows: pads.slice(0, most).map((pad) => [pad.series, pad.shunt, pad.loss, pad.input, pad.off]),
   };
 }
 

@@ -94,7 +94,7 @@ export const standardPairs = define({
     value,
     wiring: { choice: ['parallel', 'series'], default: 'parallel', summary: 'how the two are joined' },
     series,
-    count: { quantity: 'ratio', min: 1, max: 100, default: 10, summary: 'number of pairs' },
+    count: { quantity: 'ratio', whole: true, min: 1, max: 100, default: 10, summary: 'number of pairs' },
     part: {
       choice: ['resistor', 'coil', 'capacitor'],
       default: 'resistor',
@@ -108,7 +108,7 @@ export const standardPairs = define({
     'Parts from a thousandth to a thousand times the value are looked at. Two parts also share the heat: in parallel the smaller resistor takes more. Coils must stand apart and at right angles, or they couple.',
   compute(given, context) {
     const adds = (given.wiring === 'parallel') === (given.part === 'capacitor');
-    const found = pairsFor(given.value, adds ? 'sum' : 'reciprocal', given.series).slice(0, Math.floor(given.count));
+    const found = pairsFor(given.value, adds ? 'sum' : 'reciprocal', given.series).slice(0, given.count);
     if (found.length === 0)
       return new Problem(say`No pair of ${given.series} comes near; choose a finer series.`, 'series');
     return {

@@ -54,19 +54,13 @@ export const boxHighPass = define({
   parameters: {
     box,
     frequency: { ...usual.frequency, typical: [10, 300], summary: 'where the filter is 3 dB down' },
-    order: { quantity: 'ratio', min: 1, max: 8, default: 2, summary: 'order of the filter, a whole number' },
+    order: { quantity: 'ratio', whole: true, min: 1, max: 8, default: 2, summary: 'order of the filter' },
   },
   returns: { record: 'box', summary: 'the box behind its filter' },
   source: { source: 'own', at: 'Butterworth poles on the unit circle' },
   example: { formula: `=BOX.HIGH_PASS(${demoVented}, "35 Hz", 4)`, gives: { tuning: 39.6 } },
   remarks: 'Response, level, travel and port speed then include the filter; the impedance does not.',
   compute: (given): Box | Problem => {
-    if (!Number.isInteger(given.order)) {
-      return new Problem(
-        say`The order must be a whole number, but is ${String(given.order)}: write one from 1 to 8.`,
-        'order',
-      );
-    }
     if (given.box.highPass !== undefined) {
       return new Problem(say`This box has a high-pass already: give the box before its filter.`, 'box');
     }

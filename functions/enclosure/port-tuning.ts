@@ -7,7 +7,14 @@ import { usual } from '../usual.ts';
 
 const diameter = { ...usual.length, typical: [0.02, 0.25], summary: 'inner diameter of one port' } as const;
 const length = { ...usual.length, typical: [0.01, 1], summary: 'length of the port' } as const;
-const count = { quantity: 'ratio', min: 1, max: 16, default: 1, summary: 'number of equal ports' } as const;
+const count = {
+  quantity: 'ratio',
+  whole: true,
+  min: 1,
+  max: 16,
+  default: 1,
+  summary: 'number of equal ports',
+} as const;
 const ends = {
   choice: ['flanged and free', 'both flanged', 'both free'],
   default: 'flanged and free',
@@ -17,10 +24,11 @@ const width = { ...usual.length, summary: 'width of the slot' } as const;
 const height = { ...usual.length, summary: 'height of the slot' } as const;
 export const along = {
   quantity: 'ratio',
+  whole: true,
   min: 0,
   max: 2,
   default: 0,
-  summary: 'how many walls of the box the inner end lies along, 0 to 2',
+  summary: 'how many walls of the box the inner end lies along',
 } as const;
 const source = { source: 'beranek1954', at: 'Helmholtz resonator with end correction' } as const;
 

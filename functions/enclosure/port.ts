@@ -12,7 +12,14 @@ const diameter = {
   summary: 'inner diameter of one port',
 } as const;
 const length = { ...usual.length, typical: [0.01, 1], summary: 'length of the port' } as const;
-const count = { quantity: 'ratio', min: 1, max: 16, default: 1, summary: 'number of equal ports' } as const;
+const count = {
+  quantity: 'ratio',
+  whole: true,
+  min: 1,
+  max: 16,
+  default: 1,
+  summary: 'number of equal ports',
+} as const;
 const depth = { ...usual.length, summary: 'inner depth of the box behind the port' } as const;
 
 const usualEnds = endCorrections['flanged and free'];

@@ -22,7 +22,14 @@ const compliance = {
   typical: [5e-5, 5e-3],
   summary: 'compliance of one radiator',
 } as const;
-const count = { quantity: 'ratio', min: 1, max: 16, default: 1, summary: 'number of equal radiators' } as const;
+const count = {
+  quantity: 'ratio',
+  whole: true,
+  min: 1,
+  max: 16,
+  default: 1,
+  summary: 'number of equal radiators',
+} as const;
 
 /** Air volume with the compliance of a suspended area. */
 const airVolume = (across: number, soft: number): number => airDensity * soundSpeed ** 2 * across ** 2 * soft;

@@ -1,6 +1,6 @@
 import type { CellDatum, Table } from '../define.ts';
 import { Problem } from '../values/problem.ts';
-import { say } from '../values/say.ts';
+import { measured, say } from '../values/say.ts';
 import type { Limit } from '../values/window.ts';
 
 /** The three columns that list the limits of one side. */
@@ -25,6 +25,20 @@ function frequencyOf(cell: CellDatum, row: string, parameter: string): number | 
   );
 }
 
+/** A share by which a stretched limit may seem tighter through rounding. */
+const slack = 1e-9;
+
+/** Refuses a stretched limit that leaves less room than the limit itself. */
+function tighter({ name, at, stretched }: Limit, row: string, names: LimitColumnNames): Problem | undefined {
+  const isFloor = names.side === 'floor';
+  if (isFloor ? stretched <= at * (1 + slack) : stretched >= at * (1 - slack)) return undefined;
+  const limit = measured(at, 'frequency');
+  return new Problem(
+    say`${row}: stretched, the ${names.side} by ${name} is ${measured(stretched, 'frequency')}, ${isFloor ? 'above' : 'below'} the ${limit} of the rule itself, so it would leave less room and not more; give ${isFloor ? 'at most' : 'at least'} ${limit}, or leave the stretched one empty.`,
+    names.stretched,
+  );
+}
+
 /** Reads the limits row by row; rows without a limit are left out, and a limit without a stretched one does not stretch. */
 export function readLimits(columns: LimitColumns, parameters: LimitColumnNames): readonly Limit[] | Problem {
   const names = columns.names.flat();
@@ -46,13 +60,17 @@ export function readLimits(columns: LimitColumns, parameters: LimitColumnNames):
     const other = stretched[index]!;
     const bent = isEmpty(other) ? at : frequencyOf(other, row, parameters.stretched);
     if (bent instanceof Problem) return bent;
-    read.push({ name, at, stretched: bent });
+    const limit = { name, at, stretched: bent };
+    const wrong = tighter(limit, row, parameters);
+    if (wrong) return wrong;
+    read.push(limit);
   }
   if (read.length > 0) return read;
   return new Problem(say`No row has a limit; give at least one frequency.`, parameters.limits);
 }
 
 export interface LimitColumnNames {
+  readonly side: 'floor' | 'ceiling';
   readonly limits: string;
   readonly stretched: string;
 }

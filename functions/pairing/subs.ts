@@ -13,7 +13,7 @@ export const subsLevel = define({
   summary: 'The level of several equal subs together, from that of one.',
   parameters: {
     one,
-    count: { quantity: 'ratio', min: 1, max: 1000, summary: 'how many' },
+    count: { quantity: 'ratio', whole: true, min: 1, max: 1000, summary: 'how many' },
     drive: {
       choice: ['same volts', 'same watts'],
       default: 'same volts',

@@ -119,7 +119,13 @@ export const teamMainsVerdict = define({
     mainsF3: { ...usual.frequency, summary: 'where the mains are 3 dB down without a filter' },
     travel: { ...usual.travel, min: 0, summary: 'largest one-way travel of the mains through the high-pass' },
     xmax: { ...usual.travel, summary: 'one-way travel that the mains allow' },
-    count: { quantity: 'ratio', min: 1, max: 1000, summary: 'subs that are needed, as SUBS.COUNT gives it' },
+    count: {
+      quantity: 'ratio',
+      whole: true,
+      min: 1,
+      max: 1000,
+      summary: 'subs that are needed, as SUBS.COUNT gives it',
+    },
     volts: { ...usual.volts, summary: 'voltage that each sub needs' },
     amplifier: { ...usual.volts, summary: 'voltage that its amplifier has' },
     sag: {

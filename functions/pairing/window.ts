@@ -51,12 +51,12 @@ export const pairWindow = define({
   compute(given) {
     const floors = readLimits(
       { names: given.floorNames, limits: given.floors, stretched: given.stretchedFloors },
-      { limits: 'floors', stretched: 'stretchedFloors' },
+      { side: 'floor', limits: 'floors', stretched: 'stretchedFloors' },
     );
     if (floors instanceof Problem) return floors;
     const ceilings = readLimits(
       { names: given.ceilingNames, limits: given.ceilings, stretched: given.stretchedCeilings },
-      { limits: 'ceilings', stretched: 'stretchedCeilings' },
+      { side: 'ceiling', limits: 'ceilings', stretched: 'stretchedCeilings' },
     );
     if (ceilings instanceof Problem) return ceilings;
     return windowOf(floors, ceilings);

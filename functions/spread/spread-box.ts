@@ -66,8 +66,8 @@ const drawn = (sigmas: Causes, next: () => number): Causes => {
 
 const drawing = {
   ...spreads,
-  runs: { quantity: 'ratio', min: 10, max: 20000, default: 2000, summary: 'number of runs' },
-  seed: { quantity: 'ratio', min: 0, max: 1e9, default: 1, summary: 'start of the random numbers' },
+  runs: { quantity: 'ratio', whole: true, min: 10, max: 20000, default: 2000, summary: 'number of runs' },
+  seed: { quantity: 'ratio', whole: true, min: 0, max: 1e9, default: 1, summary: 'start of the random numbers' },
 } as const;
 
 const drawingRemarks =
@@ -80,8 +80,8 @@ interface Drawing extends Causes {
 }
 
 function sampleOf(given: Drawing, asked: Asked): Sample | Problem {
-  const next = normalNumbers(Math.round(given.seed));
-  const values = new Float64Array(Math.round(given.runs));
+  const next = normalNumbers(given.seed);
+  const values = new Float64Array(given.runs);
   for (let run = 0; run < values.length; run += 1) {
     const value = asked.of(moved(given.box, drawn(given, next)));
     values[run] = value instanceof Problem ? Number.NaN : value;

@@ -40,8 +40,8 @@ export const spreadNetwork = define({
     coils: tolerance('tolerance of the coils, 0.05 for ±5 %'),
     capacitors: tolerance('tolerance of the capacitors'),
     resistors: tolerance('tolerance of the resistors'),
-    runs: { quantity: 'ratio', min: 10, max: 20000, default: 2000, summary: 'number of runs' },
-    seed: { quantity: 'ratio', min: 0, max: 1e9, default: 1, summary: 'start of the random numbers' },
+    runs: { quantity: 'ratio', whole: true, min: 10, max: 20000, default: 2000, summary: 'number of runs' },
+    seed: { quantity: 'ratio', whole: true, min: 0, max: 1e9, default: 1, summary: 'start of the random numbers' },
   },
   returns: { record: 'sample', of: 'level', summary: 'one level a run' },
   source: { source: 'own', at: 'every part drawn evenly within its tolerance, the ladder solved anew' },
@@ -57,8 +57,8 @@ export const spreadNetwork = define({
     const { re, im } = impedanceAt(given.load, given.frequency);
     const driver = { re: Float64Array.of(re), im: Float64Array.of(im) };
     const at = Float64Array.of(given.frequency);
-    const next = evenNumbers(Math.round(given.seed));
-    const values = Float64Array.from({ length: Math.round(given.runs) }, () => {
+    const next = evenNumbers(given.seed);
+    const values = Float64Array.from({ length: given.runs }, () => {
       const legs = given.network.legs.map((leg) => bought(leg, given, next));
       const { transfer } = solveLadderAt(legs, driver, at);
       return Math.max(-300, 20 * Math.log10(Math.hypot(transfer.re[0]!, transfer.im[0]!)));

@@ -5,7 +5,7 @@ import { columnOf, entryAt, numbersOf, ofWords, unlike } from './find.ts';
 
 const table = { record: 'table', summary: 'the table' } as const;
 const column = { text: true, summary: 'name of the column, or its number from 1' } as const;
-const row = { quantity: 'ratio', min: 1, max: 1e6, summary: 'row, counted from 1' } as const;
+const row = { quantity: 'ratio', whole: true, min: 1, max: 1e6, summary: 'row, counted from 1' } as const;
 const like = {
   quantity: 'any',
   min: -1e15,

@@ -3,7 +3,7 @@ import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import type { CellRecord } from '../../functions/values/record.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { sameDimension } from '../units/dimension.ts';
-import { parseQuantity } from '../units/parse.ts';
+import { parseQuantity, valueAs } from '../units/parse.ts';
 import { show } from '../units/show.ts';
 
 /** An argument as the engine evaluated it: one value, or the rows of a range. */
@@ -94,7 +94,7 @@ function readNumber(value: CellDatum, named: Named, parameter: NumberParameter):
       `${where(named)} wants ${wanted(named)}, but “${value}” is ${quantities[read.quantity].noun}. Type ${sample(named)}.`,
     );
   }
-  return withinLimits(read.value, named, parameter);
+  return withinLimits(valueAs(read, named.quantity), named, parameter);
 }
 
 function withinLimits(value: number, named: Named, parameter: NumberParameter): number | Refused {
@@ -110,9 +110,20 @@ function withinLimits(value: number, named: Named, parameter: NumberParameter): 
           : max !== undefined && !(value <= max)
             ? `at most ${shown(max)}`
             : undefined;
-  if (limit === undefined) return value;
+  if (limit === undefined) return parameter.whole ? wholeNumber(value, named) : value;
   const subject = named.cell ? `${named.cell} is ${shown(value)}` : `it is ${shown(value)}`;
   return new Refused(`${where(named)} must be ${limit}, but ${subject}. Type a value that is ${limit}.`);
+}
+
+/** A calculation that should give a whole number may miss it by this much. */
+const rounding = 1e-9;
+
+function wholeNumber(value: number, named: Named): number | Refused {
+  const nearest = Math.round(value);
+  if (Math.abs(value - nearest) <= rounding * Math.abs(nearest)) return nearest;
+  const shown = (number: number): string => inWords(number, named.quantity);
+  const remedy = `Type ${shown(Math.floor(value))} or ${shown(Math.ceil(value))}.`;
+  return new Refused(`${where(named)} must be a whole number, but ${named.cell ?? 'it'} is ${shown(value)}. ${remedy}`);
 }
 
 /** A number outside what is plausible: a question, not a refusal. */

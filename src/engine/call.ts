@@ -52,7 +52,7 @@ export function callable(definition: AnyFunction): Callable {
 
 /** Between these two a number is inside every limit and plausible; nothing is said of those outside. */
 function soundRange(parameter: Parameter): readonly [number, number] {
-  if (!('quantity' in parameter) || parameter.many) return [Infinity, -Infinity];
+  if (!('quantity' in parameter) || parameter.many || parameter.whole) return [Infinity, -Infinity];
   const { above = -Infinity, below = Infinity, min = -Infinity, max = Infinity } = parameter;
   const [low, high] = parameter.typical ?? [-Infinity, Infinity];
   return [Math.max(above, min, low), Math.min(below, max, high)];

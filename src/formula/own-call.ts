@@ -3,7 +3,7 @@ import type { FunctionDescription, NumberParameter, Parameter, RecordResult } fr
 import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { isPlain, quantityOf, sameDimension } from '../units/dimension.ts';
-import { parseQuantity } from '../units/parse.ts';
+import { parseQuantity, valueAs } from '../units/parse.ts';
 import { type Compilation, type Part, type Slot } from './part.ts';
 import { nearest } from './nearest.ts';
 import { engineNumber } from './numbers.ts';
@@ -98,7 +98,8 @@ class OwnCall {
         `${what} wants ${this.#wanted(parameter)}, but ${this.#slice(slot)} holds a ${type.record}.`,
       );
     } else if (type.kind === 'number') this.#check(part, type, what, parameter);
-    return part.text;
+    const typed = parameter.quantity === 'warming' ? parseQuantity(this.#slice(slot)) : undefined;
+    return typed === undefined ? part.text : engineNumber(valueAs(typed, 'warming'));
   }
 
   /** A text in quotes that stands for a quantity. */
@@ -120,7 +121,7 @@ class OwnCall {
       what,
       parameter,
     );
-    return engineNumber(read.value);
+    return engineNumber(valueAs(read, parameter.quantity === 'any' ? read.quantity : parameter.quantity));
   }
 
   #check(part: Part, type: Extract<CellType, { kind: 'number' }>, what: string, parameter: NumberParameter): void {

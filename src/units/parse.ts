@@ -1,3 +1,4 @@
+import type { QuantityName } from '../../functions/quantities.ts';
 import { unitNamed, type Unit } from './table.ts';
 
 /** A typed number with its unit. */
@@ -49,6 +50,10 @@ export function parseQuantity(text: string): ParsedQuantity | undefined {
     digits: Math.max(1, plain.replace('.', '').replace(/^0+/, '').length),
   };
 }
+
+/** SI value where a quantity is wanted: `100 °C` of warming is a rise by 100 K, nobody means one by 373 K. */
+export const valueAs = ({ value, unit }: ParsedQuantity, wanted: QuantityName): number =>
+  wanted === 'warming' ? value - (unitNamed(unit)?.offset ?? 0) : value;
 
 /** The power of ten behind a number: as it is written, and which. */
 function exponentOf(text: string): [written: string, exponent: string] {

@@ -24,6 +24,22 @@ describe('an argument that cannot be taken', () => {
     expect(message).toMatch(/\. Type a value that is .*\.$/);
   });
 
+  test('says that a count must be whole, and which whole numbers are near', async () => {
+    const message = await messageOf('=SUBS.LEVEL(100 dB, B1)', { B1: '2.5' });
+    expect(message).toBe('SUBS.LEVEL, count (how many) must be a whole number, but B1 is 2.5. Type 2 or 3.');
+  });
+
+  test('takes a count that a calculation misses by rounding', async () => {
+    const all = await told(createEngine(), sheetWith({ A1: '=SUBS.LEVEL(100 dB, 10*(0.1+0.2))' }));
+    expect(all.number('A1')).toBeCloseTo(100 + 20 * Math.log10(3), 9);
+  });
+
+  test('takes degrees of a rise for kelvins, and fahrenheits for five ninths of one', async () => {
+    const cells = { A1: '=DRIVER.HOT_LOSS("100 °C")', A2: '=DRIVER.HOT_LOSS(180 °F)', A3: '="100"&" °C"' };
+    const all = await told(createEngine(), sheetWith({ ...cells, A4: '=DRIVER.HOT_LOSS(A3)' }));
+    for (const address of ['A1', 'A2', 'A4']) expect(all.number(address)).toBeCloseTo(20 * Math.log10(1.393), 12);
+  });
+
   test('names what a text is not', async () => {
     const message = await messageOf('=CLOSED.QTC(0.386, "28.52 L", B1)', { B1: '=CONCATENATE("so ", "big")' });
     expect(message).toContain('B1 holds the text “so big”');

@@ -6,7 +6,7 @@ import type { CellRecord, RecordKind } from '../../functions/values/record.ts';
 export type Pool = Readonly<Partial<Record<RecordKind, readonly CellRecord[]>>>;
 
 /** Numbers over all that a declaration allows: its ends, what is plausible, and every size between. */
-function numbers({ min, max, above, below, typical }: NumberParameter): fc.Arbitrary<number> {
+function numbers({ min, max, above, below, typical, whole }: NumberParameter): fc.Arbitrary<number> {
   const low = min ?? above ?? -1e15;
   const high = max ?? below ?? 1e15;
   const allowed = (value: number): boolean =>
@@ -21,7 +21,7 @@ function numbers({ min, max, above, below, typical }: NumberParameter): fc.Arbit
   const between = Math.max(low, 1e-12) < high ? [logarithmic(Math.max(low, 1e-12), high)] : [];
   return fc
     .oneof(fc.double({ min: low, max: high, noNaN: true }), fc.constantFrom(low, high), sizes, ...between, ...plausible)
-    .map((value) => Math.min(Math.max(value, low), high))
+    .map((value) => Math.min(Math.max(whole ? Math.round(value) : value, low), high))
     .filter(allowed);
 }
 

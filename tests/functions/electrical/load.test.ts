@@ -323,6 +323,5 @@ describe('what an amplifier sees', () => {
     expect(loadPhase.compute({ curve: level }, plain)).toBeInstanceOf(Problem);
     expect(loadWired.compute({ wiring: '1|2', curves: [flat(4), level] }, plain)).toBeInstanceOf(Problem);
     expect(loadShare.compute({ wiring: '1|2', unit: 3, curves: [flat(4), flat(4)] }, plain)).toBeInstanceOf(Problem);
-    expect(loadWirings.compute({ curve: flat(4), level: 90, count: 2.5, ...band }, plain)).toBeInstanceOf(Problem);
   });
 });

@@ -116,6 +116,8 @@ describe('reading the limits', () => {
     ['zero', { ...given, ceilings: column(0) }, 'Row 1 (narrowing)'],
     ['nothing', { ...given, floors: column(null, null) }, 'No row'],
     ['other lengths', { ...given, floors: column(1700) }, 'same rows'],
+    ['a floor that is higher when stretched', { ...given, stretchedFloors: column(1800, null) }, 'give at most'],
+    ['a ceiling that is lower when stretched', { ...given, stretchedCeilings: column(1800) }, 'give at least'],
   ])('%s is refused by name', (_, wrong, words) => {
     const problem = pairWindow.compute(wrong, plain);
     expect(problem).toBeInstanceOf(Problem);
