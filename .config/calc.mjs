@@ -7,28 +7,15 @@ import { ensureInstalled, root } from './install.mjs';
 import { newest } from './newest.mjs';
 
 const bundle = 'node_modules/.cache/octavo-cli/main.js';
-const sources = ['src', 'functions', 'templates', 'package-lock.json', '.config/calc.mjs'];
+const sources = ['src', 'functions', 'templates', 'package-lock.json', '.config'];
 
 ensureInstalled();
 if (newest(sources) >= newest([bundle])) await bundleCommandLine();
 await import(pathToFileURL(join(root, bundle)).href);
 
-/** One file holds everything, the engine too: Node starts it much faster than the many files of the packages. */
 async function bundleCommandLine() {
   const { build } = await import('vite');
-  const result = await build({
-    root,
-    configFile: false,
-    publicDir: false,
-    logLevel: 'error',
-    build: {
-      ssr: 'src/cli/main.ts',
-      target: 'node20',
-      write: false,
-      rolldownOptions: { output: { entryFileNames: 'main.js', codeSplitting: false } },
-    },
-    ssr: { noExternal: true },
-  });
+  const result = await build({ configFile: join(root, '.config/calc.config.ts'), logLevel: 'error' });
   const { code } = result.output.find((chunk) => chunk.fileName === 'main.js');
   const target = join(root, bundle);
   // Written aside and renamed, so that another run never reads half a file.
