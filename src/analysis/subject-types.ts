@@ -1,4 +1,5 @@
 import type { QuantityName } from '../../functions/quantities.ts';
+import { verdictIn } from '../document/verdicts.ts';
 import type { CellValue, Place } from '../engine/types.ts';
 
 /** What an input is set to: SI for a number, the word itself for a choice. */
@@ -73,5 +74,4 @@ export type Standing = 'good' | 'caution' | 'fail' | 'problem';
 export const standings = ['good', 'caution', 'fail', 'problem'] as const satisfies readonly Standing[];
 
 /** How the verdict in a cell stands. */
-export const standingOf = (value: CellValue): Standing =>
-  value.kind === 'record' && value.record.kind === 'verdict' ? value.record.status : 'problem';
+export const standingOf = (value: CellValue): Standing => verdictIn({ value })?.status ?? 'problem';

@@ -6,6 +6,7 @@ import { standingOf, type Input, type Result, type SetInput } from '../analysis/
 import { inputWords, resultWords } from '../analysis/words.ts';
 import type { Answer, Bar, Branch } from '../components/ask/data.ts';
 import type { UnitSystem } from '../document/types.ts';
+import { verdictIn } from '../document/verdicts.ts';
 import type { CellValue } from '../engine/types.ts';
 import { standingWords } from './ask-axes.ts';
 import { show } from '../units/show.ts';
@@ -151,7 +152,7 @@ function branchOf(
 }
 
 const valueWords = (value: CellValue, system: UnitSystem): string =>
-  value.kind === 'record' && value.record.kind === 'verdict' ? `: ${resultWords({}, value, system)}` : '';
+  verdictIn({ value }) ? `: ${resultWords({}, value, system)}` : '';
 
 /** All that follows from an input. */
 export function followsAnswer({ input, results }: Follows, system: UnitSystem, note: string): Answer {

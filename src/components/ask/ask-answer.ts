@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../document/types.ts';
 import { alignedStyles } from '../aligned.ts';
 import '../plot/curve-plot.ts';
 import { tableView } from '../record-card/table-view.ts';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import type { Answer, Bar, Branch, Place, Setting } from './data.ts';
 import { askStyles } from './styles.ts';
 import './value-field.ts';
@@ -14,7 +14,7 @@ import './value-field.ts';
  *  @fires go - `detail` is the cell to show. */
 @customElement('ask-answer')
 export class AskAnswer extends LitElement {
-  static override styles = [shelfStyles, askStyles, alignedStyles];
+  static override styles = [formStyles, askStyles, alignedStyles];
 
   @property({ attribute: false }) answer!: Answer;
   @property() system: UnitSystem = 'metric';

@@ -1,6 +1,6 @@
 import { LitElement, html, type TemplateResult } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import { kinds, type Choices, type Kind, type Wish } from './data.ts';
 import {
   addField,
@@ -36,7 +36,7 @@ const acts: Readonly<Record<Kind, string>> = {
  *  @fires ask - What stands in the form is asked. */
 @customElement('ask-form')
 export class AskForm extends LitElement {
-  static override styles = [shelfStyles, askStyles];
+  static override styles = [formStyles, askStyles];
 
   @property({ attribute: false }) wish!: Wish;
   @property({ attribute: false }) choices!: Choices;

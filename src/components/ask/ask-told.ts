@@ -1,13 +1,13 @@
 import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import { askStyles } from './styles.ts';
 
 /** The answer in a sentence, or how far the search has come.
  *  @fires stop - It need not be looked for any longer. */
 @customElement('ask-told')
 export class AskTold extends LitElement {
-  static override styles = [shelfStyles, askStyles];
+  static override styles = [formStyles, askStyles];
 
   @property() said = '';
   @property({ type: Boolean }) wrong = false;

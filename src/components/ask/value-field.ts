@@ -11,7 +11,7 @@ import {
 import { customElement, property, state } from 'lit/decorators.js';
 import type { UnitSystem } from '../../document/types.ts';
 import { Width } from '../plot/width.ts';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import type { FieldData, Point } from './data.ts';
 import { layAxis, nearestTo, type LaidAxis } from './field-axes.ts';
 
@@ -27,7 +27,7 @@ const BOTTOM = 26;
 @customElement('value-field')
 export class ValueField extends LitElement {
   static override styles = [
-    shelfStyles,
+    formStyles,
     css`
       .stage {
         position: relative;

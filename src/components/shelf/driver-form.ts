@@ -9,7 +9,7 @@ import { defaultUnit } from '../../units/defaults.ts';
 import { speak } from '../../units/show.ts';
 import { auditView } from './audit-view.ts';
 import { shelved } from './shelved.ts';
-import { shelfStyles } from './styles.ts';
+import { formStyles } from '../form-styles.ts';
 
 /** One driver in full, to be typed or changed: every row as text with its unit, the source, the measured tables, and what the
  *  numbers say about one another while they are typed.
@@ -22,7 +22,7 @@ import { shelfStyles } from './styles.ts';
 @customElement('driver-form')
 export class DriverForm extends LitElement {
   static override styles = [
-    shelfStyles,
+    formStyles,
     css`
       .fields {
         display: grid;

@@ -12,7 +12,7 @@ import { aligned, alignedStyles } from '../aligned.ts';
 import '../verdict-chip/verdict-chip.ts';
 import { shelved } from './shelved.ts';
 import { listStyles } from './list-styles.ts';
-import { shelfStyles } from './styles.ts';
+import { formStyles } from '../form-styles.ts';
 
 /** The numbers by which one driver is told from another; the first three are all that a narrow page has room for. */
 const figures: readonly NumberField[] = ['fs', 'sd', 'level', 'qts', 'vas', 're', 'xmax', 'nominal', 'price'];
@@ -26,7 +26,7 @@ const PAGE = 200;
 @customElement('driver-list')
 export class DriverList extends LitElement {
   static override styles = [
-    shelfStyles,
+    formStyles,
     listStyles,
     alignedStyles,
     css`

@@ -7,7 +7,7 @@ import type { UnitSystem } from '../../document/types.ts';
 import './driver-form.ts';
 import './driver-list.ts';
 import './sheet-paste.ts';
-import { shelfStyles } from './styles.ts';
+import { formStyles } from '../form-styles.ts';
 
 /** What the shelf shows: the list, one driver in full, or a data sheet being pasted. Kept by the page, so that nothing typed is
  *  lost when the shelf is closed half way. */
@@ -27,7 +27,7 @@ export type ShelfView =
 @customElement('driver-shelf')
 export class DriverShelf extends LitElement {
   static override styles = [
-    shelfStyles,
+    formStyles,
     css`
       .bar {
         margin-bottom: 12px;

@@ -7,7 +7,7 @@ import { answered, type Reading, type ReadRow } from '../../document/shelf/readi
 import type { UnitSystem } from '../../document/types.ts';
 import { auditView } from './audit-view.ts';
 import { pasteStyles } from './paste-styles.ts';
-import { shelfStyles } from './styles.ts';
+import { formStyles } from '../form-styles.ts';
 
 /** What was typed beside one driver of the sheet. */
 interface Answers {
@@ -24,7 +24,7 @@ const NO_ANSWERS: Answers = { rows: new Map() };
  *  @fires leave - back to the list. */
 @customElement('sheet-paste')
 export class SheetPaste extends LitElement {
-  static override styles = [shelfStyles, pasteStyles];
+  static override styles = [formStyles, pasteStyles];
 
   @property() text = '';
   /** What the driver's place in the sheet is called; empty where none is selected. */

@@ -1,6 +1,6 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import '../verdict-chip/verdict-chip.ts';
 import type { Finding, ListedRow } from './data.ts';
 import { namesOf } from './figures.ts';
@@ -12,7 +12,7 @@ const PLACES = ['First', 'Second', 'Third'];
 @customElement('best-rows')
 export class BestRows extends LitElement {
   static override styles = [
-    shelfStyles,
+    formStyles,
     css`
       ol {
         display: grid;

@@ -1,7 +1,7 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { UnitSystem } from '../../document/types.ts';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import './best-rows.ts';
 import type { Finding, ListedRow, PlaceChoice, RuleShown, Wanted, WishShown } from './data.ts';
 import './shortlist-form.ts';
@@ -21,7 +21,7 @@ const plural = { woofer: 'Woofers', mid: 'Mids', tweeter: 'Tweeters', sub: 'Subs
 @customElement('driver-shortlist')
 export class DriverShortlist extends LitElement {
   static override styles = [
-    shelfStyles,
+    formStyles,
     css`
       shortlist-wish {
         margin-bottom: 14px;

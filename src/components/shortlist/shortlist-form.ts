@@ -1,6 +1,6 @@
 import { LitElement, css, html, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import type { Wanted } from './data.ts';
 
 const boxes = ['vented', 'closed'] as const;
@@ -11,7 +11,7 @@ const boxes = ['vented', 'closed'] as const;
 export class ShortlistForm extends LitElement {
   static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
   static override styles = [
-    shelfStyles,
+    formStyles,
     css`
       form {
         display: grid;

@@ -1,6 +1,6 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import type { RuleShown, Wanted } from './data.ts';
 
 /** The rules that rows are judged by, each to be read and changed; emptied, one is the usual again.
@@ -8,7 +8,7 @@ import type { RuleShown, Wanted } from './data.ts';
 @customElement('shortlist-rules')
 export class ShortlistRules extends LitElement {
   static override styles = [
-    shelfStyles,
+    formStyles,
     css`
       table {
         border-collapse: collapse;

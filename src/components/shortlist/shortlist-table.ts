@@ -2,7 +2,7 @@ import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { UnitSystem } from '../../document/types.ts';
 import { listStyles } from '../shelf/list-styles.ts';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import '../verdict-chip/verdict-chip.ts';
 import type { ListedRow } from './data.ts';
 import { namesOf, shownAs } from './figures.ts';
@@ -15,7 +15,7 @@ const PAGE = 25;
 @customElement('shortlist-table')
 export class ShortlistTable extends LitElement {
   static override styles = [
-    shelfStyles,
+    formStyles,
     listStyles,
     css`
       th,

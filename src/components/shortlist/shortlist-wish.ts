@@ -1,6 +1,6 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import type { WishShown } from './data.ts';
 
 const EXAMPLE = 'a two-way under 300 that reaches 45 Hz and plays 103 dB';
@@ -11,7 +11,7 @@ const EXAMPLE = 'a two-way under 300 that reaches 45 Hz and plays 103 dB';
 @customElement('shortlist-wish')
 export class ShortlistWish extends LitElement {
   static override styles = [
-    shelfStyles,
+    formStyles,
     css`
       form {
         display: flex;

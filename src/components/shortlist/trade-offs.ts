@@ -1,7 +1,7 @@
 import { LitElement, css, html, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { UnitSystem } from '../../document/types.ts';
-import { shelfStyles } from '../shelf/styles.ts';
+import { formStyles } from '../form-styles.ts';
 import type { ListedRow } from './data.ts';
 import { axes, namesOf, shownAs, type AxisName } from './figures.ts';
 
@@ -23,7 +23,7 @@ interface Point {
 @customElement('trade-offs')
 export class TradeOffs extends LitElement {
   static override styles = [
-    shelfStyles,
+    formStyles,
     css`
       .field {
         position: relative;

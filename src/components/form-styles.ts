@@ -1,7 +1,7 @@
 import { css } from 'lit';
 
-/** What the pages of the shelf have in common: fields, buttons, tables, notes. */
-export const shelfStyles = css`
+/** What pages with forms have in common, as those of the shelf, the shortlist and the questions: fields, buttons, tables, notes. */
+export const formStyles = css`
   :host {
     display: block;
     color: var(--ink);
