@@ -214,7 +214,13 @@ export class SheetRail extends LitElement {
             </nav>`
           : nothing
       }
-      <p class="kept ${this.saving.status}" role="status"><b>Kept on this device</b><br />${this.saving.text}</p>
+      <p
+        class="kept ${this.saving.status}"
+        role="status"
+        aria-live=${this.saving.status.startsWith('sav') ? 'off' : 'polite'}
+      >
+        <b>Kept on this device</b><br />${this.saving.text}
+      </p>
     `;
   }
 
@@ -231,12 +237,12 @@ export class SheetRail extends LitElement {
           ${(['fail', 'caution', 'good'] as const)
             .filter((status) => sheet.counts[status] > 0)
             .slice(0, 1)
-            .map(
-              (status) =>
-                html`<span class=${status} title=${`${String(sheet.counts[status])} ${status}`}
-                  >${icon(status)}${sheet.counts[status]}</span
-                >`,
-            )}
+            .map((status) => {
+              const words = `${String(sheet.counts[status])} ${status}`;
+              return html`<span class=${status} role="img" aria-label=${words} title=${words}
+                >${icon(status)}${sheet.counts[status]}</span
+              >`;
+            })}
         </span>
       </button>
       <pop-menu

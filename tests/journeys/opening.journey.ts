@@ -45,6 +45,10 @@ test('asks nobody but its own server', () => {
   expect([...requested].filter((origin) => origin !== new URL(served.address).origin)).toEqual([]);
 });
 
+test('a count of verdicts is read with its word', async () => {
+  expect(await person.seen('>>> ::-p-aria([name="Two drivers 2 caution"][role="button"])')).not.toBeNull();
+});
+
 test('opens again when the server is gone', async () => {
   const { page } = session;
   await page.evaluate(async () => {

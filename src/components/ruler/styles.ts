@@ -121,6 +121,10 @@ export const rulerStyles = css`
     outline: 2px solid var(--accent);
     outline-offset: 2px;
   }
+  /* The keys stand close above. */
+  .rule:focus-visible {
+    outline-offset: -2px;
+  }
   svg {
     display: block;
     overflow: visible;
