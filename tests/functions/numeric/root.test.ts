@@ -11,6 +11,22 @@ test('cube roots to the last digits', () => {
   );
 });
 
+test('a few steps where the function is smooth, and never many more than halving takes', () => {
+  const steps = (value: (x: number) => number, from: number, to: number): number => {
+    let count = 0;
+    bracketedRoot((x) => ((count += 1), value(x)), from, to);
+    return count;
+  };
+  expect(steps((x) => Math.cos(x) - x, 0, 1)).toBeLessThanOrEqual(10);
+  expect(steps((x) => x ** 9 - 1e-6, 0, 10)).toBeLessThanOrEqual(110);
+  expect(steps((x) => (x < 0.3 ? -1 : 1), 0, 1)).toBeLessThanOrEqual(110);
+});
+
+test('the place of a jump, also where one side is infinite', () => {
+  expect(bracketedRoot((x) => (x < 0.3 ? -1 : 1), 0, 1)).toBeCloseTo(0.3, 15);
+  expect(bracketedRoot((x) => (x < 0.3 ? x - 0.2 : Infinity), 0, 1)).toBeCloseTo(0.2, 15);
+});
+
 test('no root where the sign does not change, or is no number', () => {
   expect(bracketedRoot((x) => x ** 2 + 1, -1, 1)).toBeUndefined();
   expect(bracketedRoot(() => NaN, -1, 1)).toBeUndefined();
