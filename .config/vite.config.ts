@@ -1,6 +1,7 @@
 import { defineConfig, type Plugin } from 'vite';
 import { resolve } from 'node:path';
 import { chunkGroups } from './chunk-groups.ts';
+import { leanBessel } from './lean-bessel.ts';
 import { leanEngine } from './lean-engine.ts';
 import { leanStyles } from './lean-styles.ts';
 import { leanTemplates } from './lean-templates.ts';
@@ -67,6 +68,7 @@ export default defineConfig(({ command }) => {
     cacheDir: 'node_modules/.cache/vite',
     plugins: [
       policy,
+      leanBessel(),
       leanEngine(),
       leanStyles(),
       leanTemplates(),
