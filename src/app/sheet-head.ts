@@ -10,6 +10,7 @@ import { labelOf } from '../document/labels.ts';
 import type { ShownCell } from '../document/shown.ts';
 import type { Cell, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
+import type { Place } from '../engine/types.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { parseQuantity } from '../units/parse.ts';
 import './cell-head.ts';
@@ -92,6 +93,8 @@ export class SheetHead extends LitElement {
   @property({ type: Boolean, reflect: true }) scanning = false;
   @state() private passes: readonly RulerPass[] = [];
   @state() private feeds = 0;
+  /** What the cells that an input feeds ask about it. */
+  @state() private asked: readonly string[] = [];
   #scanned = '';
   /** The cells that a formula being edited points at. */
   #pointed: Selection | undefined;
@@ -149,6 +152,7 @@ export class SheetHead extends LitElement {
         ({ level, message, fix }) =>
           html`<p class="finding ${level}" role="status">${message}${fix ? html` Fix: <b>${fix}</b>` : nothing}</p>`,
       )}
+      ${this.asked.map((words) => html`<p class="finding" role="status">${words}</p>`)}
     `;
   }
 
@@ -253,13 +257,19 @@ export class SheetHead extends LitElement {
     await new Promise((resolve) => setTimeout(resolve, 150));
     if (this.#scanned !== key || this.workbook.previewed) return;
     const place = { sheet: this.sheet.id, cell: this.cell };
-    const feeds = (await this.workbook.dependents(place)).length;
+    const fed = await this.workbook.dependents(place);
     if (this.#scanned !== key) return;
-    this.feeds = feeds;
+    this.feeds = fed.length;
+    this.asked = this.#held?.text.startsWith('=') ? [] : fed.flatMap((each) => this.#askedBy(each));
     const range = this.#held && rangeOf(this.#held, this.workbook.state(place.sheet, place.cell));
-    if (!range || feeds === 0) return;
+    if (!range || fed.length === 0) return;
     const passes = await passesOf(this.workbook, place, range, () => this.#scanned === key && !this.workbook.previewed);
     if (passes && this.#scanned === key) this.passes = passes;
+  }
+
+  #askedBy({ sheet, cell }: Place): readonly string[] {
+    const findings = sheet === this.sheet.id ? this.workbook.state(sheet, cell)?.findings : undefined;
+    return (findings ?? []).map(({ message }) => `${cell}, ${labelOf(this.sheet, cell)}: ${message}`);
   }
 
   /** Leads over the cells from the one that is edited, or from the one pointed at last. */

@@ -74,3 +74,10 @@ test('its example goes from the guide into the cell', async () => {
   await person.press('Enter');
   await person.expectText(third, /^0\.\d+$/);
 });
+
+test('a number that is hardly meant is questioned where it is typed, though another cell asks', async () => {
+  await person.type('B10', '132 mm2');
+  await person.goTo('B10');
+  await person.seen('>>> sheet-head >>> .finding ::-p-text(B20, Driver, completed, Woofer: Sd of 1.32 cm² is not)');
+  await person.press('Control+z');
+});
