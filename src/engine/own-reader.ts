@@ -50,8 +50,8 @@ export function readOwnFormulas(engine: object, beyond: unknown): void {
     sheetNumber: resolveSheetReference,
   });
   const withDependencies = (tree: FormulaTree): Read => {
-    const { relativeDependencies, ...read } = cache.set('', tree);
-    return { ...read, errors: [], dependencies: relativeDependencies };
+    const { ast, relativeDependencies, hasVolatileFunction, hasStructuralChangeFunction } = cache.set('', tree);
+    return { ast, errors: [], dependencies: relativeDependencies, hasVolatileFunction, hasStructuralChangeFunction };
   };
   const ours: EngineReader = {
     parse: (text, { sheet }) => withDependencies(reader.read(text, sheet)),

@@ -15,6 +15,9 @@ export interface ParsedQuantity {
 const SPACES = /[\u00A0\u2007\u2009\u202F]/g;
 /** Marks without width that come with pasted text. */
 const WIDTHLESS = /[\u200B\u2060\uFEFF]/g;
+const MINUS = /[\u2212–]/g;
+/** Any of these; most texts have none. */
+const OTHERWISE = /[\u00A0\u2007\u2009\u202F\u200B\u2060\uFEFF\u2212–]/;
 const NUMBER = /^([+-]?)(\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d*)?|[.,]\d+)/;
 const EXPONENT = /^(?:[eE]([+-]?\d+)| ?[·⋅×*] ?10\^([+-]?\d+)| ?[·⋅×*] ?10([⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))/;
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
@@ -25,11 +28,9 @@ const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
  * nothing where the text is anything else, so that text stays text.
  */
 export function parseQuantity(text: string): ParsedQuantity | undefined {
-  const typed = text
-    .replaceAll(WIDTHLESS, '')
-    .trim()
-    .replaceAll(SPACES, ' ')
-    .replaceAll(/[\u2212–]/g, '-');
+  const typed = OTHERWISE.test(text)
+    ? text.replaceAll(WIDTHLESS, '').trim().replaceAll(SPACES, ' ').replaceAll(MINUS, '-')
+    : text.trim();
   const match = NUMBER.exec(typed);
   if (!match) return undefined;
   const [whole, sign = '', mantissa = ''] = match;
@@ -57,7 +58,9 @@ export const valueAs = ({ value, unit }: ParsedQuantity, wanted: QuantityName): 
 
 /** The power of ten behind a number: as it is written, and which. */
 function exponentOf(text: string): [written: string, exponent: string] {
-  const [written = '', typed, printed, raised = ''] = EXPONENT.exec(text) ?? [];
+  const match = EXPONENT.exec(text);
+  if (!match) return ['', '0'];
+  const [written, typed, printed, raised = ''] = match;
   const plain = raised.replaceAll(/[⁺⁻]/g, (sign) => (sign === '⁺' ? '+' : '-'));
   const digits = plain.replaceAll(/[⁰¹²³⁴⁵⁶⁷⁸⁹]/g, (digit) => String(RAISED.indexOf(digit)));
   return [written, (typed ?? printed ?? digits) || '0'];

@@ -132,19 +132,23 @@ export const units: readonly Unit[] = [
 
 /** What is thrown away in a spelling: spaces of every width, and the marks without width that come with pasted text. */
 const GAPS = /[\s\u200B\u2060\uFEFF]+/g;
+/** Whatever is thrown away or written in another way; most spellings have none of it. */
+const OTHERWISE = /[\s\u200B\u2060\uFEFF²³^\u03BC\u2126º˚⋅∙•‐‑–−]/;
 
 /** Makes spellings comparable: `²` and `^2` to 2, all micro, ohm, degree, dot, dash and inch signs to one each, no spaces. */
 export const plainSymbol = (text: string): string =>
-  text
-    .replaceAll(GAPS, '')
-    .replaceAll('²', '2')
-    .replaceAll('³', '3')
-    .replaceAll(/(?<=\p{L})\^(?=[23])/gu, '')
-    .replaceAll('\u03BC', 'µ')
-    .replaceAll('\u2126', 'Ω')
-    .replaceAll(/[º˚]/g, '°')
-    .replaceAll(/[⋅∙•]/g, '·')
-    .replaceAll(/[‐‑–−]/g, '-');
+  OTHERWISE.test(text)
+    ? text
+        .replaceAll(GAPS, '')
+        .replaceAll('²', '2')
+        .replaceAll('³', '3')
+        .replaceAll(/(?<=\p{L})\^(?=[23])/gu, '')
+        .replaceAll('\u03BC', 'µ')
+        .replaceAll('\u2126', 'Ω')
+        .replaceAll(/[º˚]/g, '°')
+        .replaceAll(/[⋅∙•]/g, '·')
+        .replaceAll(/[‐‑–−]/g, '-')
+    : text;
 
 const bySymbol = new Map<string, Unit>();
 for (const unit of units) {
