@@ -3,7 +3,7 @@ import { define } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { tuning, volume } from './parameters.ts';
-import { effectiveLength, endCorrections } from './port-ends.ts';
+import { asOneMass, effectiveLength, endCorrections } from './port-ends.ts';
 import { usual } from '../usual.ts';
 
 const diameter = {
@@ -74,7 +74,7 @@ export const portLength = define({
     const correction = endCorrections[given.ends] * given.diameter;
     const found = effectiveLength(areaOf(given.diameter, given.count), given.volume, given.tuning) - correction;
     return found > 0
-      ? found
+      ? asOneMass(found, given.tuning, 'diameter')
       : new Problem(
           say`A port of ${measured(given.diameter, 'length')} is too narrow for this: its ends alone tune the box below ${measured(given.tuning, 'frequency')}. Take a larger diameter or more ports, or tune lower.`,
           'diameter',
