@@ -19,8 +19,10 @@ export function brokenIn(text: string, tree: Tree): Broken | undefined {
   let error: SyntaxNode | undefined;
   const isNested = (name: string): boolean => name === 'Paren' || name === 'Call' || name === 'Signed';
   tree.iterate({
-    enter: ({ name, type, node }) => {
-      if (type.isError) error ??= node;
+    enter: (each) => {
+      const { name } = each;
+      // A node is only made where it is asked for.
+      if (each.type.isError) error ??= each.node;
       if (isNested(name)) deepest = Math.max(deepest, ++nested);
       if (name === 'Binary' || name === 'Percent') signs++;
     },
