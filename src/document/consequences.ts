@@ -103,7 +103,8 @@ function relative(a: number, b: number): number {
 function curveChange(a: Curve, b: Curve): number {
   let largest = 0;
   let size = 0;
-  for (const [index, value] of b.y.entries()) {
+  for (let index = 0; index < b.y.length; index++) {
+    const value = b.y[index] ?? Number.NaN;
     const was = a.y[index] ?? Number.NaN;
     if (Number.isFinite(value) && Number.isFinite(was)) {
       largest = Math.max(largest, Math.abs(value - was));

@@ -1,8 +1,10 @@
+import type { Curve } from '../../../functions/values/curve.ts';
 import type { Line } from '../../document/types.ts';
 import type { PlotData } from './data.ts';
 import { comparison, extremesOf, isSame } from './finding.ts';
 import { frameOf, type Frame } from './frame.ts';
 import { type Box, type Obstacles, placeLabel } from './labels.ts';
+import { Kept } from './kept.ts';
 import { LABEL_HEIGHT, type Measures, type Memory } from './layout.ts';
 import { type DrawnLimit, layLimit } from './limits.ts';
 import { type DrawnMark, layMarks } from './marks.ts';
@@ -33,6 +35,9 @@ export interface Drawing {
 
 const STRIDE = 4;
 
+const paths = new Kept<Curve, string>();
+const courses = new Kept<Curve, Float64Array>();
+
 /** Lays a plot out. Changes the memory it is given. */
 export function draw(data: PlotData, measures: Measures, memory: Memory): Drawing {
   const unit = unitOf(data);
@@ -41,17 +46,22 @@ export function draw(data: PlotData, measures: Measures, memory: Memory): Drawin
   const marks = layMarks(data, frame, unit, measures);
   const ghosts =
     comparison(data) === 'changed' ? data.series.filter((one) => one.ghost && !isSame(one.curve, one.ghost)) : [];
-  const heights = data.series.map(({ curve }) => heightsOf(curve, frame, unit.of, STRIDE));
+  const { width, height, horizontal, vertical } = frame;
+  const scale = [width, height, ...horizontal, vertical.from, vertical.to, unit.symbol].join(' ');
+  const path = (curve: Curve): string => paths.get(curve, scale, () => pathOf(curve, frame, unit.of));
+  const course = (curve: Curve): Float64Array =>
+    courses.get(curve, scale, () => heightsOf(curve, frame, unit.of, STRIDE));
+  const heights = data.series.map(({ curve }) => course(curve));
   const boxes: Box[] = marks.map((mark) => mark.flag);
   const around: Obstacles = {
     stride: STRIDE,
     curves: heights,
-    ghosts: ghosts.flatMap(({ ghost }) => (ghost ? [heightsOf(ghost, frame, unit.of, STRIDE)] : [])),
+    ghosts: ghosts.flatMap(({ ghost }) => (ghost ? [course(ghost)] : [])),
     boxes,
     uprights: marks.map((mark) => mark.x),
     levels: data.limits.map((limit) => frame.y(unit.of(limit.value))),
-    width: frame.width,
-    height: frame.height,
+    width,
+    height,
   };
   const limits = data.limits.map((limit) => {
     const drawn = layLimit(
@@ -77,8 +87,8 @@ export function draw(data: PlotData, measures: Measures, memory: Memory): Drawin
       boxes.push(place);
       memory.labels.set(key, place);
     }
-    const ghostPath = ghost && ghosts.some((one) => one.ghost === ghost) ? pathOf(ghost, frame, unit.of) : '';
-    return { label, line, path: pathOf(curve, frame, unit.of), ghost: ghostPath, place };
+    const ghostPath = ghost && ghosts.some((one) => one.ghost === ghost) ? path(ghost) : '';
+    return { label, line, path: path(curve), ghost: ghostPath, place };
   });
   return {
     frame,

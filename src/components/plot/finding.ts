@@ -14,17 +14,22 @@ export function extremesOf(
   curve: Curve,
   [low, high]: readonly [number, number],
 ): { readonly minimum: Extreme; readonly maximum: Extreme } | undefined {
-  let minimum: Extreme | undefined;
-  let maximum: Extreme | undefined;
+  const { y } = curve;
+  const [from, to] = [Math.max(low, curve.from), Math.min(high, curve.to)];
+  let lowest = -1;
+  let highest = -1;
   for (let index = 0; index < frequencies.length; index++) {
     const frequency = frequencies[index] ?? 0;
-    if (frequency < Math.max(low, curve.from) || frequency > Math.min(high, curve.to)) continue;
-    const value = curve.y[index] ?? Number.NaN;
-    if (Number.isNaN(value)) continue;
-    if (!minimum || value < minimum.value) minimum = { value, frequency };
-    if (!maximum || value > maximum.value) maximum = { value, frequency };
+    const value = y[index] ?? Number.NaN;
+    if (frequency < from || frequency > to || Number.isNaN(value)) continue;
+    if (lowest < 0 || value < (y[lowest] ?? 0)) lowest = index;
+    if (highest < 0 || value > (y[highest] ?? 0)) highest = index;
   }
-  return minimum && maximum ? { minimum, maximum } : undefined;
+  const at = (index: number): Extreme => ({
+    value: y[index] ?? Number.NaN,
+    frequency: frequencies[index] ?? Number.NaN,
+  });
+  return lowest < 0 ? undefined : { minimum: at(lowest), maximum: at(highest) };
 }
 
 /** Whether a curve and its ghost are the same to a reader. */

@@ -77,21 +77,23 @@ export function placeLabel(
   if (kept && keptCost <= PATIENCE) return kept;
   let best: Box | undefined;
   let bestCost = Infinity;
-  for (const [box, extra] of candidates(size, own, around)) {
-    if (extra >= bestCost) continue;
+  offerPlaces(size, own, around, (x, y, extra) => {
+    if (extra >= bestCost) return;
+    const box = { x, y, ...size };
     const cost = extra + costOf(box, own, around, bestCost - extra);
     if (cost < bestCost) [best, bestCost] = [box, cost];
-  }
+  });
   return kept && best && keptCost <= bestCost + PATIENCE ? kept : best;
 }
 
-/** Boxes above and below every stretch of the curve, and on both sides of where it is steep, each with what it costs
- *  by itself: a flat stretch in the middle of the drawing is the best to stand on. */
-function* candidates(
+/** Offers boxes above and below every stretch of the curve, and on both sides of where it is steep, by their corner and each with
+ *  what it costs by itself: a flat stretch in the middle of the drawing is the best to stand on. */
+function offerPlaces(
   { width, height }: { readonly width: number; readonly height: number },
   own: Float64Array,
   around: Obstacles,
-): Generator<[Box, number]> {
+  offer: (x: number, y: number, extra: number) => void,
+): void {
   const span = Math.ceil(width / around.stride);
   for (let column = 1; column + span < own.length; column += 2) {
     let top = Infinity;
@@ -106,18 +108,18 @@ function* candidates(
     const x = column * around.stride;
     const slope = (bottom - top) * 0.7;
     const offCentre = 4 * Math.abs((x + width / 2) / around.width - 0.45);
-    yield [{ x, y: top - GAP - height, width, height }, slope + offCentre];
-    yield [{ x, y: bottom + GAP, width, height }, slope + offCentre + 1.5];
+    offer(x, top - GAP - height, slope + offCentre);
+    offer(x, bottom + GAP, slope + offCentre + 1.5);
   }
   for (let column = 0; column + 1 < own.length; column++) {
     const here = own[column] ?? Number.NaN;
     const next = own[column + 1] ?? Number.NaN;
     if (!(Math.abs(next - here) > around.stride * 0.9)) continue;
-    const middle = Math.min(Math.max((here + next) / 2, 0), around.height);
+    const y = Math.min(Math.max((here + next) / 2, 0), around.height) - height / 2;
     const x = (column + 0.5) * around.stride;
     for (const gap of [GAP + 3, 4 * GAP]) {
-      yield [{ x: x + gap, y: middle - height / 2, width, height }, 3 + gap / 3];
-      yield [{ x: x - gap - width, y: middle - height / 2, width, height }, 3 + gap / 3];
+      offer(x + gap, y, 3 + gap / 3);
+      offer(x - gap - width, y, 3 + gap / 3);
     }
   }
 }

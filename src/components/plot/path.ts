@@ -43,7 +43,8 @@ export function pathOf(curve: Curve, frame: Frame, unit: (si: number) => number)
   const bottom = frame.height + OVERHANG;
   let path = '';
   let pen = 'M';
-  for (const [index, place] of places.entries()) {
+  for (let index = 0; index < places.length; index++) {
+    const place = places[index] ?? 0;
     const frequency = frequencies[place] ?? 0;
     const value = unit(curve.y[place] ?? Number.NaN);
     if (frequency < curve.from || frequency > curve.to || Number.isNaN(value)) {
