@@ -7,10 +7,10 @@ import '../../src/components/function-guide/function-guide.ts';
 import type { FunctionGuide } from '../../src/components/function-guide/function-guide.ts';
 import { paint } from './paint.ts';
 
-const guide = (name = ''): Promise<FunctionGuide> =>
+const guide = (name = '', words?: ReturnType<typeof wordsByName>): Promise<FunctionGuide> =>
   fixture<FunctionGuide>(
     html`<function-guide
-      .functions=${functionsByName(catalogue, wordsByName(catalogue))}
+      .functions=${functionsByName(catalogue, words ?? wordsByName(catalogue))}
       function=${name}
       style="height: 600px"
     ></function-guide>`,
@@ -39,6 +39,20 @@ describe('the function guide', () => {
     for (const each of Object.values(parameters)) expect(page.textContent).to.contain(each.summary);
     expect(page.textContent).to.contain(summary);
     expect(page.textContent).to.contain(example.formula);
+  });
+
+  it('tells what a function takes, and what is not there yet, before its words have come', async () => {
+    const element = await guide('closed.qtc', new Map());
+    const page = element.shadowRoot!.querySelector('article')!;
+    expect(page.textContent).to.contain(
+      'Cannot be fetched just now and is asked for again: what is said of this function.',
+    );
+    expect(page.textContent).to.contain('net volume of air');
+    expect(page.textContent).not.to.contain('undefined');
+    element.functions = functionsByName(catalogue, wordsByName(catalogue));
+    await element.updateComplete;
+    expect(page.textContent).to.contain('=CLOSED.QTC(');
+    expect(page.textContent).not.to.contain('Cannot be fetched');
   });
 
   it('finds by words, and hands over an example', async () => {

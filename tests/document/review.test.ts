@@ -119,6 +119,16 @@ describe('the review of the two-driver check', () => {
   });
 });
 
+test('before it is known where functions come from, the review says so', async () => {
+  const workbook = new Workbook(createEngine(), template('two-driver-check'));
+  await workbook.ready;
+  const review = reviewOf(workbook, workbook.document.sheets[0]!, new Date('2026-11-25T10:00:00Z'));
+  workbook.dispose();
+  expect(review.rules).toEqual([]);
+  expect(review.sources.map(({ title }) => title)).toEqual(['Cannot be fetched just now and is asked for again']);
+  expect(review.sources[0]?.functions).toContain('DRIVER');
+});
+
 test('every starter sheet has a review without a problem, and all its verdicts', async () => {
   for (const { id } of templates) {
     const review = await reviewed(template(id));
