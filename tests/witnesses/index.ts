@@ -1,6 +1,7 @@
 import { aroundWitnesses } from './around.ts';
 import { boxesWitnesses } from './boxes.ts';
 import { cabinetWitnesses } from './cabinet.ts';
+import { changedDriversWitnesses } from './changed-drivers.ts';
 import { checkWitnesses } from './check.ts';
 import { coilsWitnesses } from './coils.ts';
 import { crossoverWitnesses } from './crossover.ts';
@@ -15,6 +16,7 @@ import { loadsWitnesses } from './loads.ts';
 import { measureWitnesses } from './measure.ts';
 import { padsWitnesses } from './pads.ts';
 import { pairingWitnesses } from './pairing.ts';
+import { phasesWitnesses } from './phases.ts';
 import { portsWitnesses } from './ports.ts';
 import { radiationWitnesses } from './radiation.ts';
 import { rulesWitnesses } from './rules.ts';
@@ -28,6 +30,7 @@ export const witnesses: readonly Witness[] = [
   ...aroundWitnesses,
   ...boxesWitnesses,
   ...cabinetWitnesses,
+  ...changedDriversWitnesses,
   ...checkWitnesses,
   ...coilsWitnesses,
   ...crossoverWitnesses,
@@ -42,6 +45,7 @@ export const witnesses: readonly Witness[] = [
   ...measureWitnesses,
   ...padsWitnesses,
   ...pairingWitnesses,
+  ...phasesWitnesses,
   ...portsWitnesses,
   ...radiationWitnesses,
   ...rulesWitnesses,

@@ -18,6 +18,13 @@ export const pairingWitnesses: readonly Witness[] = [
   { formula: `=PAIR.HIGH(${window})`, gives: 3200, within: exactly, ...overlap },
   { formula: `=PAIR.CENTRE(${window})`, gives: 1600, within: exactly, ...overlap },
   { formula: `=PAIR.OCTAVES(${window})`, gives: 2, within: exactly, ...overlap },
+  {
+    formula: '=PAIR.WINDOW("resonance", 1700 Hz, 1275 Hz, "narrowing", 1923 Hz, 2631 Hz)',
+    field: 'stretchedoctaves',
+    gives: 1.045114001,
+    within: { relative: 1e-8 },
+    ...hand,
+  },
   { formula: '=OVERLAP.BELOW("3.2 kHz", "800 Hz")', gives: 2, within: exactly, ...overlap },
   { formula: '=OVERLAP.ABOVE("800 Hz", "3.2 kHz")', gives: 2, within: exactly, ...overlap },
   { formula: '=SUBS.LEVEL("101.7 dB", 2)', gives: 107.72, ...hand },
