@@ -15,22 +15,23 @@ export interface ParsedQuantity {
 const SPACES = /[\u00A0\u2007\u2009\u202F]/g;
 /** Marks without width that come with pasted text. */
 const WIDTHLESS = /[\u200B\u2060\uFEFF]/g;
-const MINUS = /[\u2212–]/g;
+const MINUS = /[\u2010\u2011\u2212\uFE63\uFF0D–]/g;
+const HALVES = / ?([¼½¾⅛⅜⅝⅞])/;
+/** As on an inch rule, and of inches and feet alone: 4/8 ohm are two numbers. */
+const FRACTION = /^([+-]?)(\d* )?(\d+)\/(\d+)(?= ?(?:in|f[oet]|["″'′]))/i;
 /** Any of these; most texts have none. */
-const OTHERWISE = /[\u00A0\u2007\u2009\u202F\u200B\u2060\uFEFF\u2212–]/;
+const OTHERWISE = /[\u00A0\u2007\u2009\u202F\u200B\u2060\uFEFF\u2010\u2011\u2212\uFE63\uFF0D–¼½¾⅛⅜⅝⅞]/;
 const NUMBER = /^([+-]?)(\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d*)?|[.,]\d+)/;
 const EXPONENT = /^(?:[eE]([+-]?\d+)| ?[·⋅×*] ?10\^([+-]?\d+)| ?[·⋅×*] ?10([⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))/;
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /**
- * Reads `38 Hz`, `12,1 L`, `0.2 ft3`, `1 900 Hz`, `−1.5 dB`, `45°`, `0.386`, `1.2·10^−6 m/N`. The decimal mark is a point or a
- * comma; thousands may be set apart by spaces, never by a comma or a point: `1,900 Hz` is 1.9 Hz, and shown as that. Gives
- * nothing where the text is anything else, so that text stays text.
+ * Reads `38 Hz`, `12,1 L`, `0.2 ft3`, `1 1/2 in`, `1 900 Hz`, `−1.5 dB`, `45°`, `0.386`, `1.2·10^−6 m/N`. The decimal mark is a
+ * point or a comma; thousands may be set apart by spaces, never by a comma or a point: `1,900 Hz` is 1.9 Hz, and shown as
+ * that. Gives nothing where the text is anything else, so that text stays text.
  */
 export function parseQuantity(text: string): ParsedQuantity | undefined {
-  const typed = OTHERWISE.test(text)
-    ? text.replaceAll(WIDTHLESS, '').trim().replaceAll(SPACES, ' ').replaceAll(MINUS, '-')
-    : text.trim();
+  const typed = (OTHERWISE.test(text) ? inPlainSigns(text) : text.trim()).replace(FRACTION, decimal);
   const match = NUMBER.exec(typed);
   if (!match) return undefined;
   const [whole, sign = '', mantissa = ''] = match;
@@ -55,6 +56,17 @@ export function parseQuantity(text: string): ParsedQuantity | undefined {
 /** SI value where a quantity is wanted: `100 °C` of warming is a rise by 100 K, nobody means one by 373 K. */
 export const valueAs = ({ value, unit }: ParsedQuantity, wanted: QuantityName): number =>
   wanted === 'warming' ? value - (unitNamed(unit)?.offset ?? 0) : value;
+
+const inPlainSigns = (text: string): string =>
+  text
+    .replaceAll(WIDTHLESS, '')
+    .replaceAll(SPACES, ' ')
+    .replaceAll(MINUS, '-')
+    .replace(HALVES, (_, half: string) => ` ${half.normalize('NFKD').replace('\u2044', '/')}`)
+    .trim();
+
+const decimal = (_: string, sign: string, whole: string | undefined, above: string, below: string): string =>
+  sign + String(Number((Number(whole ?? 0) + Number(above) / Number(below)).toPrecision(9)));
 
 /** The power of ten behind a number: as it is written, and which. */
 function exponentOf(text: string): [written: string, exponent: string] {

@@ -57,7 +57,7 @@ export const units: readonly Unit[] = [
     si: INCH,
     system: 'imperial',
   },
-  { symbol: 'ft', also: ['foot', 'feet'], quantity: 'length', si: FOOT, system: 'imperial' },
+  { symbol: 'ft', also: ['foot', 'feet', "'", '′'], quantity: 'length', si: FOOT, system: 'imperial' },
   { symbol: 'mm p-p', also: ['mmpp', 'mmptp', 'mmpeak-to-peak', 'mmpk-pk', 'mmp-p'], quantity: 'travel', si: 0.5e-3 },
   { symbol: 'cm²', also: ['cm2', 'sqcm'], quantity: 'area', si: 1e-4, system: 'metric' },
   { symbol: 'mm²', also: ['mm2', 'sqmm'], quantity: 'area', si: 1e-6, system: 'metric' },

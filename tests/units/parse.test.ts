@@ -50,6 +50,17 @@ test.each([
   ['\uFEFF38\u2060Hz', 38, 'frequency'],
   [',5', 0.5, 'ratio'],
   ['+5.', 5, 'ratio'],
+  ['1/4 in', 0.25 * 0.0254, 'length'],
+  ['3/4"', 0.75 * 0.0254, 'length'],
+  ['1 1/2 in', 1.5 * 0.0254, 'length'],
+  ['1½ in', 1.5 * 0.0254, 'length'],
+  ['⅝″', 0.625 * 0.0254, 'length'],
+  ['1 63/64 in', (127 / 64) * 0.0254, 'length'],
+  ['-1/2 in', -0.5 * 0.0254, 'length'],
+  ["6'", 6 * 0.3048, 'length'],
+  ['6′', 6 * 0.3048, 'length'],
+  ['\u20103 dB', -3, 'level'],
+  ['\uFF0D3 dB', -3, 'level'],
 ])('reads %s', (text, value, quantity) => {
   const read = parseQuantity(text);
   expect(read?.value).toBeCloseTo(value, 12);
@@ -79,7 +90,9 @@ test.each([
   '1e-999',
   'Infinity',
   'NaN',
-  '1/2 in',
+  '1/2',
+  '1/0 in',
+  '4/8 ohm',
   '½',
   '5 m/s²',
   '5 Hz.',
