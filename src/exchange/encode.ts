@@ -41,9 +41,20 @@ const encodeSheet = (sheet: Sheet): Record<string, unknown> => ({
 const encodeCell = (cell: Cell): string | Cell => (Object.keys(cell).length === 1 ? cell.text : cell);
 
 /** Row by row, so that the same document always gives the same file. */
-function inReadingOrder<T>(cells: ReadonlyMap<string, T>): [address: string, value: T][] {
-  return [...cells]
-    .map(([address, value]) => ({ address, value, at: parseAddress(address) ?? { row: 0, column: 0 } }))
-    .sort((a, b) => a.at.row - b.at.row || a.at.column - b.at.column)
-    .map(({ address, value }) => [address, value]);
+const inReadingOrder = <T>(cells: ReadonlyMap<string, T>): [address: string, value: T][] =>
+  [...cells].sort(([a], [b]) => rankOf(a) - rankOf(b));
+
+/** More columns than a sheet can have. */
+const ROW = 2 ** 15;
+const MOST_KEPT = 50_000;
+const ranks = new Map<string, number>();
+
+/** Kept, for a document is written after every edit. */
+function rankOf(address: string): number {
+  const known = ranks.get(address);
+  if (known !== undefined) return known;
+  if (ranks.size >= MOST_KEPT) ranks.clear();
+  const { row, column } = parseAddress(address) ?? { row: 0, column: 0 };
+  ranks.set(address, row * ROW + column);
+  return row * ROW + column;
 }
