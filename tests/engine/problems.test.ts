@@ -29,6 +29,11 @@ describe('an argument that cannot be taken', () => {
     expect(message).toBe('SUBS.LEVEL, count (how many) must be a whole number, but B1 is 2.5. Type 2 or 3.');
   });
 
+  test('takes no half a driver', async () => {
+    const driver = 'DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 Ω", "132 cm²", "5.5 mm")';
+    expect(await messageOf(`=DRIVER.GROUP(${driver}, 1.5)`)).toMatch(/^DRIVER\.GROUP, parallel .* Type 1 or 2\.$/);
+  });
+
   test('takes a count that a calculation misses by rounding', async () => {
     const all = await told(createEngine(), sheetWith({ A1: '=SUBS.LEVEL(100 dB, 10*(0.1+0.2))' }));
     expect(all.number('A1')).toBeCloseTo(100 + 20 * Math.log10(3), 9);

@@ -132,9 +132,6 @@ describe('changed drivers', () => {
       { numRuns: 20 },
     );
   });
-  test('half a driver is refused', () => {
-    expect((call('DRIVER.GROUP', { driver: woofer, parallel: 1.5 }) as Problem).parameter).toBe('parallel');
-  });
   test.each(withId(values, /-ebp$/))('$id', (each) =>
     expectClose(number('DRIVER.BANDWIDTH', { driver: elements(each) }), each),
   );
