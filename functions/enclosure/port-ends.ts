@@ -1,6 +1,4 @@
 import { soundSpeed } from '../air.ts';
-import { Problem } from '../values/problem.ts';
-import { measured, say } from '../values/say.ts';
 
 /** End corrections of both ends together, in diameters. */
 export const endCorrections = { 'flanged and free': 0.732, 'both flanged': 0.85, 'both free': 0.614 } as const;
@@ -21,17 +19,6 @@ export const helmholtz = (area: number, volume: number, effective: number): numb
 /** Length with end corrections that tunes a volume with a total area. */
 export const effectiveLength = (area: number, volume: number, tuning: number): number =>
   (soundSpeed ** 2 * area) / ((2 * Math.PI * tuning) ** 2 * volume);
-
-/** A length of port, refused from a quarter of the wavelength of its tuning on: there the air in it no longer moves as one
- *  mass, and no length tunes the box as computed. */
-export function asOneMass(length: number, tuning: number, parameter: string): number | Problem {
-  const quarter = soundSpeed / (4 * tuning);
-  if (length < quarter) return length;
-  return new Problem(
-    say`The port would be ${measured(length, 'length')} long, more than the ${measured(quarter, 'length')} of a quarter wavelength at ${measured(tuning, 'frequency')}, so that it is a pipe and tunes nothing. Take a smaller area, a larger box or a higher tuning.`,
-    parameter,
-  );
-}
 
 /**
  * Length of straight port that a flare of a quarter circle stands for: its air is thinner by the square of its width, and

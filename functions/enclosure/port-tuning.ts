@@ -2,15 +2,7 @@ import { define } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { tuning, volume } from './parameters.ts';
-import {
-  asOneMass,
-  diameterOf,
-  effectiveLength,
-  endCorrections,
-  flareLength,
-  helmholtz,
-  slotEnds,
-} from './port-ends.ts';
+import { diameterOf, effectiveLength, endCorrections, flareLength, helmholtz, slotEnds } from './port-ends.ts';
 import { usual } from '../usual.ts';
 
 const diameter = { ...usual.length, typical: [0.02, 0.25], summary: 'inner diameter of one port' } as const;
@@ -83,7 +75,7 @@ export const portSlotLength = define({
     const area = given.width * given.height;
     const found = effectiveLength(area, given.volume, given.tuning) - slotEnds(area, given.along);
     return found > 0
-      ? asOneMass(found, given.tuning, 'height')
+      ? found
       : new Problem(
           say`A slot of ${measured(given.height, 'length')} by ${measured(given.width, 'length')} is too small for this: its ends alone tune the box below ${measured(given.tuning, 'frequency')}. Take a larger slot, or tune lower.`,
           'height',
@@ -112,7 +104,7 @@ export const portFlaredLength = define({
     const other = given.flares === 'both ends' ? end : 0.613 * radius;
     const straight = effectiveLength(areaOf(given.diameter, given.count), given.volume, given.tuning) - end - other;
     return straight >= 0
-      ? asOneMass(straight + given.flare * (given.flares === 'both ends' ? 2 : 1), given.tuning, 'diameter')
+      ? straight + given.flare * (given.flares === 'both ends' ? 2 : 1)
       : new Problem(
           say`The flares alone tune the box below ${measured(given.tuning, 'frequency')}: take a larger diameter, a smaller flare, or tune lower.`,
           'flare',

@@ -3,7 +3,7 @@ import { define } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { tuning, volume } from './parameters.ts';
-import { asOneMass, effectiveLength, endCorrections } from './port-ends.ts';
+import { effectiveLength, endCorrections } from './port-ends.ts';
 import { usual } from '../usual.ts';
 
 const diameter = {
@@ -69,12 +69,13 @@ export const portLength = define({
   returns: { quantity: 'length', summary: 'length' },
   source,
   example: { formula: '=PORT.LENGTH("22.3 L", "39.6 Hz", "68 mm")', gives: 0.26 },
-  remarks: 'The ends add 0.732, 0.850 or 0.614 diameters of one port to its length.',
+  remarks:
+    'The ends add 0.732, 0.850 or 0.614 diameters of one port to its length. From a quarter of the wavelength of the tuning on, the air in it no longer moves as one mass and the length means little: judge it by PORT.RESONANCE.',
   compute: (given) => {
     const correction = endCorrections[given.ends] * given.diameter;
     const found = effectiveLength(areaOf(given.diameter, given.count), given.volume, given.tuning) - correction;
     return found > 0
-      ? asOneMass(found, given.tuning, 'diameter')
+      ? found
       : new Problem(
           say`A port of ${measured(given.diameter, 'length')} is too narrow for this: its ends alone tune the box below ${measured(given.tuning, 'frequency')}. Take a larger diameter or more ports, or tune lower.`,
           'diameter',
