@@ -17,7 +17,7 @@ const settings = {
 
 for (const [name, setting] of Object.entries(settings)) {
   const { page, problems, close } = await openSession(setting);
-  await page.evaluate(() => document.fonts.ready);
+  await page.waitForFunction(() => document.fonts.status === 'loaded');
   await page.waitForNetworkIdle({ idleTime: 500 });
   await page.waitForSelector('>>> value-ruler >>> .pass', { visible: true });
   const path = join(folder, `${name}.png`);

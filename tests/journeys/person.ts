@@ -28,7 +28,8 @@ export class Person {
   /** Waits until nothing more is under way: everything is drawn in its own type, looked up and saved. */
   async atRest(): Promise<void> {
     await this.settled();
-    await this.page.evaluate(async () => void (await document.fonts.ready));
+    // Asked again and again: the promise that the browser has for it is sometimes thrown away unkept.
+    await this.page.waitForFunction(() => document.fonts.status === 'loaded');
     await this.page.waitForFunction(() => {
       const app = document.querySelector('octavo-app')?.shadowRoot;
       const head = app?.querySelector('sheet-head');

@@ -47,7 +47,10 @@ export function fitRows(grid: SheetGrid): void {
 }
 
 async function fit(grid: SheetGrid): Promise<void> {
-  await document.fonts.ready;
+  const { fonts } = document;
+  // Not by its promise: the browser sometimes throws that away unkept.
+  if (fonts.status === 'loading')
+    await new Promise((done) => fonts.addEventListener('loadingdone', done, { once: true }));
   const body = grid.shadowRoot?.querySelector<HTMLElement>('.body');
   const scroller = body?.parentElement;
   const view = scroller?.clientWidth ?? 0;
