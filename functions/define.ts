@@ -50,6 +50,11 @@ export interface TruthParameter extends Described {
 /** A range of cells as it stands: rows of numbers (SI), texts, truths, records; `null` for empty cells. */
 export interface TableParameter extends Described {
   readonly table: true;
+  /** What all its numbers are. */
+  readonly of?: QuantityName;
+  /** The parameter that holds a label of a driver parameter for each of its numbers: that says what the number is. Its own name, where
+   *  labels and numbers are its two columns. */
+  readonly labels?: string;
 }
 
 export type Parameter =

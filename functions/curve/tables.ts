@@ -41,7 +41,7 @@ export const curveRead = define({
   name: 'CURVE.READ',
   summary: 'Makes a curve of a table of measured values.',
   parameters: {
-    frequencies: { table: true, summary: 'cells with frequencies' },
+    frequencies: { table: true, of: 'frequency', summary: 'cells with frequencies' },
     values: { table: true, summary: 'cells with the values beside them' },
     quantity: { choice: kinds, default: 'level', summary: 'what the values are' },
     title: { text: true, default: 'Measured', summary: 'what the curve shows' },
@@ -74,7 +74,7 @@ export const curveColumn = define({
   summary: 'The values of a curve at a column of frequencies.',
   parameters: {
     curve: { record: 'curve', summary: 'curve' },
-    frequencies: { table: true, summary: 'cells with frequencies' },
+    frequencies: { table: true, of: 'frequency', summary: 'cells with frequencies' },
   },
   returns: { quantity: 'curve', column: true, summary: 'one value beside each frequency' },
   source: { source: 'own', at: 'straight in log f between 48 points an octave' },

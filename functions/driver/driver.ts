@@ -48,9 +48,10 @@ export const driverFromTable = define({
   parameters: {
     labels: {
       table: true,
+      labels: 'labels',
       summary: 'the column of row labels, such as Fs, Qts, Cone area Sd; or two columns, labels and values',
     },
-    values: { table: true, optional: true, summary: 'the column of values beside the labels' },
+    values: { table: true, labels: 'labels', optional: true, summary: 'the column of values beside the labels' },
     name: { text: true, optional: true, summary: 'the name of the driver, when no row gives it' },
   },
   returns: { record: 'driver', summary: 'the driver' },

@@ -79,8 +79,8 @@ function doseOf(times: readonly CellDatum[], levels: readonly CellDatum[]): numb
 }
 
 const lists = {
-  times: { table: true, summary: 'cells with the time spent at each level' },
-  levels: { table: true, summary: 'cells with the levels beside them, A-weighted' },
+  times: { table: true, of: 'time', summary: 'cells with the time spent at each level' },
+  levels: { table: true, of: 'level', summary: 'cells with the levels beside them, A-weighted' },
 } as const;
 
 export const hearingDose = define({

@@ -42,8 +42,12 @@ export const teamVerdict = define({
   name: 'TEAM.VERDICT',
   summary: 'Whether the drivers of a loudspeaker of two to five ways work together, and what decides it.',
   parameters: {
-    handovers: { table: true, summary: 'hand-overs, from low to high' },
-    levels: { table: true, summary: 'level of each driver for 2.83 V, from low to high; the first less its make-up' },
+    handovers: { table: true, of: 'frequency', summary: 'hand-overs, from low to high' },
+    levels: {
+      table: true,
+      of: 'level',
+      summary: 'level of each driver for 2.83 V, from low to high; the first less its make-up',
+    },
     comfortable: {
       quantity: 'octaves',
       min: 0,

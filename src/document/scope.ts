@@ -18,5 +18,6 @@ export const scopeOf = (
     cellsNamed: (id, name) => [...namesOn(id)].find(([each]) => sameWord(each, name))?.[1],
     namesOf: (id) => [...namesOn(id).keys()],
     typeOf,
+    textOf: (id, cell) => document.sheets.find((each) => each.id === id)?.cells.get(cell)?.text ?? '',
   };
 };

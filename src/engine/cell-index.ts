@@ -99,7 +99,8 @@ export class CellIndex {
       const type = content.kind === 'formula' ? (before?.type ?? EMPTY) : typeOfContent(content);
       this.#entries.set(key, { place: { sheet, cell }, text, content, compiled: undefined, type });
       if (content.kind === 'formula') formulas.push(key);
-      else if (!before || !sameType(before.type, type)) this.#enqueueUsers(key);
+      // A text may be a label that says what a number is.
+      else if (!before || !sameType(before.type, type) || content.kind === 'text') this.#enqueueUsers(key);
     }
     if (all) for (const [key, { content }] of this.#entries) if (content.kind === 'formula') formulas.push(key);
     for (const key of formulas) this.#waiting.add(key);
@@ -200,6 +201,7 @@ export class CellIndex {
         if (this.#waiting.has(key) && !this.#chain.has(key)) this.#compileWithin(key, touched);
         return this.#entries.get(key)?.type ?? EMPTY;
       },
+      textOf: (id, cell) => this.#entries.get(`${id}!${cell}`)?.text ?? '',
     };
   }
 

@@ -2,9 +2,10 @@ import type { SyntaxNode } from '@lezer/common';
 import { quantities } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { isPlain, quantityOf, sameDimension, symbolOf, times } from '../units/dimension.ts';
+import { cellRows } from './cell-rows.ts';
 import { type Compilation, type Part, type Slot } from './part.ts';
 import { ruleOf } from './engine-functions.ts';
-import { either, isOpen, nounOf, RATIO, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
+import { either, isOpen, nounOf, RATIO, TEXT, TRUTH, UNKNOWN, type NumberType } from './type-of.ts';
 import type { CellType } from './types.ts';
 
 /** A call of a function that the engine brings itself. */
@@ -84,6 +85,7 @@ function raised(part: Part | undefined, exponent: number | undefined): CellType 
 function common(name: string, parts: readonly Part[], compilation: Compilation): CellType {
   let type: CellType = { kind: 'empty' };
   for (const part of parts) {
+    if (part.type.kind === 'unknown') mixedCells(name, part, compilation);
     if (isOpen(part.type) || part.constant === 0) continue;
     if (part.type.kind !== 'number') {
       if (part.type.kind === 'record') {
@@ -103,6 +105,21 @@ function common(name: string, parts: readonly Part[], compilation: Compilation):
     type = type.kind === 'empty' ? part.type : either(type, part.type);
   }
   return type.kind === 'empty' ? (parts.some((part) => part.constant === 0) ? RATIO : UNKNOWN) : type;
+}
+
+/** Reports the first cell of a range that holds another kind of number than one before it. */
+function mixedCells(name: string, part: Part, compilation: Compilation): void {
+  const { scope, report } = compilation;
+  let first: { readonly cell: string; readonly type: NumberType } | undefined;
+  for (const { sheet, cell } of cellRows(part, compilation).flat()) {
+    const type = scope.typeOf(sheet, cell);
+    if (type.kind !== 'number' || scope.textOf(sheet, cell) === '0') continue;
+    first ??= { cell, type };
+    if (sameDimension(first.type.dimension, type.dimension)) continue;
+    const message = `${name} cannot mix ${nounOf(first.type)} and ${nounOf(type)}: ${first.cell} holds ${nounOf(first.type)}, ${cell} ${nounOf(type)}. Give all of them one kind of unit.`;
+    report('error', part.node, message);
+    return;
+  }
 }
 
 const ANGLES = new Set(['SIN', 'COS', 'TAN']);

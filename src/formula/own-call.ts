@@ -4,6 +4,7 @@ import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { isPlain, quantityOf, sameDimension } from '../units/dimension.ts';
 import { parseQuantity, valueAs } from '../units/parse.ts';
+import { checkTables } from './check-tables.ts';
 import { type Compilation, type Part, type Slot } from './part.ts';
 import { nearest } from './nearest.ts';
 import { engineNumber } from './numbers.ts';
@@ -26,6 +27,7 @@ export function compileOwnCall(
     if (!slot || !name || !parameter || (index >= parameters.length && !parameter.many)) return '';
     return own.argument(slot, name, parameter);
   });
+  checkTables(definition, own.tables, compilation);
   const hidden = parameters.some(([, parameter]) => 'quantity' in parameter && parameter.quantity === 'any');
   if (hidden) texts.push(`"${own.any ?? 'ratio'}"`);
   return { text: `${definition.name}(${texts.join(',')})`, type: own.result(), node };
@@ -64,6 +66,8 @@ function checkCount(
 /** Checks the arguments of one call, and remembers what they say about the result. */
 class OwnCall {
   any: QuantityName | undefined;
+  /** What is given for tables, by the names of their parameters. */
+  readonly tables = new Map<string, Part>();
   #anyType: CellType | undefined;
   #curve: QuantityName | undefined;
   #hasCurve = false;
@@ -84,6 +88,7 @@ class OwnCall {
     if ('choice' in parameter && slot.name === 'Text') return this.#choice(slot, what, parameter.choice);
     const part = this.#compilation.part(slot);
     if ('record' in parameter) this.#record(part, what, parameter.record);
+    if ('table' in parameter) this.tables.set(name, part);
     return part.text;
   }
 

@@ -55,6 +55,8 @@ export interface Scope {
   /** All names of a sheet, for suggestions. */
   namesOf(sheet: string): readonly string[];
   typeOf(sheet: string, cell: string): CellType;
+  /** What is typed in a cell. */
+  textOf(sheet: string, cell: string): string;
 }
 
 /** A formula made ready for the engine. */

@@ -15,6 +15,7 @@ const scope: Scope = {
   sheetNamed: (name) => (name.toLowerCase() === 'box' ? 's' : undefined),
   cellsNamed: (_sheet, name) => ({ vb: 'B4', woofer: 'C4' })[name.toLowerCase()],
   namesOf: () => ['Vb', 'Woofer'],
+  textOf: () => '',
   typeOf: (_sheet, cell) =>
     cell === 'C4' ? { kind: 'record', record: 'driver' } : numberOf(cell === 'B4' ? 'volume' : 'resistance'),
 };

@@ -136,6 +136,7 @@ describe('our reader makes of a formula what the engine makes of it', () => {
     sheetNamed: (name) => (name.toLowerCase() === 'two drivers' ? 'far' : undefined),
     cellsNamed: (_, name) => (name.toLowerCase() === 'span' ? 'C9:A2' : undefined),
     namesOf: () => [],
+    textOf: () => '',
     typeOf: () => ({ kind: 'unknown' }),
   };
 

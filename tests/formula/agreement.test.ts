@@ -12,6 +12,7 @@ const around = {
   sheetNamed: (name: string) => (name.toLowerCase() === 'two drivers' ? 'Two drivers' : undefined),
   cellsNamed: () => undefined,
   namesOf: () => [],
+  textOf: () => '',
   typeOf: () => ({ kind: 'unknown' as const }),
 };
 const scope: Scope = around;

@@ -12,6 +12,7 @@ const scope: Scope = {
   sheetNamed: () => undefined,
   cellsNamed: (_sheet, name) => ({ vb: 'B4', woofer: 'C4' })[name.toLowerCase()],
   namesOf: () => ['Vb', 'Woofer'],
+  textOf: () => '',
   typeOf: (_sheet, cell) =>
     cell === 'C4' ? { kind: 'record', record: 'driver' } : numberOf(cell === 'B4' ? 'volume' : 'resistance'),
 };

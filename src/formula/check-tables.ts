@@ -1,0 +1,56 @@
+import type { FunctionDescription, TableParameter } from '../../functions/define.ts';
+import { labelOf } from '../../functions/driver/labels.ts';
+import { quantities, type QuantityName } from '../../functions/quantities.ts';
+import { defaultUnit } from '../units/defaults.ts';
+import { isPlain, sameDimension } from '../units/dimension.ts';
+import { cellRows, type Cell } from './cell-rows.ts';
+import type { Compilation, Part } from './part.ts';
+import { nounOf } from './type-of.ts';
+
+/** Reports every cell of the tables of a call whose number is of another quantity than its parameter, or the label of its row, says.
+ *  @param tables - What is given for the table parameters, by their names. */
+export function checkTables(
+  { name, parameters }: FunctionDescription,
+  tables: ReadonlyMap<string, Part>,
+  compilation: Compilation,
+): void {
+  const { scope } = compilation;
+  for (const [parameter, part] of tables) {
+    const declared = parameters[parameter] as TableParameter;
+    for (const [{ sheet, cell }, wanted, row] of expected(declared, parameter, tables, compilation)) {
+      const type = scope.typeOf(sheet, cell);
+      if (type.kind !== 'number' || isPlain(type.dimension)) continue;
+      const { dimension, noun } = quantities[wanted];
+      if (sameDimension(type.dimension, dimension)) continue;
+      const unit = defaultUnit(wanted, 'metric');
+      const at = row === undefined ? cell : `${cell}, “${row}”,`;
+      compilation.report(
+        'error',
+        part.node,
+        `${name}, ${parameter}: ${nounOf(type)} in the place of ${noun}; ${at} holds ${nounOf(type)}. Type ${unit === '' ? 'a plain number' : `a number in ${unit}`} there.`,
+      );
+    }
+  }
+}
+
+type Expected = readonly [cell: Cell, wanted: QuantityName, row?: string];
+
+function expected(
+  { of, labels }: TableParameter,
+  parameter: string,
+  tables: ReadonlyMap<string, Part>,
+  compilation: Compilation,
+): readonly Expected[] {
+  const rows = cellRows(tables.get(parameter), compilation);
+  if (of !== undefined) return rows.flat().map((cell) => [cell, of]);
+  if (labels === undefined) return [];
+  const isBeside = labels === parameter;
+  const names = cellRows(tables.get(labels), compilation).flatMap((row) => (isBeside ? row.slice(0, 1) : row));
+  const values = isBeside ? rows.flatMap((row) => row.slice(1, 2)) : rows.flat();
+  return values.flatMap((cell, index): Expected[] => {
+    const label = names[index];
+    const row = label && compilation.scope.textOf(label.sheet, label.cell);
+    const meant = row === undefined ? undefined : labelOf(row);
+    return row !== undefined && typeof meant === 'object' ? [[cell, meant.quantity, row.trim()]] : [];
+  });
+}

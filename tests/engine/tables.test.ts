@@ -1,0 +1,65 @@
+import { describe, expect, test } from 'vitest';
+import { createEngine } from '../../src/engine/direct.ts';
+import { sheetWith, told, typed, type Told } from './sheet.ts';
+
+const rows = { A1: 'Fs', B1: '38 Hz', A2: 'Qms', B2: '4.8', A3: 'Qes', B3: '0.42', A4: 'Re', B4: '5.8 Ω' };
+const driver = { ...rows, D1: '=DRIVER(A1:A4,B1:B4)', D2: '=DRIVER(A1:B4)' };
+
+const errors = (all: Told, cell: string): readonly string[] =>
+  (all.state(cell)?.findings ?? []).filter(({ level }) => level === 'error').map(({ message }) => message);
+
+describe('a number of another kind in a table', () => {
+  test.each([
+    ['B4', '5 L', 'a volume in the place of ohms; B4, “Re”, holds a volume. Type a number in Ω there.'],
+    [
+      'B2',
+      '2 Hz',
+      'a frequency in the place of a plain number; B2, “Qms”, holds a frequency. Type a plain number there.',
+    ],
+    ['B1', '=2 mm', 'a length in the place of a frequency; B1, “Fs”, holds a length. Type a number in Hz there.'],
+  ])('of a driver is told with its cell and what belongs there: %s as %s', async (cell, text, message) => {
+    const engine = createEngine();
+    const all = await told(engine, sheetWith(driver));
+    expect([all.value('D1').kind, all.value('D2').kind]).toEqual(['record', 'record']);
+    all.take(await engine.write([typed(cell, text)]));
+    expect(errors(all, 'D1')).toEqual([`DRIVER, values: ${message}`]);
+    expect(errors(all, 'D2')).toEqual([`DRIVER, labels: ${message}`]);
+    expect(all.value('D1').kind).toBe('problem');
+    all.take(await engine.write([typed(cell, rows[cell as 'B4'])]));
+    expect([all.value('D1').kind, all.value('D2').kind]).toEqual(['record', 'record']);
+  });
+
+  test('belongs there once its row has another label', async () => {
+    const engine = createEngine();
+    const all = await told(engine, sheetWith({ ...driver, B4: '5 L' }));
+    expect(errors(all, 'D1')).toHaveLength(1);
+    all.take(await engine.write([typed('A4', 'Vas')]));
+    expect(errors(all, 'D1')).toEqual([]);
+    expect(all.value('D1').kind).toBe('record');
+  });
+
+  test('of a column that holds one quantity is told, wherever it stands', async () => {
+    const sheet = { A1: '500 Hz', A2: '2 mm', A3: '2 kHz', B1: '90 dB', B2: '88 dB', B3: '85 dB' };
+    const all = await told(createEngine(), sheetWith({ ...sheet, C1: '=CURVE.READ(A1:A3,B1:B3)' }));
+    expect(errors(all, 'C1')).toEqual([
+      'CURVE.READ, frequencies: a length in the place of a frequency; A2 holds a length. Type a number in Hz there.',
+    ]);
+  });
+
+  test('of a range that is added up is told with the cells that differ', async () => {
+    const sheet = {
+      A1: '1 Hz',
+      A2: '0',
+      A3: 'words',
+      A4: '3',
+      B1: '=SUM(A1:A4)',
+      B2: '=SUM(A1:A3)',
+    };
+    const all = await told(createEngine(), sheetWith(sheet));
+    expect(errors(all, 'B1')).toEqual([
+      'SUM cannot mix a frequency and a plain number: A1 holds a frequency, A4 a plain number. Give all of them one kind of unit.',
+    ]);
+    expect(errors(all, 'B2')).toEqual([]);
+    expect(all.number('B2')).toBe(1);
+  });
+});
