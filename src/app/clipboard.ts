@@ -1,8 +1,11 @@
 import { formatAddress } from '../formula/address.ts';
-import { filledIn, rectangleOf, type Rectangle } from '../document/area.ts';
+import { addressesIn, filledIn, rectangleOf, type Rectangle } from '../document/area.ts';
 import type { Area, Clip, Command } from '../document/command.ts';
 import type { Cell } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
+
+/** A larger selection is a slip of the hand. */
+const MOST_FILLED = 10_000;
 
 /** What was last copied or cut inside Octavo, recognised again by the text that was put on the clipboard. */
 interface Taken {
@@ -29,7 +32,18 @@ export class Clipboard {
   paste(text: string, to: Area): Command {
     const first = { sheet: to.sheet, cell: to.cells.split(':')[0] ?? to.cells };
     const taken = this.#taken;
-    if (!taken || taken.text !== text.replaceAll('\r\n', '\n')) return { kind: 'paste-text', to: first, text };
+    if (!taken || taken.text !== text.replaceAll('\r\n', '\n')) {
+      const area = rectangleOf(to.cells);
+      const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
+      if (size === 1 || size > MOST_FILLED || /[\t\r\n]/.test(text.trim()))
+        return { kind: 'paste-text', to: first, text };
+      // One value is meant for every cell that is selected.
+      return {
+        kind: 'write',
+        sheet: to.sheet,
+        texts: new Map([...addressesIn(area)].map((cell) => [cell, text.trim()])),
+      };
+    }
     if (taken.cut) {
       this.#taken = undefined;
       return { kind: 'move', from: taken.clip, to: first };
