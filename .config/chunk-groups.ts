@@ -23,7 +23,12 @@ export function chunkGroups(): Plugin {
       build: {
         rolldownOptions: {
           // Each group has the imports of its modules in itself or in a group that comes before.
-          output: { codeSplitting: { includeDependenciesRecursively: false, groups: [{ name: grouping() }] } },
+          output: {
+            codeSplitting: {
+              includeDependenciesRecursively: false,
+              groups: [{ name: grouping(), debugName: 'by who fetches it' }],
+            },
+          },
         },
       },
     }),

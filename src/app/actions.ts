@@ -1,5 +1,6 @@
 import { newDocument } from '../document/create.ts';
 import type { OctavoDocument } from '../document/types.ts';
+import type { Place } from '../engine/types.ts';
 import { parseAddress } from '../formula/address.ts';
 import { switchColours } from './colours.ts';
 import { openFromFile, saveToFile } from './files.ts';
@@ -95,20 +96,26 @@ export const actions: Readonly<Record<string, Action>> = {
   'go-to': async (app) => {
     const { workbook, sheet } = app;
     if (!workbook || !sheet) return;
+    const placeOf = (text: string): Place | undefined => {
+      const cut = text.lastIndexOf('!');
+      const wanted = text.slice(cut + 1).trim();
+      const on = cut < 0 ? sheet : workbook.document.sheets.find(({ name }) => sameWord(name, text.slice(0, cut)));
+      const named = [...(on?.names ?? [])].find(([name]) => sameWord(name, wanted))?.[1];
+      const cell = (named ?? wanted).split(':')[0]?.toUpperCase() ?? '';
+      return on && parseAddress(cell) ? { sheet: on.id, cell } : undefined;
+    };
     const asked = await app.dialog.ask({
       title: 'Go to',
       label: 'A cell such as D12, a name, or Sheet!Name',
       value: '',
       confirm: 'Go',
+      check: (text) =>
+        text.trim() === '' || placeOf(text)
+          ? undefined
+          : `There is no cell or name “${text}” here. Names are listed while you type a formula.`,
     });
-    if (!asked) return;
-    const cut = asked.lastIndexOf('!');
-    const wanted = asked.slice(cut + 1).trim();
-    const on = cut < 0 ? sheet : workbook.document.sheets.find(({ name }) => sameWord(name, asked.slice(0, cut)));
-    const named = [...(on?.names ?? [])].find(([name]) => sameWord(name, wanted))?.[1];
-    const cell = (named ?? wanted).split(':')[0]?.toUpperCase() ?? '';
-    if (on && parseAddress(cell)) app.go({ sheet: on.id, cell });
-    else app.tell(`There is no cell or name “${asked}” here. Names are listed while you type a formula.`);
+    const place = asked === undefined ? undefined : placeOf(asked);
+    if (place) app.go(place);
   },
 };
 

@@ -1,5 +1,6 @@
 import type { AskDialog } from '../components/dialog/ask-dialog.ts';
 import type { Command } from '../document/command.ts';
+import { refusalOf } from '../document/apply.ts';
 import { freeSheetName, newId, newSheet } from '../document/create.ts';
 import type { OctavoDocument } from '../document/types.ts';
 
@@ -26,8 +27,15 @@ export async function sheetCommand(
     case 'down':
       return { command: { kind: 'move-sheet', sheet: sheet.id, to: at + 1 } };
     case 'rename': {
-      const name = await dialog.ask({ title: 'Rename the sheet', label: 'Name', value: sheet.name, confirm: 'Rename' });
-      return name === undefined ? undefined : { command: { kind: 'rename-sheet', sheet: sheet.id, name } };
+      const renaming = (name: string): Command => ({ kind: 'rename-sheet', sheet: sheet.id, name });
+      const name = await dialog.ask({
+        title: 'Rename the sheet',
+        label: 'Name',
+        value: sheet.name,
+        confirm: 'Rename',
+        check: (text) => refusalOf(document, renaming(text)),
+      });
+      return name === undefined ? undefined : { command: renaming(name) };
     }
     case 'delete': {
       const text = 'Cells elsewhere that refer to it lose what they refer to. Undo brings it back.';

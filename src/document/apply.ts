@@ -33,6 +33,12 @@ export function apply(document: OctavoDocument, command: Command): Applied | Ref
   }
 }
 
+/** Why a command would be refused; nothing where it can be done. */
+export function refusalOf(document: OctavoDocument, command: Command): string | undefined {
+  const outcome = apply(document, command);
+  return isRefusal(outcome) ? outcome.refused : undefined;
+}
+
 function applyAll(document: OctavoDocument, commands: readonly Command[]): Applied | Refusal {
   let current = document;
   const undos: Command[] = [];

@@ -21,6 +21,23 @@ describe('a question', () => {
     expect(await answer).to.equal('B5');
   });
 
+  it('stays open with what was typed and why it cannot be taken, until it can be', async () => {
+    const asked = await shown();
+    const check = (text: string): string | undefined => (text === 'B6' ? undefined : `“${text}” is no cell.`);
+    const answer = asked.ask({ ...question, check });
+    await asked.updateComplete;
+    await sendKeys({ type: 'B5' });
+    await sendKeys({ press: 'Enter' });
+    await asked.updateComplete;
+    expect(inputOf(asked)?.value).to.equal('B5');
+    expect(asked.shadowRoot?.querySelector('[role=alert]')?.textContent).to.equal('“B5” is no cell.');
+    await expect(asked).to.be.accessible();
+    await sendKeys({ press: 'Backspace' });
+    await sendKeys({ type: '6' });
+    await sendKeys({ press: 'Enter' });
+    expect(await answer).to.equal('B6');
+  });
+
   it('is answered no by Escape and by another question', async () => {
     const asked = await shown();
     const first = asked.ask(question);

@@ -10,6 +10,8 @@ export interface Question {
   readonly label?: string;
   readonly confirm: string;
   readonly cancel?: string;
+  /** Why a text cannot be taken: the question then stays open with what was typed. */
+  readonly check?: (text: string) => string | undefined;
 }
 
 /** Asks one thing in a modal dialog; Escape and the second button answer "no". */
@@ -54,6 +56,10 @@ export class AskDialog extends LitElement {
         border-radius: 5px;
         padding: 6px 10px;
       }
+      .refusal {
+        color: var(--fail);
+        margin: 6px 0 0;
+      }
       .answers {
         display: flex;
         justify-content: flex-end;
@@ -69,6 +75,7 @@ export class AskDialog extends LitElement {
   ];
 
   @state() private question: Question | undefined;
+  @state() private refusal = '';
   @query('dialog') private dialog!: HTMLDialogElement;
   @query('input') private input!: HTMLInputElement | null;
   #answer: ((answer: string | undefined) => void) | undefined;
@@ -77,6 +84,7 @@ export class AskDialog extends LitElement {
   async ask(question: Question): Promise<string | undefined> {
     this.#settle(undefined);
     this.question = question;
+    this.refusal = '';
     await this.updateComplete;
     // What was typed when the same was last asked is gone, though the question is the same.
     if (this.input) this.input.value = question.value ?? '';
@@ -100,6 +108,7 @@ export class AskDialog extends LitElement {
                   ? nothing
                   : html`<label>${question.label ?? ''}<input .value=${question.value} autocomplete="off" /></label>`
               }
+              ${this.refusal ? html`<p class="refusal" role="alert">${this.refusal}</p>` : nothing}
               <div class="answers">
                 <button class="framed" type="button" @click=${() => this.dialog.close()}>
                   ${question.cancel ?? 'Cancel'}
@@ -120,6 +129,8 @@ export class AskDialog extends LitElement {
   readonly #submit = (event: Event): void => {
     event.preventDefault();
     const text = this.input?.value ?? '';
+    this.refusal = this.question?.check?.(text) ?? '';
+    if (this.refusal) return;
     const answer = this.#answer;
     this.#answer = undefined;
     this.dialog.close();
