@@ -9,6 +9,17 @@ export const volume = {
   summary: 'net volume of air, without port, driver and braces',
 } as const;
 export const tuning = { ...usual.frequency, typical: [15, 120], summary: 'port tuning' } as const;
+export const portDiameter = { ...usual.length, typical: [0.02, 0.25], summary: 'inner diameter of one port' } as const;
+export const portLength = { ...usual.length, typical: [0.01, 1], summary: 'length of the port' } as const;
+/** How many equal ones there are of something. */
+export const howMany = (summary: string) =>
+  ({ quantity: 'ratio', whole: true, min: 1, max: 16, default: 1, summary }) as const;
+export const portCount = howMany('number of equal ports');
+export const portEnds = {
+  choice: ['flanged and free', 'both flanged', 'both free'],
+  default: 'flanged and free',
+  summary: 'how the ends of the port stand in the walls',
+} as const;
 export const seriesResistance = {
   quantity: 'resistance',
   min: 0,

@@ -1,25 +1,17 @@
 import { define } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
-import { tuning, volume } from './parameters.ts';
+import {
+  portCount as count,
+  portDiameter as diameter,
+  portEnds as ends,
+  portLength as length,
+  tuning,
+  volume,
+} from './parameters.ts';
 import { diameterOf, effectiveLength, endCorrections, flareLength, helmholtz, slotEnds } from './port-ends.ts';
 import { usual } from '../usual.ts';
 
-const diameter = { ...usual.length, typical: [0.02, 0.25], summary: 'inner diameter of one port' } as const;
-const length = { ...usual.length, typical: [0.01, 1], summary: 'length of the port' } as const;
-const count = {
-  quantity: 'ratio',
-  whole: true,
-  min: 1,
-  max: 16,
-  default: 1,
-  summary: 'number of equal ports',
-} as const;
-const ends = {
-  choice: ['flanged and free', 'both flanged', 'both free'],
-  default: 'flanged and free',
-  summary: 'how the ends of the port stand in the walls',
-} as const;
 const width = { ...usual.length, summary: 'width of the slot' } as const;
 const height = { ...usual.length, summary: 'height of the slot' } as const;
 export const along = {

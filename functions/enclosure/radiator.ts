@@ -4,7 +4,7 @@ import { need } from '../driver/need.ts';
 import type { Box } from '../values/box.ts';
 import { Problem } from '../values/problem.ts';
 import { boxFields } from './circuit-of.ts';
-import { demoDriver, driver, fill, leakageQ, lossQ, seriesResistance, tuning, volume } from './parameters.ts';
+import { demoDriver, driver, fill, leakageQ, lossQ, seriesResistance, tuning, volume, howMany } from './parameters.ts';
 import { usual } from '../usual.ts';
 
 const area = { ...usual.area, typical: [2e-3, 0.3], summary: 'area of one radiator' } as const;
@@ -22,14 +22,7 @@ const compliance = {
   typical: [5e-5, 5e-3],
   summary: 'compliance of one radiator',
 } as const;
-const count = {
-  quantity: 'ratio',
-  whole: true,
-  min: 1,
-  max: 16,
-  default: 1,
-  summary: 'number of equal radiators',
-} as const;
+const count = howMany('number of equal radiators');
 
 /** Air volume with the compliance of a suspended area. */
 const airVolume = (across: number, soft: number): number => airDensity * soundSpeed ** 2 * across ** 2 * soft;
