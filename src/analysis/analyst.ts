@@ -1,14 +1,14 @@
-import { cheapest } from './cheapest.ts';
-import { combine } from './combine.ts';
-import { drives, follows } from './drives.ts';
-import { optimise } from './optimise.ts';
-import { readQuestion } from './read-question.ts';
-import { summarised } from './scatter-summary.ts';
-import { scatter, scatterPart } from './scatter.ts';
-import { seek } from './seek.ts';
-import { withModel } from './sheet-model.ts';
-import { shortlist } from './shortlist.ts';
-import { map, sweep } from './sweep.ts';
+import { cheapest } from './cheapest/cheapest.ts';
+import { combine } from './combine/combine.ts';
+import { drives, follows } from './drives/drives.ts';
+import { optimise } from './optimise/optimise.ts';
+import { readQuestion } from './read/question.ts';
+import { summarised } from './scatter/summary.ts';
+import { scatter, scatterPart } from './scatter/scatter.ts';
+import { seek } from './seek/seek.ts';
+import { withModel } from './model/sheet-model.ts';
+import { shortlist } from './shortlist/shortlist.ts';
+import { map, sweep } from './sweep/sweep.ts';
 import type { Analyst } from './types.ts';
 
 /** Answers in this thread, each document on an engine of its own for as long as the question takes. */

@@ -1,4 +1,4 @@
-import type { Progress, Watch } from './subject-types.ts';
+import type { Progress, Watch } from './subject/types.ts';
 
 /** So long a question may hold its thread before whoever watches is heard, in milliseconds. */
 const LONGEST = 25;

@@ -1,6 +1,6 @@
 import type { Asked, FromWorker, ToWorker } from './messages.ts';
-import { QuestionError } from './place-error.ts';
-import type { Watch } from './subject-types.ts';
+import { QuestionError } from './subject/place-error.ts';
+import type { Watch } from './subject/types.ts';
 import type { Analyst, Row } from './types.ts';
 
 /** What is needed of a worker. */

@@ -1,4 +1,4 @@
-import type { Progress } from './subject-types.ts';
+import type { Progress } from './subject/types.ts';
 import type { Analyst } from './types.ts';
 
 /** The questions that can be asked across the worker's border. */

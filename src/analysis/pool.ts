@@ -1,7 +1,7 @@
-import { mergedRows, mergedShortlist, partsOf } from './shortlist-parts.ts';
-import type { Row, Shortlist, ShortlistQuestion } from './shortlist-types.ts';
-import type { Scatter, ScatterQuestion } from './scatter-types.ts';
-import type { Watch } from './subject-types.ts';
+import { mergedRows, mergedShortlist, partsOf } from './shortlist/parts.ts';
+import type { Row, Shortlist, ShortlistQuestion } from './shortlist/types.ts';
+import type { Scatter, ScatterQuestion } from './scatter/types.ts';
+import type { Watch } from './subject/types.ts';
 import { together } from './together.ts';
 import type { Analyst } from './types.ts';
 

@@ -1,4 +1,4 @@
-import type { Progress, Watch } from './subject-types.ts';
+import type { Progress, Watch } from './subject/types.ts';
 
 /** Several questions at once, followed and given up as one; where one breaks off, all do. */
 export async function together<T>(

@@ -1,15 +1,15 @@
 import type { OctavoDocument } from '../document/types.ts';
-import type { Subject, Watch } from './subject-types.ts';
-import type { SweepQuestion, Sweep, MapQuestion, ResultMap } from './sweep-types.ts';
-import type { CheapestQuestion, Cheapest } from './cheapest-types.ts';
-import type { CombineQuestion, Combine } from './combine-types.ts';
-import type { OptimiseQuestion, Optimum } from './optimise-types.ts';
-import type { ReadQuestion } from './read-types.ts';
-import type { SeekQuestion, Seek } from './seek-types.ts';
-import type { ScatterPart, ScatterRuns } from './scatter-runs.ts';
-import type { ScatterQuestion, ScatterShare, Scattered, Scatter } from './scatter-types.ts';
-import type { DrivesQuestion, Drives, FollowsQuestion, Follows } from './drives-types.ts';
-import type { Row, ShortlistQuestion, Shortlist } from './shortlist-types.ts';
+import type { Subject, Watch } from './subject/types.ts';
+import type { SweepQuestion, Sweep, MapQuestion, ResultMap } from './sweep/types.ts';
+import type { CheapestQuestion, Cheapest } from './cheapest/types.ts';
+import type { CombineQuestion, Combine } from './combine/types.ts';
+import type { OptimiseQuestion, Optimum } from './optimise/types.ts';
+import type { ReadQuestion } from './read/types.ts';
+import type { SeekQuestion, Seek } from './seek/types.ts';
+import type { ScatterPart, ScatterRuns } from './scatter/runs.ts';
+import type { ScatterQuestion, ScatterShare, Scattered, Scatter } from './scatter/types.ts';
+import type { DrivesQuestion, Drives, FollowsQuestion, Follows } from './drives/types.ts';
+import type { Row, ShortlistQuestion, Shortlist } from './shortlist/types.ts';
 
 /** All questions, wherever they are answered: in this thread, or in workers. */
 export interface Analyst {
@@ -33,12 +33,12 @@ export interface Analyst {
   dispose(): void;
 }
 
-export type { Subject, Watch, Span } from './subject-types.ts';
-export type { SweepQuestion, Sweep, MapQuestion, ResultMap } from './sweep-types.ts';
-export type { SeekQuestion, Seek } from './seek-types.ts';
-export type { CombineQuestion, Combine } from './combine-types.ts';
-export type { OptimiseQuestion, Optimum } from './optimise-types.ts';
-export type { CheapestQuestion, Cheapest } from './cheapest-types.ts';
-export type { CauseName, Spread, ScatterQuestion, Scattered, Scatter } from './scatter-types.ts';
-export type { DrivesQuestion, Drives, FollowsQuestion, Follows } from './drives-types.ts';
-export type { Candidate, Row, ShortlistQuestion, Shortlist } from './shortlist-types.ts';
+export type { Subject, Watch, Span } from './subject/types.ts';
+export type { SweepQuestion, Sweep, MapQuestion, ResultMap } from './sweep/types.ts';
+export type { SeekQuestion, Seek } from './seek/types.ts';
+export type { CombineQuestion, Combine } from './combine/types.ts';
+export type { OptimiseQuestion, Optimum } from './optimise/types.ts';
+export type { CheapestQuestion, Cheapest } from './cheapest/types.ts';
+export type { CauseName, Spread, ScatterQuestion, Scattered, Scatter } from './scatter/types.ts';
+export type { DrivesQuestion, Drives, FollowsQuestion, Follows } from './drives/types.ts';
+export type { Candidate, Row, ShortlistQuestion, Shortlist } from './shortlist/types.ts';

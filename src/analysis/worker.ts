@@ -2,7 +2,7 @@
 import { createAnalyst } from './analyst.ts';
 import { isAborted } from './breathe.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
-import type { Watch } from './subject-types.ts';
+import type { Watch } from './subject/types.ts';
 
 /** A thread for questions over whole sheets: neither the page nor its engine waits for them. */
 const analyst = createAnalyst();

@@ -1,5 +1,5 @@
-import type { SetInput, Watch } from '../analysis/subject-types.ts';
-import { typedInto } from '../analysis/typed-into.ts';
+import type { SetInput, Watch } from '../analysis/subject/types.ts';
+import { typedInto } from '../analysis/subject/typed-into.ts';
 import type { Analyst } from '../analysis/types.ts';
 import type { Answer } from '../components/ask/data.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';

@@ -1,6 +1,6 @@
 import type { QuantityName } from '../../functions/quantities.ts';
-import { settingText } from '../analysis/setting-text.ts';
-import { standings, type Input, type Standing } from '../analysis/subject-types.ts';
+import { settingText } from '../analysis/subject/setting-text.ts';
+import { standings, type Input, type Standing } from '../analysis/subject/types.ts';
 import type { Axis, Setting } from '../components/ask/data.ts';
 import type { CellValue } from '../engine/types.ts';
 

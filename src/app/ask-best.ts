@@ -1,7 +1,7 @@
-import type { Optimum } from '../analysis/optimise-types.ts';
-import type { SetInput } from '../analysis/subject-types.ts';
+import type { Optimum } from '../analysis/optimise/types.ts';
+import type { SetInput } from '../analysis/subject/types.ts';
 import type { OptimiseQuestion } from '../analysis/types.ts';
-import { inputWords, listed, resultWords } from '../analysis/words.ts';
+import { inputWords, listed, resultWords } from '../analysis/subject/words.ts';
 import type { Answer } from '../components/ask/data.ts';
 import type { UnitSystem } from '../document/types.ts';
 import { show } from '../units/show.ts';

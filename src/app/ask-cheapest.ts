@@ -1,6 +1,6 @@
-import type { Change, Cheapest, CheapestStep } from '../analysis/cheapest-types.ts';
-import type { SetInput } from '../analysis/subject-types.ts';
-import { listed, resultWords } from '../analysis/words.ts';
+import type { Change, Cheapest, CheapestStep } from '../analysis/cheapest/types.ts';
+import type { SetInput } from '../analysis/subject/types.ts';
+import { listed, resultWords } from '../analysis/subject/words.ts';
 import type { Answer, AnswerTable, Place, Setting, Step } from '../components/ask/data.ts';
 import { labelOf } from '../document/labels.ts';
 import { sheetOf } from '../document/sheets.ts';

@@ -1,6 +1,6 @@
-import type { Combine } from '../analysis/combine-types.ts';
-import { standings } from '../analysis/subject-types.ts';
-import { resultWords } from '../analysis/words.ts';
+import type { Combine } from '../analysis/combine/types.ts';
+import { standings } from '../analysis/subject/types.ts';
+import { resultWords } from '../analysis/subject/words.ts';
 import type { Answer } from '../components/ask/data.ts';
 import type { UnitSystem } from '../document/types.ts';
 import { standingWords } from './ask-axes.ts';

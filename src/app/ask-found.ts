@@ -1,9 +1,9 @@
 import type { TableRecord } from '../../functions/values/table.ts';
-import type { Branch as Drive, Drives, Follows } from '../analysis/drives-types.ts';
-import type { Found, Seek } from '../analysis/seek-types.ts';
-import { LEVEL_STEP } from '../analysis/sensitivity.ts';
-import { standingOf, type Input, type Result, type SetInput } from '../analysis/subject-types.ts';
-import { inputWords, resultWords } from '../analysis/words.ts';
+import type { Branch as Drive, Drives, Follows } from '../analysis/drives/types.ts';
+import type { Found, Seek } from '../analysis/seek/types.ts';
+import { LEVEL_STEP } from '../analysis/drives/sensitivity.ts';
+import { standingOf, type Input, type Result, type SetInput } from '../analysis/subject/types.ts';
+import { inputWords, resultWords } from '../analysis/subject/words.ts';
 import type { Answer, Bar, Branch } from '../components/ask/data.ts';
 import type { UnitSystem } from '../document/types.ts';
 import { verdictIn } from '../document/verdicts.ts';

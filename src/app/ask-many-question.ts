@@ -1,6 +1,6 @@
-import { QuestionError } from '../analysis/place-error.ts';
-import type { Bound, Objective } from '../analysis/optimise-types.ts';
-import { typedValue, typedValues } from '../analysis/typed-value.ts';
+import { QuestionError } from '../analysis/subject/place-error.ts';
+import type { Bound, Objective } from '../analysis/optimise/types.ts';
+import { typedValue, typedValues } from '../analysis/subject/typed-value.ts';
 import type { CheapestQuestion, CombineQuestion, OptimiseQuestion } from '../analysis/types.ts';
 import type { LimitWish, Varied } from '../components/ask/data.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';

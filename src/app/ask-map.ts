@@ -1,7 +1,7 @@
-import { settingText } from '../analysis/setting-text.ts';
-import { standings, type Input, type Standing } from '../analysis/subject-types.ts';
-import type { ResultMap } from '../analysis/sweep-types.ts';
-import { resultWords } from '../analysis/words.ts';
+import { settingText } from '../analysis/subject/setting-text.ts';
+import { standings, type Input, type Standing } from '../analysis/subject/types.ts';
+import type { ResultMap } from '../analysis/sweep/types.ts';
+import { resultWords } from '../analysis/subject/words.ts';
 import type { Answer, AnswerTable } from '../components/ask/data.ts';
 import type { UnitSystem } from '../document/types.ts';
 import { cellEnds, DIGITS, goodStretches, inputAxis, settingOf, standingWords } from './ask-axes.ts';

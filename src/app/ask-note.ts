@@ -1,5 +1,5 @@
-import { EVERY } from '../analysis/seek-types.ts';
-import type { SetInput } from '../analysis/subject-types.ts';
+import { EVERY } from '../analysis/seek/types.ts';
+import type { SetInput } from '../analysis/subject/types.ts';
 import { aims, kinds, variedIn, type Wish } from '../components/ask/data.ts';
 import type { Asking } from './ask-question.ts';
 import { inputOf, resultOf } from './ask-wish.ts';

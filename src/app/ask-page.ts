@@ -2,9 +2,9 @@ import { LitElement, html, nothing, type PropertyValues, type TemplateResult } f
 import { customElement, property, state } from 'lit/decorators.js';
 import { createWorkerAnalyst } from '../analysis/client.ts';
 import { pooledAnalyst } from '../analysis/pool.ts';
-import { EVERY, type SeekQuestion } from '../analysis/seek-types.ts';
-import type { Subject } from '../analysis/subject-types.ts';
-import { subjectOf } from '../analysis/subject.ts';
+import { EVERY, type SeekQuestion } from '../analysis/seek/types.ts';
+import type { Subject } from '../analysis/subject/types.ts';
+import { subjectOf } from '../analysis/subject/subject.ts';
 import type { Analyst } from '../analysis/types.ts';
 import '../components/ask/ask-answer.ts';
 import '../components/ask/ask-form.ts';

@@ -1,7 +1,7 @@
-import { QuestionError } from '../analysis/place-error.ts';
-import { EVERY } from '../analysis/seek-types.ts';
-import type { Input, Result, Span, Subject } from '../analysis/subject-types.ts';
-import { typedValue } from '../analysis/typed-value.ts';
+import { QuestionError } from '../analysis/subject/place-error.ts';
+import { EVERY } from '../analysis/seek/types.ts';
+import type { Input, Result, Span, Subject } from '../analysis/subject/types.ts';
+import { typedValue } from '../analysis/subject/typed-value.ts';
 import type {
   CauseName,
   MapQuestion,

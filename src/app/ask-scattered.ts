@@ -1,9 +1,9 @@
 import type { Curve } from '../../functions/values/curve.ts';
 import { frequencies } from '../../functions/values/grid.ts';
 import type { TableRecord } from '../../functions/values/table.ts';
-import type { Scatter, Scattered } from '../analysis/scatter-types.ts';
-import { standings } from '../analysis/subject-types.ts';
-import { resultWords } from '../analysis/words.ts';
+import type { Scatter, Scattered } from '../analysis/scatter/types.ts';
+import { standings } from '../analysis/subject/types.ts';
+import { resultWords } from '../analysis/subject/words.ts';
 import type { Answer, Bar } from '../components/ask/data.ts';
 import type { PlotData } from '../components/plot/data.ts';
 import type { UnitSystem } from '../document/types.ts';

@@ -1,7 +1,7 @@
-import { QuestionError } from '../analysis/place-error.ts';
-import { EVERY, type SeekQuestion } from '../analysis/seek-types.ts';
-import { settingText } from '../analysis/setting-text.ts';
-import type { SetInput, Subject } from '../analysis/subject-types.ts';
+import { QuestionError } from '../analysis/subject/place-error.ts';
+import { EVERY, type SeekQuestion } from '../analysis/seek/types.ts';
+import { settingText } from '../analysis/subject/setting-text.ts';
+import type { SetInput, Subject } from '../analysis/subject/types.ts';
 import type { Analyst, OptimiseQuestion } from '../analysis/types.ts';
 import type { Wish } from '../components/ask/data.ts';
 import type { OctavoDocument } from '../document/types.ts';

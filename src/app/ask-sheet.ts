@@ -1,6 +1,6 @@
 import { quantities } from '../../functions/quantities.ts';
-import { settingText } from '../analysis/setting-text.ts';
-import { listed } from '../analysis/words.ts';
+import { settingText } from '../analysis/subject/setting-text.ts';
+import { listed } from '../analysis/subject/words.ts';
 import type { Answer, AnswerTable } from '../components/ask/data.ts';
 import type { Command } from '../document/command.ts';
 import { freeSheetName, newId, newSheet } from '../document/create.ts';

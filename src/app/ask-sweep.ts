@@ -1,8 +1,8 @@
 import type { Curve } from '../../functions/values/curve.ts';
-import { settingText } from '../analysis/setting-text.ts';
-import { standingOf, type Result } from '../analysis/subject-types.ts';
-import type { Sweep } from '../analysis/sweep-types.ts';
-import { inputWords, resultWords } from '../analysis/words.ts';
+import { settingText } from '../analysis/subject/setting-text.ts';
+import { standingOf, type Result } from '../analysis/subject/types.ts';
+import type { Sweep } from '../analysis/sweep/types.ts';
+import { inputWords, resultWords } from '../analysis/subject/words.ts';
 import type { Answer, Axis, FieldData, Point } from '../components/ask/data.ts';
 import type { PlotData } from '../components/plot/data.ts';
 import type { UnitSystem } from '../document/types.ts';

@@ -1,6 +1,6 @@
-import { EVERY } from '../analysis/seek-types.ts';
-import { settingText } from '../analysis/setting-text.ts';
-import type { Input, Result, Subject } from '../analysis/subject-types.ts';
+import { EVERY } from '../analysis/seek/types.ts';
+import { settingText } from '../analysis/subject/setting-text.ts';
+import type { Input, Result, Subject } from '../analysis/subject/types.ts';
 import {
   variedIn,
   type CellChoice,

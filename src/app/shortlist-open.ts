@@ -1,8 +1,8 @@
 import type { QuantityName } from '../../functions/quantities.ts';
 import { closedVolume } from '../../functions/enclosure/closed.ts';
 import { Problem } from '../../functions/values/problem.ts';
-import { ruleFields, usualTexts } from '../analysis/rule-fields.ts';
-import type { PlaceName } from '../analysis/shortlist-places.ts';
+import { ruleFields, usualTexts } from '../analysis/shortlist/rule-fields.ts';
+import type { PlaceName } from '../analysis/shortlist/places.ts';
 import type { Row, ShortlistQuestion } from '../analysis/types.ts';
 import type { Wanted } from '../components/shortlist/data.ts';
 import { apply } from '../document/apply.ts';

@@ -1,8 +1,8 @@
 import type { Driver } from '../../functions/values/driver.ts';
 import { Problem } from '../../functions/values/problem.ts';
-import { ruleFields, slopes, usualTexts } from '../analysis/rule-fields.ts';
-import { askedQuestion, candidateOf } from '../analysis/shortlist-asked.ts';
-import { mayTake, placesFor, type PlaceName } from '../analysis/shortlist-places.ts';
+import { ruleFields, slopes, usualTexts } from '../analysis/shortlist/rule-fields.ts';
+import { askedQuestion, candidateOf } from '../analysis/shortlist/asked.ts';
+import { mayTake, placesFor, type PlaceName } from '../analysis/shortlist/places.ts';
 import type { ShortlistQuestion } from '../analysis/types.ts';
 import type { PlaceChoice, RuleShown, Wanted } from '../components/shortlist/data.ts';
 import { driverOf } from '../document/shelf/driver-of.ts';

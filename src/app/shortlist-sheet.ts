@@ -1,4 +1,4 @@
-import { ruleFields, usualTexts, type RuleTexts } from '../analysis/rule-fields.ts';
+import { ruleFields, usualTexts, type RuleTexts } from '../analysis/shortlist/rule-fields.ts';
 import type { Row } from '../analysis/types.ts';
 import { freeSheetName, newId } from '../document/create.ts';
 import type { Command } from '../document/command.ts';

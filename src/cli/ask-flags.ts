@@ -1,4 +1,4 @@
-import { QuestionError } from '../analysis/place-error.ts';
+import { QuestionError } from '../analysis/subject/place-error.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import type { Place } from '../engine/types.ts';
 import { parseQuantity } from '../units/parse.ts';

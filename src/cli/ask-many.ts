@@ -1,10 +1,10 @@
 import { createAnalyst } from '../analysis/analyst.ts';
-import type { CheapestQuestion, PricedSetting } from '../analysis/cheapest-types.ts';
-import type { Varied } from '../analysis/combine-types.ts';
-import type { Bound, Objective } from '../analysis/optimise-types.ts';
-import { placeError, QuestionError } from '../analysis/place-error.ts';
-import { subjectOf } from '../analysis/subject.ts';
-import { typedValue, typedValues } from '../analysis/typed-value.ts';
+import type { CheapestQuestion, PricedSetting } from '../analysis/cheapest/types.ts';
+import type { Varied } from '../analysis/combine/types.ts';
+import type { Bound, Objective } from '../analysis/optimise/types.ts';
+import { placeError, QuestionError } from '../analysis/subject/place-error.ts';
+import { subjectOf } from '../analysis/subject/subject.ts';
+import { typedValue, typedValues } from '../analysis/subject/typed-value.ts';
 import type { Span } from '../analysis/types.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import { namedDrivers } from '../document/take-over/drivers.ts';

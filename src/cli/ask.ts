@@ -1,6 +1,6 @@
 import { createAnalyst } from '../analysis/analyst.ts';
-import { QuestionError } from '../analysis/place-error.ts';
-import { typedInto } from '../analysis/typed-into.ts';
+import { QuestionError } from '../analysis/subject/place-error.ts';
+import { typedInto } from '../analysis/subject/typed-into.ts';
 import type { CauseName, SeekQuestion, Spread } from '../analysis/types.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import type { OctavoDocument } from '../document/types.ts';

@@ -10,7 +10,7 @@ import type { SheetEngine } from '../engine/types.ts';
 import { decodeDocument } from '../exchange/decode.ts';
 import { readFile } from '../exchange/file.ts';
 import { decodeShelf, readShelf } from '../exchange/shelf-file.ts';
-import { QuestionError } from '../analysis/place-error.ts';
+import { QuestionError } from '../analysis/subject/place-error.ts';
 import { ask } from './ask.ts';
 import { questionUsage, readAsking, type Asking } from './ask-arguments.ts';
 import { readArguments, usage, type Request } from './arguments.ts';

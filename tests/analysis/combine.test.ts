@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { combine } from '../../src/analysis/combine.ts';
-import type { CombineQuestion } from '../../src/analysis/combine-types.ts';
-import { withModel } from '../../src/analysis/sheet-model.ts';
+import { combine } from '../../src/analysis/combine/combine.ts';
+import type { CombineQuestion } from '../../src/analysis/combine/types.ts';
+import { withModel } from '../../src/analysis/model/sheet-model.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
 const sums = documentOf({

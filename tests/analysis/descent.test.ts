@@ -1,7 +1,7 @@
 import direct from 'ml-direct';
 import { expect, test } from 'vitest';
-import { awaited } from '../../src/analysis/awaited.ts';
-import { descended } from '../../src/analysis/descent.ts';
+import { awaited } from '../../src/analysis/optimise/awaited.ts';
+import { descended } from '../../src/analysis/optimise/descent.ts';
 
 type Cost = (place: readonly number[]) => number;
 

@@ -3,9 +3,9 @@ import { expect, test } from 'vitest';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
 import { isAborted } from '../../src/analysis/breathe.ts';
 import { sharedScatter } from '../../src/analysis/pool.ts';
-import { SheetModel } from '../../src/analysis/sheet-model.ts';
-import { EVERY } from '../../src/analysis/seek-types.ts';
-import { standingOf, type SetInput, type Watch } from '../../src/analysis/subject-types.ts';
+import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { EVERY } from '../../src/analysis/seek/types.ts';
+import { standingOf, type SetInput, type Watch } from '../../src/analysis/subject/types.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
 import { at, documentOf } from './documents.ts';
 

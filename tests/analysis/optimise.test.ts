@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { combine } from '../../src/analysis/combine.ts';
-import { optimise } from '../../src/analysis/optimise.ts';
-import type { OptimiseQuestion, Optimum } from '../../src/analysis/optimise-types.ts';
-import { SheetModel, withModel } from '../../src/analysis/sheet-model.ts';
+import { combine } from '../../src/analysis/combine/combine.ts';
+import { optimise } from '../../src/analysis/optimise/optimise.ts';
+import type { OptimiseQuestion, Optimum } from '../../src/analysis/optimise/types.ts';
+import { SheetModel, withModel } from '../../src/analysis/model/sheet-model.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
 async function answered(question: OptimiseQuestion, signal?: AbortSignal): Promise<Optimum> {

@@ -7,11 +7,11 @@ import { ventedBox } from '../../functions/enclosure/vented.ts';
 import type { Box } from '../../functions/values/box.ts';
 import type { Driver } from '../../functions/values/driver.ts';
 import { Problem } from '../../functions/values/problem.ts';
-import { driverOfCandidate } from '../../src/analysis/candidate-driver.ts';
-import { bassOf, heatLevelOf } from '../../src/analysis/reach.ts';
-import { shortlist } from '../../src/analysis/shortlist.ts';
+import { driverOfCandidate } from '../../src/analysis/shortlist/candidate-driver.ts';
+import { bassOf, heatLevelOf } from '../../src/analysis/shortlist/reach.ts';
+import { shortlist } from '../../src/analysis/shortlist/shortlist.ts';
 import type { Candidate } from '../../src/analysis/types.ts';
-import { usualRules } from '../../src/analysis/usual-rules.ts';
+import { usualRules } from '../../src/analysis/shortlist/usual-rules.ts';
 import { tweeterOf, wooferOf } from './candidates.ts';
 
 const context = { quantity: 'ratio' } as const;

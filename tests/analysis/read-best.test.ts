@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { readQuestion } from '../../src/analysis/read-question.ts';
-import type { ReadQuestion } from '../../src/analysis/read-types.ts';
-import { EVERY } from '../../src/analysis/seek-types.ts';
-import { withModel } from '../../src/analysis/sheet-model.ts';
+import { readQuestion } from '../../src/analysis/read/question.ts';
+import type { ReadQuestion } from '../../src/analysis/read/types.ts';
+import { EVERY } from '../../src/analysis/seek/types.ts';
+import { withModel } from '../../src/analysis/model/sheet-model.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
 import { named, templateNamed } from './documents.ts';
 

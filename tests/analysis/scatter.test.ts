@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
 import { sharedScatter } from '../../src/analysis/pool.ts';
-import { scatter } from '../../src/analysis/scatter.ts';
-import { SheetModel, withModel } from '../../src/analysis/sheet-model.ts';
+import { scatter } from '../../src/analysis/scatter/scatter.ts';
+import { SheetModel, withModel } from '../../src/analysis/model/sheet-model.ts';
 import type { Analyst, Scatter, Scattered, ScatterQuestion, Spread } from '../../src/analysis/types.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readQuestion } from '../../src/analysis/read-question.ts';
-import { seek } from '../../src/analysis/seek.ts';
-import { EVERY } from '../../src/analysis/seek-types.ts';
-import { SheetModel, withModel } from '../../src/analysis/sheet-model.ts';
+import { readQuestion } from '../../src/analysis/read/question.ts';
+import { seek } from '../../src/analysis/seek/seek.ts';
+import { EVERY } from '../../src/analysis/seek/types.ts';
+import { SheetModel, withModel } from '../../src/analysis/model/sheet-model.ts';
 import type { Seek, SeekQuestion } from '../../src/analysis/types.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
-import { standingOf } from '../../src/analysis/subject-types.ts';
+import { standingOf } from '../../src/analysis/subject/types.ts';
 
 const formulaOver = (formula: string, range: readonly [string, string] = ['-5', '5']) =>
   documentOf({ A1: { text: '1', range }, B1: `=${formula}` });

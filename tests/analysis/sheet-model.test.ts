@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { sameResult } from '../../src/analysis/datum.ts';
-import { SheetModel } from '../../src/analysis/sheet-model.ts';
+import { sameResult } from '../../src/analysis/model/datum.ts';
+import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
 describe('a compiled sheet gives what the engine gives', () => {

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
 import { sharedShortlist } from '../../src/analysis/pool.ts';
-import { shortlist } from '../../src/analysis/shortlist.ts';
+import { shortlist } from '../../src/analysis/shortlist/shortlist.ts';
 import type { Candidate, Row, ShortlistQuestion } from '../../src/analysis/types.ts';
-import { usualRules } from '../../src/analysis/usual-rules.ts';
+import { usualRules } from '../../src/analysis/shortlist/usual-rules.ts';
 import { bare, tweeterOf, wooferOf } from './candidates.ts';
 
 const many = (of: fc.Arbitrary<Candidate>): fc.Arbitrary<Candidate[]> =>

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { BestRows, Front } from '../../src/analysis/best-rows.ts';
-import { driverOfCandidate } from '../../src/analysis/candidate-driver.ts';
-import { shortlist } from '../../src/analysis/shortlist.ts';
+import { driverOfCandidate } from '../../src/analysis/shortlist/candidate-driver.ts';
+import { shortlist } from '../../src/analysis/shortlist/shortlist.ts';
 import type { Candidate, ShortlistQuestion } from '../../src/analysis/types.ts';
-import { usualRules as rules } from '../../src/analysis/usual-rules.ts';
+import { usualRules as rules } from '../../src/analysis/shortlist/usual-rules.ts';
 import { pairByRules } from '../../functions/pairing/by-rules.ts';
 import { pairVerdict } from '../../functions/pairing/verdict.ts';
 import { Problem } from '../../functions/values/problem.ts';

@@ -7,11 +7,11 @@ import { ventedAligned } from '../../functions/enclosure/aligned.ts';
 import type { Box } from '../../functions/values/box.ts';
 import type { Driver } from '../../functions/values/driver.ts';
 import { Problem } from '../../functions/values/problem.ts';
-import { subFigures } from '../../src/analysis/sub-figures.ts';
+import { subFigures } from '../../src/analysis/shortlist/sub-figures.ts';
 import { driverOf } from '../../src/document/shelf/driver-of.ts';
 import type { DriverEntry } from '../../src/document/shelf/entry.ts';
 import { decodeShelf } from '../../src/exchange/shelf-file.ts';
-import { usualRules } from '../../src/analysis/usual-rules.ts';
+import { usualRules } from '../../src/analysis/shortlist/usual-rules.ts';
 import drivers from '../../templates/drivers.json' with { type: 'json' };
 
 const context = { quantity: 'ratio' } as const;

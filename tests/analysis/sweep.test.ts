@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { contourLines, roundLevels } from '../../src/analysis/contours.ts';
-import { drives, follows } from '../../src/analysis/drives.ts';
-import { SheetModel } from '../../src/analysis/sheet-model.ts';
-import { map, sweep } from '../../src/analysis/sweep.ts';
+import { contourLines, roundLevels } from '../../src/analysis/sweep/contours.ts';
+import { drives, follows } from '../../src/analysis/drives/drives.ts';
+import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { map, sweep } from '../../src/analysis/sweep/sweep.ts';
 import type { Span } from '../../src/analysis/types.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { preferred } from '../../functions/electrical/preferred.ts';
-import { subjectOf } from '../../src/analysis/subject.ts';
-import { typedValues } from '../../src/analysis/typed-value.ts';
+import { subjectOf } from '../../src/analysis/subject/subject.ts';
+import { typedValues } from '../../src/analysis/subject/typed-value.ts';
 import { documentOf } from './documents.ts';
 
 const document = documentOf({

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { readWish, type Wish } from '../../src/analysis/wish.ts';
+import { readWish, type Wish } from '../../src/analysis/shortlist/wish.ts';
 
 test.each<[string, Wish]>([
   [

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { catalogue } from '../../functions/index.ts';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
-import { sameResult } from '../../src/analysis/datum.ts';
-import { SheetModel } from '../../src/analysis/sheet-model.ts';
+import { sameResult } from '../../src/analysis/model/datum.ts';
+import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
 import { answerTo } from '../../src/app/ask-analyst.ts';
 import { liveWay } from '../../src/app/ask-live.ts';
 import { sheetOfAnswer } from '../../src/app/ask-sheet.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
-import { SheetModel } from '../../src/analysis/sheet-model.ts';
-import { standingOf } from '../../src/analysis/subject-types.ts';
+import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { standingOf } from '../../src/analysis/subject/types.ts';
 import { answerTo } from '../../src/app/ask-analyst.ts';
 import { readSentence } from '../../src/app/ask-sentence.ts';
 import { sheetOfAnswer } from '../../src/app/ask-sheet.ts';

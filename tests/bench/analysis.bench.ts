@@ -1,9 +1,9 @@
 import { bench, describe } from 'vitest';
-import { scatter } from '../../src/analysis/scatter.ts';
-import { SheetModel } from '../../src/analysis/sheet-model.ts';
-import { shortlist } from '../../src/analysis/shortlist.ts';
+import { scatter } from '../../src/analysis/scatter/scatter.ts';
+import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { shortlist } from '../../src/analysis/shortlist/shortlist.ts';
 import type { Candidate } from '../../src/analysis/types.ts';
-import { usualRules as rules } from '../../src/analysis/usual-rules.ts';
+import { usualRules as rules } from '../../src/analysis/shortlist/usual-rules.ts';
 import { named, templateNamed } from '../analysis/documents.ts';
 
 const once = { iterations: 1, time: 0, warmupIterations: 0, warmupTime: 0 } as const;

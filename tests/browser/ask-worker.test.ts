@@ -1,6 +1,6 @@
 import { expect } from '@open-wc/testing';
 import { createWorkerAnalyst } from '../../src/analysis/client.ts';
-import type { Watch } from '../../src/analysis/subject-types.ts';
+import type { Watch } from '../../src/analysis/subject/types.ts';
 import { newDocument } from '../../src/document/create.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
 
