@@ -7,7 +7,22 @@ const circuit = {
   confirmed: 'computed',
 } as const;
 
+/** What a box was given or is by its nature, and must still hold. */
+const held = (formula: string, field: string, gives: number): Witness => ({
+  formula: `=${formula}`,
+  field,
+  gives,
+  within: { relative: 1e-12 },
+  source: 'as given, or none in a wall',
+  confirmed: 'computed',
+});
+
 export const boxesWitnesses: readonly Witness[] = [
+  held(`VENTED.COIL_BOX(${woofer}, "QB3", "400 Hz", "1 mH", "0.3 ohm", 2, , 9, 1.2)`, 'leakageq', 9),
+  held(`VENTED.COIL_BOX(${woofer}, "QB3", "400 Hz", "1 mH", "0.3 ohm", 2, , 9, 1.2)`, 'fill', 1.2),
+  held(`BAFFLE.BOX(${woofer}, "0.4 ohm")`, 'fill', 1),
+  held(`BOX.HIGH_PASS(CLOSED.BOX(${woofer}, "12 L", "0.4 ohm"), "30 Hz", 2)`, 'seriesresistance', 0.4),
+  held(`RADIATOR.BOX(${woofer}, "20 L", "210 cm2", "120 g", "0.9 mm/N", "1.5 kg/s", 2)`, 'radiators', 2),
   {
     formula: `=CURVE.AT(BOX.RESPONSE(${vented}), "20 Hz")`,
     vouches: ['BOX.RESPONSE'],

@@ -52,6 +52,22 @@ export const waysWitnesses: readonly Witness[] = [
     confirmed: 'computed',
   },
   {
+    formula: `=CURVE.AT(WAY.TRAVEL(WAY.ACTIVE(${high}, FILTER.SLOPE("1280 Hz", "LR4", "high")), "20 V"), "1280 Hz")`,
+    vouches: ['WAY.ACTIVE'],
+    gives: 0.000078861105,
+    within: { relative: 1e-5 },
+    source: 'half of the travel without that filter, by the circuit of elements with numpy',
+    confirmed: 'computed',
+  },
+  {
+    formula: `=CURVE.AT(WAY.OFF_AXIS(WAY.ACTIVE(${low}, FILTER.SLOPE("1280 Hz", "LR4", "low")), "45°", 0), "1280 Hz")`,
+    vouches: ['WAY.ACTIVE'],
+    gives: 76.6479673,
+    within: { absolute: 0.001 },
+    source: 'its level on the axis by the circuit of elements, less 1.2842157 dB, 2·J1(x)/x by scipy',
+    confirmed: 'computed',
+  },
+  {
     formula: `=CURVE.AT(WAY.LEVEL(WAY.ACTIVE(${low}, FILTER.SLOPE("1280 Hz", "LR4", "low"))), "1280 Hz")`,
     vouches: ['WAY.ACTIVE'],
     gives: 77.932183,
