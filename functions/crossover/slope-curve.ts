@@ -1,39 +1,41 @@
+import { perNeper } from '../numeric/polar.ts';
 import type { Curve } from '../values/curve.ts';
 import { frequencies } from '../values/grid.ts';
-import { sectionsOf, type Section } from './slope.ts';
+import { sectionsOf } from './slope.ts';
 
-interface Polar {
-  /** Level over the pass band, dB. */
-  readonly level: number;
-  readonly phase: number;
+/** Where nothing passes any more, dB. */
+const SILENCE = -300;
+
+/** Level, 0 dB in the pass band, and continuous phase of a slope at frequencies over the hand-over. The high-pass mirrors
+ *  the low-pass. */
+export function slopeOver(name: string, pass: string, ratios: Float64Array): Required<Pick<Curve, 'y' | 'phase'>> {
+  const isHigh = pass === 'high';
+  const y = new Float64Array(ratios.length);
+  const phase = new Float64Array(ratios.length);
+  for (const { at, q } of sectionsOf(name))
+    for (let index = 0; index < ratios.length; index += 1) {
+      const ratio = ratios[index]!;
+      const x = (isHigh ? 1 / ratio : ratio) / at;
+      const re = q === undefined ? 1 : 1 - x * x;
+      const im = q === undefined ? x : x / q;
+      const turn = Math.atan2(im, re);
+      y[index]! -= perNeper * Math.log(re * re + im * im);
+      phase[index]! += isHigh ? turn : -turn;
+    }
+  for (let index = 0; index < ratios.length; index += 1) y[index] = Math.max(SILENCE, y[index]!);
+  return { y, phase };
 }
 
-function sectionAt({ at, q }: Section, u: number): Polar {
-  const x = u / at;
-  const re = q === undefined ? 1 : 1 - x ** 2;
-  const im = q === undefined ? x : x / q;
-  return { level: -10 * Math.log10(re ** 2 + im ** 2), phase: -Math.atan2(im, re) };
-}
-
-/** Level and continuous phase of a slope at a frequency over the hand-over. The high-pass mirrors the low-pass. */
-export function slopeAt(name: string, pass: string, ratio: number): Polar {
-  const high = pass === 'high';
-  const parts = sectionsOf(name).map((section) => sectionAt(section, high ? 1 / ratio : ratio));
-  const level = parts.reduce((sum, each) => sum + each.level, 0);
-  const phase = parts.reduce((sum, each) => sum + each.phase, 0);
-  return { level: Math.max(-300, level), phase: high ? -phase : phase };
-}
-
-/** A slope over the grid, 0 dB in its pass band. */
-export function slopeCurve(name: string, pass: string, frequency: number): Curve {
-  const points = [...frequencies].map((each) => slopeAt(name, pass, each / frequency));
-  return {
-    kind: 'curve',
-    title: `${name} ${pass}-pass`,
-    quantity: 'level',
-    y: Float64Array.from(points, ({ level }) => level),
-    phase: Float64Array.from(points, ({ phase }) => phase),
-    from: frequencies[0]!,
-    to: frequencies.at(-1)!,
-  };
-}
+/** A slope over the grid. */
+export const slopeCurve = (name: string, pass: string, frequency: number): Curve => ({
+  kind: 'curve',
+  title: `${name} ${pass}-pass`,
+  quantity: 'level',
+  ...slopeOver(
+    name,
+    pass,
+    frequencies.map((each) => each / frequency),
+  ),
+  from: frequencies[0]!,
+  to: frequencies.at(-1)!,
+});

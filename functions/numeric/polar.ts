@@ -1,4 +1,5 @@
-const perNeper = 10 / Math.LN10;
+/** Decibels that a neper of power is: `perNeper * Math.log(power)` is 10 lg of it. */
+export const perNeper = 10 / Math.LN10;
 
 export type Measure = 'size' | 'decibels';
 

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { slopeAt } from '../../../functions/crossover/slope-curve.ts';
 import { passiveSlopes } from '../../../functions/crossover/slope.ts';
 import type { Curve } from '../../../functions/values/curve.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
@@ -8,6 +7,7 @@ import type { Leg, Network } from '../../../functions/values/network.ts';
 import { Problem } from '../../../functions/values/problem.ts';
 import { agrees, input, references, type Reference } from '../../references/read.ts';
 import { at, curve, network, number, points, refusal, run, runWith } from './run.ts';
+import { slopeAt } from './slope-at.ts';
 
 const about = (pattern: RegExp): readonly Reference[] =>
   references('crossover-filters', '').filter(({ id }) => pattern.test(id));

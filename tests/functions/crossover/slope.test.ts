@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { allSlopes, ladderOf, orderOf, passiveSlopes, sectionsOf } from '../../../functions/crossover/slope.ts';
-import { slopeAt, slopeCurve } from '../../../functions/crossover/slope-curve.ts';
+import { slopeCurve } from '../../../functions/crossover/slope-curve.ts';
 import { agrees, input, references, type Reference } from '../../references/read.ts';
+import { slopeAt } from './slope-at.ts';
 
 const families: Readonly<Record<string, string>> = { Bu: 'BW', Li: 'LR', Be: 'BES' };
 
