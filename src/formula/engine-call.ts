@@ -85,41 +85,48 @@ function raised(part: Part | undefined, exponent: number | undefined): CellType 
 function common(name: string, parts: readonly Part[], compilation: Compilation): CellType {
   let type: CellType = { kind: 'empty' };
   for (const part of parts) {
-    if (part.type.kind === 'unknown') mixedCells(name, part, compilation);
-    if (isOpen(part.type) || part.constant === 0) continue;
-    if (part.type.kind !== 'number') {
-      if (part.type.kind === 'record') {
+    const next = part.type.kind === 'unknown' ? numbersIn(name, part, compilation) : part.type;
+    if (isOpen(next) || part.constant === 0) continue;
+    if (next.kind !== 'number') {
+      if (next.kind === 'record') {
         compilation.report(
           'error',
           part.node,
-          `${name} wants numbers, but ${compilation.slice(part.node)} holds ${nounOf(part.type)}.`,
+          `${name} wants numbers, but ${compilation.slice(part.node)} holds ${nounOf(next)}.`,
         );
       }
       return UNKNOWN;
     }
-    if (type.kind === 'number' && !sameDimension(type.dimension, part.type.dimension)) {
-      const message = `${name} cannot mix ${nounOf(type)} and ${nounOf(part.type)}: give all arguments in one kind of unit.`;
+    if (type.kind === 'number' && !sameDimension(type.dimension, next.dimension)) {
+      const message = `${name} cannot mix ${nounOf(type)} and ${nounOf(next)}: give all arguments in one kind of unit.`;
       compilation.report('error', part.node, message);
       return type;
     }
-    type = type.kind === 'empty' ? part.type : either(type, part.type);
+    type = type.kind === 'empty' ? next : either(type, next);
   }
   return type.kind === 'empty' ? (parts.some((part) => part.constant === 0) ? RATIO : UNKNOWN) : type;
 }
 
-/** Reports the first cell of a range that holds another kind of number than one before it. */
-function mixedCells(name: string, part: Part, compilation: Compilation): void {
+/** What the numbers of a range share: its texts and typed zeros do not count. Reports the first cell that holds another kind of number
+ *  than one before it. */
+function numbersIn(name: string, part: Part, compilation: Compilation): CellType {
   const { scope, report } = compilation;
   let first: { readonly cell: string; readonly type: NumberType } | undefined;
+  let shared: CellType = { kind: 'empty' };
+  let isKnown = true;
   for (const { sheet, cell } of cellRows(part, compilation).flat()) {
     const type = scope.typeOf(sheet, cell);
+    if (type.kind === 'unknown' || type.kind === 'record') isKnown = false;
     if (type.kind !== 'number' || scope.textOf(sheet, cell) === '0') continue;
     first ??= { cell, type };
-    if (sameDimension(first.type.dimension, type.dimension)) continue;
-    const message = `${name} cannot mix ${nounOf(first.type)} and ${nounOf(type)}: ${first.cell} holds ${nounOf(first.type)}, ${cell} ${nounOf(type)}. Give all of them one kind of unit.`;
-    report('error', part.node, message);
-    return;
+    if (!sameDimension(first.type.dimension, type.dimension)) {
+      const message = `${name} cannot mix ${nounOf(first.type)} and ${nounOf(type)}: ${first.cell} holds ${nounOf(first.type)}, ${cell} ${nounOf(type)}. Give all of them one kind of unit.`;
+      report('error', part.node, message);
+      return UNKNOWN;
+    }
+    shared = either(shared, type);
   }
+  return isKnown ? shared : UNKNOWN;
 }
 
 const ANGLES = new Set(['SIN', 'COS', 'TAN']);

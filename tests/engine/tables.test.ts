@@ -62,4 +62,14 @@ describe('a number of another kind in a table', () => {
     expect(errors(all, 'B2')).toEqual([]);
     expect(all.number('B2')).toBe(1);
   });
+
+  test.each(['SUM', 'AVERAGE', 'MAX', 'MEDIAN', 'STDEV'])(
+    'of a range leaves %s its unit beside texts, empty cells and zeros',
+    async (name) => {
+      const sheet = { A1: '10 L', A2: '0', A3: 'none yet', A5: '=""', A6: '4 L', B1: `=${name}(A1:A6)`, B2: '=B1+1 L' };
+      const all = await told(createEngine(), sheetWith(sheet));
+      expect(all.state('B1')?.type).toMatchObject({ kind: 'number', quantity: 'volume' });
+      expect(errors(all, 'B2')).toEqual([]);
+    },
+  );
 });
