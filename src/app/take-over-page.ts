@@ -3,15 +3,16 @@ import { customElement, property, state } from 'lit/decorators.js';
 import '../components/dialog/page-dialog.ts';
 import '../components/take-over/taken-list.ts';
 import '../components/take-over/taken-stages.ts';
+import { changedOf } from '../document/take-over/as-made.ts';
 import { takeOver, type TakeOver } from '../document/take-over/command.ts';
 import { driverIn, goTheWay, typedIn, type Stage } from '../document/take-over/whole-way.ts';
-import type { PickedAt } from '../document/take-over/types.ts';
+import type { Left, PickedAt } from '../document/take-over/types.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import type { Place } from '../engine/types.ts';
 import type { AppHost } from './app-host.ts';
 import './gallery-page.ts';
-import { openTemplate } from './template-list.ts';
+import { openTemplate, templateDocuments } from './template-list.ts';
 import { waysOn, type Way } from './ways-on.ts';
 
 /** Takes a sheet over into a new one made from a starter sheet, or into all that follow as far as the basket: first the
@@ -58,7 +59,7 @@ export class TakeOverPage extends LitElement {
   @property({ attribute: false }) from: Sheet | undefined;
   /** The id of the starter sheet; asked for where it is empty. */
   @property() into = '';
-  @state() private done: TakeOver | undefined;
+  @state() private done: (TakeOver & { readonly changed: readonly Left[]; readonly asMade: number }) | undefined;
   @state() private stages: readonly Stage[] | undefined;
   @state() private ways: readonly Way[] = [];
   #source: Sheet | undefined;
@@ -85,7 +86,8 @@ export class TakeOverPage extends LitElement {
       return html`<page-dialog heading=${`“${from.name}” taken over into “${done.name}”`} @close=${this.#close}>
         <taken-list
           .taken=${done.taken}
-          .left=${done.left}
+          .left=${done.changed}
+          asMade=${done.asMade}
           .told=${done.told}
           @go=${({ detail: { cell } }: CustomEvent<{ cell: string }>) => this.#go({ sheet: done.sheet, cell })}
         ></taken-list>
@@ -129,7 +131,9 @@ export class TakeOverPage extends LitElement {
     const taking = takeOver(workbook.document, from.id, await openTemplate(id), typedAs, this.#pickedAt);
     if (!(await app.acts.do(taking.command))) return this.#close();
     app.show(taking.sheet);
-    this.done = taking;
+    // Where the starter sheets cannot be fetched, nobody can tell what still stands as they gave it.
+    const starters = await templateDocuments().catch(() => new Map<string, never>());
+    this.done = { ...taking, ...changedOf(taking.left, from, starters.values()) };
   }
 
   async #goTheWay(starters: Way['starters']): Promise<void> {

@@ -32,6 +32,16 @@ describe('what was taken over', () => {
     expect(text).to.contain('Computed from its other numbers: Vas');
   });
 
+  it('counts what still stood as its starter sheet gave it', async () => {
+    const element = await list();
+    element.asMade = 11;
+    await element.updateComplete;
+    expect(said(element)).to.contain('11 more of its inputs, still as the starter sheet gave them');
+    element.left = [];
+    await element.updateComplete;
+    expect(said(element)).to.contain('Whatever you changed found its place. 11 of its inputs');
+  });
+
   it('leads to the cell', async () => {
     const element = await list();
     let cell = '';

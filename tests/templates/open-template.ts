@@ -1,16 +1,12 @@
-import { isRefusal } from '../../src/document/command.ts';
 import { Workbook } from '../../src/document/workbook.ts';
 import type { Sheet } from '../../src/document/types.ts';
 import { createEngine } from '../../src/engine/direct.ts';
 import type { CellState } from '../../src/engine/types.ts';
-import { decodeDocument } from '../../src/exchange/decode.ts';
-import { templates } from '../../templates/index.ts';
+import { starterDocument } from './starter-document.ts';
 
 /** A starter sheet opened on an engine of its own, spoken to by the names of its first sheet. */
 export async function openTemplate(id: string): Promise<OpenTemplate> {
-  const document = decodeDocument(templates.find((each) => each.id === id)?.content);
-  if (isRefusal(document)) throw new Error(document.refused);
-  const workbook = new Workbook(createEngine(), document);
+  const workbook = new Workbook(createEngine(), starterDocument(id));
   await workbook.ready;
   const sheet = (): Sheet => {
     const [first] = workbook.document.sheets;

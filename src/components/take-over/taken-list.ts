@@ -47,6 +47,11 @@ export class TakenList extends LitElement {
       font-size: 12.5px;
       line-height: 18px;
     }
+    .quiet {
+      color: var(--ink2);
+      font-size: 12.5px;
+      line-height: 18px;
+    }
     .text {
       text-align: right;
       overflow-wrap: anywhere;
@@ -73,11 +78,13 @@ export class TakenList extends LitElement {
 
   @property({ attribute: false }) taken: readonly Taken[] = [];
   @property({ attribute: false }) left: readonly Left[] = [];
+  /** How much more found no place that still stood as its starter sheet gave it. */
+  @property({ type: Number }) asMade = 0;
   /** Sentences about the drivers. */
   @property({ attribute: false }) told: readonly string[] = [];
 
   protected override render(): TemplateResult {
-    const { taken, left, told } = this;
+    const { taken, left, asMade, told } = this;
     return html`${told.length === 0 ? nothing : html`<h3>To know</h3>`}
       ${told.map((sentence) => html`<p>${sentence}</p>`)}
       ${
@@ -90,6 +97,15 @@ export class TakenList extends LitElement {
                     html`<li><span>${what}</span><span class="text">${text}</span><small>${why}</small></li>`,
                 )}
               </ul>`
+      }
+      ${
+        asMade === 0
+          ? nothing
+          : html`<p class="quiet">
+              ${left.length === 0 ? 'Whatever you changed found its place.' : nothing} ${String(asMade)}
+              ${left.length === 0 ? '' : 'more '}of its inputs, still as the starter sheet gave them, have no place
+              here.
+            </p>`
       }
       <h3>Taken over: ${taken.length}</h3>
       ${taken.length === 0 ? html`<p>Nothing in the new sheet is called as in the one before.</p>` : nothing}

@@ -84,6 +84,7 @@ export function driversTaken(from: readonly Sheet[], into: Sheet, pickedAt?: Pic
       what: name,
       text: rowsInBlock(sheet, block).name,
       why: `The new sheet has no driver called ${name}.`,
+      cell: sheet.names.get(name) ?? '',
     }));
   const done = new Map<string, Set<string>>();
   for (const { sheet, block } of [...sources, ...targets]) {

@@ -44,6 +44,7 @@ export function takeFrom(from: readonly Sheet[], into: Sheet, typedAs: TypedAs, 
     what: first ? labelOf(first.sheet, address) : address,
     text: cell.text,
     why: refused.get(address) ?? 'The new sheet has no such input.',
+    cell: address,
   }));
   return { texts, origins, taken, left: [...drivers.left, ...left], told: drivers.told };
 }

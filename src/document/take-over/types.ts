@@ -15,6 +15,8 @@ export interface Left {
   readonly what: string;
   readonly text: string;
   readonly why: string;
+  /** The cell in the old sheet. */
+  readonly cell: string;
 }
 
 /** What one sheet takes from another. */

@@ -3,9 +3,9 @@ import { apply } from '../../../src/document/apply.ts';
 import { isRefusal } from '../../../src/document/command.ts';
 import { takeOver } from '../../../src/document/take-over/command.ts';
 import { takeFrom } from '../../../src/document/take-over/take.ts';
-import type { Cell, OctavoDocument, Sheet } from '../../../src/document/types.ts';
-import { decodeDocument } from '../../../src/exchange/decode.ts';
+import type { Cell, Sheet } from '../../../src/document/types.ts';
 import { openTemplate } from '../../templates/open-template.ts';
+import { starterDocument } from '../../templates/starter-document.ts';
 import { templates } from '../../../templates/index.ts';
 
 const sheet = (name: string, cells: Record<string, Cell | string>, names: Record<string, string> = {}): Sheet => ({
@@ -30,11 +30,6 @@ const driver = (column: string, name: string, fs: string): Record<string, string
   [`${column}5`]: `=DRIVER(A1:A4,${column}1:${column}4)`,
 });
 const nothing = (): undefined => undefined;
-const starter = (id: string): OctavoDocument => {
-  const document = decodeDocument(templates.find((each) => each.id === id)?.content);
-  if (isRefusal(document)) throw new Error(document.refused);
-  return document;
-};
 
 describe('what a sheet takes from another', () => {
   test('is each driver, where the same name gathers one', () => {
@@ -66,7 +61,8 @@ describe('what a sheet takes from another', () => {
     const into = sheet('into', driver('B', 'x', '50 Hz'), { Unit: 'B5' });
     const { texts, left } = takeFrom([from], into, nothing);
     expect(texts.get('B2')).toBe('31 Hz');
-    expect(left).toEqual([{ what: 'Tweeter', text: 'High one', why: 'The new sheet has no driver called Tweeter.' }]);
+    const why = 'The new sheet has no driver called Tweeter.';
+    expect(left).toEqual([{ what: 'Tweeter', text: 'High one', why, cell: 'C5' }]);
   });
 
   test('is an input by the name of its cell, without regard to case and place', () => {
@@ -111,9 +107,9 @@ describe('what a sheet takes from another', () => {
     const { texts, left } = takeFrom([from], into, nothing);
     expect(texts.size).toBe(0);
     expect(left).toEqual([
-      { what: 'Slope', text: 'LR6', why: 'The new sheet offers LR2, LR4 there.' },
-      { what: 'Spot', text: '3 mm', why: 'The new sheet wants a frequency there.' },
-      { what: 'Own', text: '4 W', why: 'The new sheet has no such input.' },
+      { what: 'Slope', text: 'LR6', why: 'The new sheet offers LR2, LR4 there.', cell: 'B1' },
+      { what: 'Spot', text: '3 mm', why: 'The new sheet wants a frequency there.', cell: 'B2' },
+      { what: 'Own', text: '4 W', why: 'The new sheet has no such input.', cell: 'B3' },
     ]);
   });
 
@@ -126,9 +122,9 @@ describe('what a sheet takes from another', () => {
 
 describe('a sheet made of a starter sheet with what another holds', () => {
   test('stands behind it under a free name, and one step takes it back', () => {
-    const document = starter('closed-box-bench');
+    const document = starterDocument('closed-box-bench');
     const id = document.sheets[0]?.id ?? '';
-    const { command, sheet: added, name } = takeOver(document, id, starter('closed-box-bench'), nothing);
+    const { command, sheet: added, name } = takeOver(document, id, starterDocument('closed-box-bench'), nothing);
     const outcome = apply(document, command);
     if (isRefusal(outcome)) throw new Error(outcome.refused);
     expect(name).toBe('Closed box 2');
@@ -141,7 +137,7 @@ describe('a sheet made of a starter sheet with what another holds', () => {
   test('goes on computing with the driver and the numbers of the one before', async () => {
     const { workbook, write, sheet: first } = await openTemplate('two-driver-check');
     await write({ B4: 'Mine', B5: '30 Hz', B11: '24 g', B12: '7 mm' });
-    const over = takeOver(workbook.document, first().id, starter('closed-box-bench'), nothing);
+    const over = takeOver(workbook.document, first().id, starterDocument('closed-box-bench'), nothing);
     expect(await workbook.do(over.command)).toBeUndefined();
     const box = workbook.document.sheets[1];
     const woofer = box && workbook.state(box.id, box.names.get('Woofer') ?? '')?.value;
@@ -159,8 +155,8 @@ describe('a sheet made of a starter sheet with what another holds', () => {
 test('between any two starter sheets no formula is written over and no input emptied', () => {
   for (const one of templates) {
     for (const other of templates) {
-      const from = starter(one.id).sheets[0];
-      const into = starter(other.id).sheets[0];
+      const from = starterDocument(one.id).sheets[0];
+      const into = starterDocument(other.id).sheets[0];
       if (!from || !into) throw new Error('A starter sheet without a sheet.');
       const { texts, taken } = takeFrom([from], into, nothing);
       for (const cell of texts.keys()) expect(into.cells.get(cell)?.text.startsWith('=') ?? false, cell).toBe(false);
@@ -171,14 +167,14 @@ test('between any two starter sheets no formula is written over and no input emp
 
 test('a sheet takes all that one of its own kind holds', () => {
   for (const id of ['two-driver-check', 'closed-box-bench', 'vented-box']) {
-    const [one] = starter(id).sheets;
+    const [one] = starterDocument(id).sheets;
     if (one) expect(takeFrom([one], { ...one, id: 'other' }, nothing).left, id).toEqual([]);
   }
 });
 
 test('the pair that a shortlist looks at is taken over, not the first of its lists', async () => {
   const opened = await openTemplate('shortlist-grid');
-  const [into] = starter('two-driver-check').sheets;
+  const [into] = starterDocument('two-driver-check').sheets;
   const from = opened.sheet();
   const pickedAt = (cell: string): string | undefined => {
     const value = opened.state(cell)?.value;

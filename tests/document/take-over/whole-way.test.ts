@@ -1,17 +1,10 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { isRefusal } from '../../../src/document/command.ts';
 import { goTheWay, type Stage } from '../../../src/document/take-over/whole-way.ts';
-import type { OctavoDocument, Sheet } from '../../../src/document/types.ts';
-import { decodeDocument } from '../../../src/exchange/decode.ts';
-import { templates } from '../../../templates/index.ts';
+import type { Sheet } from '../../../src/document/types.ts';
 import { openTemplate, type OpenTemplate } from '../../templates/open-template.ts';
+import { starterDocument } from '../../templates/starter-document.ts';
 
-const starter = (id: string): OctavoDocument => {
-  const document = decodeDocument(templates.find((each) => each.id === id)?.content);
-  if (isRefusal(document)) throw new Error(document.refused);
-  return document;
-};
-const way = ['vented-box', 'front-panel', 'first-crossover', 'saw-list', 'shopping-basket'].map(starter);
+const way = ['vented-box', 'front-panel', 'first-crossover', 'saw-list', 'shopping-basket'].map(starterDocument);
 
 let opened: OpenTemplate;
 let stages: readonly Stage[];
