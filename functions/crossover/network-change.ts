@@ -3,7 +3,7 @@ import { standardNearest } from '../electrical/standard.ts';
 import type { QuantityName } from '../quantities.ts';
 import type { Leg, Network } from '../values/network.ts';
 import { Problem } from '../values/problem.ts';
-import { say } from '../values/say.ts';
+import { measured, say } from '../values/say.ts';
 import { noSuchPart } from './no-such-part.ts';
 import { demoLow, network, place } from './parameters.ts';
 
@@ -44,7 +44,7 @@ export const networkChange = define({
       );
     if (!(given.value >= min && given.value <= max))
       return new Problem(
-        say`A ${given.part} must lie from ${String(min)} to ${String(max)} in SI units, but is ${String(given.value)}; correct the value.`,
+        say`A ${given.part} must lie from ${measured(min, quantity)} to ${measured(max, quantity)}, but is ${measured(given.value, quantity)}; correct the value.`,
         'value',
       );
     const counted = key === 'coilResistance' ? 'inductance' : key;

@@ -84,7 +84,10 @@ export const wayOf = define({
 /** Refuses a level curve that cannot be summed. */
 function notPressure(curve: Curve, parameter: string): Problem | undefined {
   if (curve.quantity !== 'level')
-    return new Problem(say`“${curve.title}” is not a level; give the level of the driver in dB.`, parameter);
+    return new Problem(
+      say`“${curve.title}” is not a level; give the level of the ${parameter === 'filter' ? 'filter' : 'driver'} in dB.`,
+      parameter,
+    );
   if (curve.phase !== undefined) return undefined;
   return new Problem(
     say`“${curve.title}” has no phase, and levels without phase do not sum; give a measurement with phase, or its minimum phase.`,

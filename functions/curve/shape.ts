@@ -66,7 +66,7 @@ export const curveSmooth = define({
   source: { source: 'own', at: 'mean of the power for levels, of the value for others, even in log f' },
   example: { formula: `=CURVE.AT(CURVE.SMOOTH(${line}, 0.333 oct), "1 kHz")`, gives: 90 },
   remarks:
-    'Narrow dips fill up more than peaks fall, for levels are averaged as powers, as ears and noise do. Smooth for looking, not before summing or fitting.',
+    'A third of an octave is typed as a plain 1/3. Narrow dips fill up more than peaks fall, for levels are averaged as powers, as ears and noise do. Smooth for looking, not before summing or fitting.',
   compute(given) {
     const half = Math.max(0, given.width * 24 - 0.5);
     const { phase: _, ...bare } = given.curve;

@@ -1,4 +1,5 @@
 import { define } from '../define.ts';
+import type { QuantityName } from '../quantities.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import { seriesNames, standardAround, standardNear, toleranceOf, type Series } from './preferred.ts';
@@ -84,8 +85,19 @@ function pairsFor(wanted: number, joined: 'sum' | 'reciprocal', series: Series):
   return pairs.sort((one, other) => off(one) - off(other));
 }
 
+/** A value with its unit says itself what it is of. */
+const isCapacitor = (quantity: QuantityName, part: string): boolean =>
+  quantity === 'capacitance' || (part === 'capacitor' && quantity !== 'resistance' && quantity !== 'inductance');
+
 /** Up to four digits, without an exponent where the number is of human size. */
 const digits = (number: number): string => String(Number(number.toPrecision(4)));
+
+const inUsualUnit = (value: number, quantity: QuantityName): string =>
+  quantity === 'capacitance'
+    ? `${digits(value * 1e6)} µF`
+    : quantity === 'inductance'
+      ? `${digits(value * 1e3)} mH`
+      : digits(value);
 
 export const standardPairs = define({
   name: 'STANDARD.PAIRS',
@@ -98,7 +110,7 @@ export const standardPairs = define({
     part: {
       choice: ['resistor', 'coil', 'capacitor'],
       default: 'resistor',
-      summary: 'capacitors add in parallel, the others in series',
+      summary: 'what a plain number stands for: capacitors add in parallel, the others in series',
     },
   },
   returns: { record: 'table', summary: 'pairs, nearest by ratio first: First, Second, Together, Off, Made of' },
@@ -107,7 +119,7 @@ export const standardPairs = define({
   remarks:
     'Parts from a thousandth to a thousand times the value are looked at. Two parts also share the heat: in parallel the smaller resistor takes more. Coils must stand apart and at right angles, or they couple.',
   compute(given, context) {
-    const adds = (given.wiring === 'parallel') === (given.part === 'capacitor');
+    const adds = (given.wiring === 'parallel') === isCapacitor(context.quantity, given.part);
     const found = pairsFor(given.value, adds ? 'sum' : 'reciprocal', given.series).slice(0, given.count);
     if (found.length === 0)
       return new Problem(say`No pair of ${given.series} comes near; choose a finer series.`, 'series');
@@ -126,7 +138,7 @@ export const standardPairs = define({
         second,
         together,
         together / given.value - 1,
-        `${digits(first)} and ${digits(second)}`,
+        [first, second].map((each) => inUsualUnit(each, context.quantity)).join(' and '),
       ]),
     };
   },

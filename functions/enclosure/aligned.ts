@@ -27,7 +27,7 @@ function only(found: Alignment, total: number, known: With<'qms' | 'qes' | 're'>
   const remedy =
     more !== undefined && total < found.qts
       ? say`${measured(more, 'resistance')} in series brings it there, or take QB3, which suits every lower Qts.`
-      : say`Resistance only raises it: take C4, or a driver with a lower Qts.`;
+      : say`Resistance only raises it: take flattest, or a driver with a lower Qts.`;
   return new Problem(
     say`This response needs a Qts of ${wanted}, but the driver has ${measured(total, 'ratio')} with its series resistance. ${remedy}`,
     'family',
@@ -115,7 +115,7 @@ export const ventedAligned = define({
   source,
   example: { formula: `=VENTED.ALIGNED(${demoDriver}, "SC4")`, gives: { volume: 0.0222 } },
   remarks:
-    'B4 maximally flat, QB3 quasi third order, C4 equal ripple, SC4 its continuation below B4, SBB4 with two coincident pairs of poles and the tuning at Fs (from memory). B4 and Bessel exist for one Qts only: VENTED.ALIGNED_SERIES says how to come to it.',
+    'B4 maximally flat, QB3 quasi third order, C4 equal ripple, which grows with Qts and is told by BOX.RIPPLE, SC4 its continuation below B4, SBB4 with two coincident pairs of poles and the tuning at Fs (from memory). B4 and Bessel exist for one Qts only: VENTED.ALIGNED_SERIES says how to come to it.',
   compute: (given) => alignedBox(given.driver, given.family, given.leakageQ, given.seriesResistance, given.fill),
 });
 

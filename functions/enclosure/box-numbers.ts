@@ -15,6 +15,8 @@ export const boxQtc = define({
   returns: { quantity: 'ratio', summary: 'total Q' },
   source: { source: 'small1972closed', at: 'Qtc = Qts·√(1 + Vas/Vb), absorption added' },
   example: { formula: `=BOX.QTC(CLOSED.BOX(${demoDriver}, "12.1 L", "0.6 ohm"))`, gives: 0.774 },
+  remarks:
+    'A leak is left out: with one the response is of third order, and no single Q describes it. Look at BOX.RESPONSE then.',
   compute: (given) =>
     given.box.style === 'closed' || given.box.style === 'baffle'
       ? totalQ(given.box)

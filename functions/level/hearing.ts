@@ -32,7 +32,7 @@ export const hearingTime = define({
   returns: { quantity: 'time', summary: 'time in a day' },
   source: { source: 'niosh1998', at: 'T = 480/2^((L − 85)/3) minutes, table 1-1' },
   example: { formula: '=HEARING.TIME("94 dB")', gives: 3600 },
-  remarks: `${caution} Above 140 dBA no time at all is allowed.`,
+  remarks: `${caution} Above 140 dBA no time at all is allowed; more than 24 h says that the whole day is within the limit.`,
   compute: (given) =>
     given.level > ceiling
       ? new Problem(

@@ -15,7 +15,7 @@ const isEmpty = (cell: CellDatum): boolean => cell === null || cell === '';
 function frequencyOf(cell: CellDatum, row: string, parameter: string): number | Problem {
   if (typeof cell !== 'number')
     return new Problem(
-      say`${row} has ${typeof cell === 'string' ? `the text “${cell}”` : 'no number'} where a frequency is wanted; give hertz or leave the row empty.`,
+      say`${row} has ${typeof cell === 'string' ? `the text “${cell}”` : 'no number'} where a frequency is wanted; give hertz, without quotation marks, or leave the row empty.`,
       parameter,
     );
   if (cell > 0 && Number.isFinite(cell)) return cell;

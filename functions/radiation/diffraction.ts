@@ -17,11 +17,17 @@ const diffraction = (given: Panel & Direction): Curve =>
     panelField(given, given),
   );
 
-/** Refuses a driver that is not on the flat of its panel. */
+/** Refuses a driver that is not on its panel, or whose middle is not on the flat of it. */
 function misplaced(given: Panel): Problem | undefined {
   const off = offPanel(given);
   if (off) return off;
   const nearest = Math.min(...Object.values(distancesToEdges(given)));
+  const cone = Math.sqrt(given.sd / Math.PI);
+  if (cone > nearest)
+    return new Problem(
+      say`A cone of ${measured(given.sd, 'area')}, ${measured(2 * cone, 'length')} across, reaches over the nearest edge, ${measured(nearest, 'length')} from its middle; give a smaller driver, a larger panel, or move it.`,
+      'sd',
+    );
   if (given.radius < nearest) return undefined;
   return new Problem(
     say`The rounding of ${measured(given.radius, 'length')} reaches under the middle of the driver, ${measured(nearest, 'length')} from the nearest edge; give a smaller radius or move the driver.`,

@@ -3,7 +3,7 @@ import { demoDriver } from '../enclosure/parameters.ts';
 import { percentile } from '../numeric/percentile.ts';
 import { quantities } from '../quantities.ts';
 import { Problem } from '../values/problem.ts';
-import { say } from '../values/say.ts';
+import { measured, say } from '../values/say.ts';
 
 const sample = { record: 'sample', summary: 'values of many runs' } as const;
 const example = `SPREAD.RESONANCE(CLOSED.BOX(${demoDriver}, "12.1 L"))`;
@@ -39,6 +39,11 @@ export const spreadOdds = define({
         'from',
       );
     const { from = -Infinity, to = Infinity } = given;
+    if (from > to)
+      return new Problem(
+        say`The limits run from ${measured(from, quantity)} to ${measured(to, quantity)}; put the lower one first.`,
+        'from',
+      );
     return values.filter((value) => value >= from && value <= to).length / values.length;
   },
 });

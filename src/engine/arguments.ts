@@ -112,8 +112,19 @@ function withinLimits(value: number, named: Named, parameter: NumberParameter): 
             : undefined;
   if (limit === undefined) return parameter.whole ? wholeNumber(value, named) : value;
   const subject = named.cell ? `${named.cell} is ${shown(value)}` : `it is ${shown(value)}`;
-  return new Refused(`${where(named)} must be ${limit}, but ${subject}. Type a value that is ${limit}.`);
+  return new Refused(
+    `${where(named)} must be ${limit}, but ${subject}. ${asRise(value, named) ?? `Type a value that is ${limit}.`}`,
+  );
 }
+
+/** 0 °C in kelvins. */
+const celsiusZero = 273.15;
+
+/** What to type where a temperature has come to a rise by one: `100 °C` in a cell is 373 K. */
+const asRise = (value: number, { quantity }: Named): string | undefined =>
+  quantity === 'warming' && value > celsiusZero
+    ? `Is it a temperature? A rise is typed in kelvin: ${inWords(value - celsiusZero, quantity)}.`
+    : undefined;
 
 /** A calculation that should give a whole number may miss it by this much. */
 const rounding = 1e-9;
@@ -133,7 +144,7 @@ export function doubtOf(value: unknown, named: Named): string | undefined {
   const [low, high] = parameter.typical;
   if (value >= low && value <= high) return undefined;
   const shown = (number: number): string => inWords(number, named.quantity);
-  return `${where(named)} is usually ${shown(low)} to ${shown(high)}; ${named.cell ?? 'here it'} is ${shown(value)}. Is the unit right?`;
+  return `${where(named)} is usually ${shown(low)} to ${shown(high)}; ${named.cell ?? 'here it'} is ${shown(value)}. ${asRise(value, named) ?? 'Is the unit right?'}`;
 }
 
 function readRecord(value: CellDatum, named: Named, kind: string): CellRecord | Refused {

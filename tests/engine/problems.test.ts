@@ -132,6 +132,15 @@ test('a column of another kind says so in each of its cells', async () => {
 });
 
 describe('doubts', () => {
+  test.each([
+    ['100 °C', '100 K', 'doubt'],
+    ['150 °C', '150 K', 'error'],
+  ])('says how a rise is typed where a cell holds a temperature of %s', async (temperature, rise, level) => {
+    const all = await told(createEngine(), sheetWith({ A1: temperature, A2: '=DRIVER.HOT_LOSS(A1)' }));
+    const said = level === 'error' ? all.message('A2') : all.state('A2')?.findings?.[0]?.message;
+    expect(said).toContain(`Is it a temperature? A rise is typed in kelvin: ${rise}.`);
+  });
+
   const driver = 'DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 Ω", "132 cm²", "5.5 mm")';
 
   test('of a formula tried out stand in its state and nowhere else', async () => {

@@ -6,6 +6,8 @@ import type { TableRecord } from '../../../functions/values/table.ts';
 import { agrees, input, references } from '../../references/read.ts';
 
 const ohms = { quantity: 'resistance' } as const;
+const farads = { quantity: 'capacitance' } as const;
+const plain = { quantity: 'ratio' } as const;
 const rows = (table: unknown): readonly (readonly number[])[] => (table as TableRecord).rows as never;
 const parallel = { wiring: 'parallel', series: 'E12', count: 5, part: 'resistor' } as const;
 
@@ -20,7 +22,7 @@ test('what stands in the table adds up, and is nearest first', () => {
       fc.constantFrom('resistor' as const, 'coil' as const, 'capacitor' as const),
       fc.constantFrom('E6' as const, 'E12' as const, 'E24' as const),
       (value, wiring, part, series) => {
-        const found = rows(standardPairs.compute({ value, wiring, part, series, count: 8 }, ohms));
+        const found = rows(standardPairs.compute({ value, wiring, part, series, count: 8 }, plain));
         const adds = (wiring === 'series') !== (part === 'capacitor');
         let before = 0;
         for (const [a, b, together, off] of found) {
@@ -33,6 +35,16 @@ test('what stands in the table adds up, and is nearest first', () => {
       },
     ),
   );
+});
+test('a value with its unit says itself what it is of', () => {
+  // 2.7 and 4.7 µF side by side are 7.4 µF; in a row they are 1.71 µF.
+  for (const part of ['resistor', 'capacitor'] as const) {
+    const [first] = rows(standardPairs.compute({ ...parallel, part, value: 7.4e-6 }, farads));
+    expect(first![0]! + first![1]!).toBeCloseTo(7.4e-6, 12);
+    expect(first![4]).toBe('2.7 µF and 4.7 µF');
+  }
+  const [series] = rows(standardPairs.compute({ ...parallel, wiring: 'series', part: 'capacitor', value: 7.4 }, ohms));
+  expect(series![0]! + series![1]!).toBeCloseTo(7.4, 9);
 });
 test('no pair is nearer: searched one by one through seven decades', () => {
   const all = [-3, -2, -1, 0, 1, 2, 3].flatMap((power) => preferred.E12.map((each) => each * 10 ** power));

@@ -133,6 +133,8 @@ describe('boxes of a family', () => {
     const result = call('VENTED.ALIGNED', { driver: woofer, family, ...more });
     expect(result).toBeInstanceOf(Problem);
     expect((result as Problem).parameter).toBe('family');
+    const [, other] = /take (\w+)/.exec((result as Problem).message.map(String).join('')) ?? [];
+    expect(call('VENTED.ALIGNED', { driver: woofer, family: other, ...more })).toMatchObject({ kind: 'box' });
   });
   test('any driver and family gives a box with air in it, or a problem', () => {
     const q = fc.double({ min: 0.01, max: 1e4, noNaN: true });

@@ -171,6 +171,7 @@ describe('samples', () => {
     const above = spreadOdds.compute({ sample, from: 71, to: undefined }, hertz) as number;
     expect(inside).toBeGreaterThan(0.2);
     expect(inside + below + above).toBeCloseTo(1, 9);
+    expect(spreadOdds.compute({ sample, from: 71, to: 68 }, hertz)).toBeInstanceOf(Problem);
     expect(spreadOdds.compute({ sample, from: 1, to: 2 }, { quantity: 'volume' })).toBeInstanceOf(Problem);
   });
 });
