@@ -21,6 +21,7 @@ export const boxesWitnesses: readonly Witness[] = [
   held(`VENTED.COIL_BOX(${woofer}, "QB3", "400 Hz", "1 mH", "0.3 ohm", 2, , 9, 1.2)`, 'leakageq', 9),
   held(`VENTED.COIL_BOX(${woofer}, "QB3", "400 Hz", "1 mH", "0.3 ohm", 2, , 9, 1.2)`, 'fill', 1.2),
   held(`BAFFLE.BOX(${woofer}, "0.4 ohm")`, 'fill', 1),
+  held(`BAFFLE.BOX(${woofer}, "0.4 ohm")`, 'seriesresistance', 0.4),
   held(`BOX.HIGH_PASS(CLOSED.BOX(${woofer}, "12 L", "0.4 ohm"), "30 Hz", 2)`, 'seriesresistance', 0.4),
   held(`RADIATOR.BOX(${woofer}, "20 L", "210 cm2", "120 g", "0.9 mm/N", "1.5 kg/s", 2)`, 'radiators', 2),
   {

@@ -92,6 +92,10 @@ describe('a window straight from two drivers', () => {
     expect(direct.ceilings.map(({ name }) => name)).toEqual(separate.ceilings.map(({ name }) => name));
     expect(direct.octaves).toBeCloseTo(separate.octaves, 9);
     expect(direct.stretchedOctaves).toBeCloseTo(separate.stretchedOctaves, 9);
+    for (const { floors, ceilings, low, high } of [direct, separate]) {
+      expect(floors).toContain(low);
+      expect(ceilings).toContain(high);
+    }
   });
 
   const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
