@@ -11,6 +11,18 @@ import { formatAddress } from '../formula/address.ts';
 const EMPTY: ShownCell = { kind: 'empty' };
 /** Far more than are ever in view. */
 const MOST_ROWS = 1000;
+/** Names of cells by row and column: those in view are asked for several times in each frame, by one model after another. */
+const addresses = new Map<number, string[]>();
+
+function addressOf(row: number, column: number): string {
+  let held = addresses.get(row);
+  if (!held) {
+    // Rows that were scrolled past are not kept for ever.
+    if (addresses.size >= MOST_ROWS) addresses.clear();
+    addresses.set(row, (held = []));
+  }
+  return (held[column] ??= formatAddress({ row, column }));
+}
 
 /** Shows one sheet of a workbook to the grid; before the engine has answered, the texts remembered from last time. */
 export class SheetModel implements GridModel {
@@ -19,7 +31,6 @@ export class SheetModel implements GridModel {
   readonly #remembered: ReadonlyMap<string, string>;
   #list: readonly Consequence[] | undefined;
   #before = new Map<string, string>();
-  readonly #addresses = new Map<number, string[]>();
 
   constructor(workbook: Workbook, sheet: Sheet, remembered: ReadonlyMap<string, string>) {
     this.workbook = workbook;
@@ -36,11 +47,11 @@ export class SheetModel implements GridModel {
   }
 
   cell(row: number, column: number): Cell | undefined {
-    return this.sheet.cells.get(this.#addressOf(row, column));
+    return this.sheet.cells.get(addressOf(row, column));
   }
 
   shown(row: number, column: number): ShownCell {
-    const address = this.#addressOf(row, column);
+    const address = addressOf(row, column);
     const shown = this.workbook.shown(this.sheet.id, address);
     if (shown) return shown;
     const text = this.#remembered.get(address) ?? this.sheet.cells.get(address)?.text;
@@ -55,11 +66,11 @@ export class SheetModel implements GridModel {
       const own = list.filter((each) => each.place.sheet === this.sheet.id && isWorthSaying(each));
       this.#before = new Map(own.map((each) => [each.place.cell, shownText(each.before)]));
     }
-    return this.#before.get(this.#addressOf(row, column));
+    return this.#before.get(addressOf(row, column));
   }
 
   finding(row: number, column: number): 'error' | 'doubt' | undefined {
-    const findings = this.workbook.state(this.sheet.id, this.#addressOf(row, column))?.findings;
+    const findings = this.workbook.state(this.sheet.id, addressOf(row, column))?.findings;
     if (!findings || findings.length === 0) return undefined;
     return findings.some(({ level }) => level === 'error') ? 'error' : 'doubt';
   }
@@ -69,20 +80,9 @@ export class SheetModel implements GridModel {
     const states: (CellState | undefined)[] = [];
     for (let row = heading + 1; row < this.rows && this.cell(row, 0)?.look !== 'section'; row++) {
       for (let column = 1; column < this.columns.length; column++)
-        states.push(this.workbook.state(this.sheet.id, this.#addressOf(row, column)));
+        states.push(this.workbook.state(this.sheet.id, addressOf(row, column)));
     }
     return countVerdicts(states);
-  }
-
-  /** The cells in view are asked about several times in each frame. */
-  #addressOf(row: number, column: number): string {
-    let held = this.#addresses.get(row);
-    if (!held) {
-      // Rows that were scrolled past are not kept for ever.
-      if (this.#addresses.size >= MOST_ROWS) this.#addresses.clear();
-      this.#addresses.set(row, (held = []));
-    }
-    return (held[column] ??= formatAddress({ row, column }));
   }
 }
 

@@ -27,6 +27,8 @@ const FIRST_RETRY = 1000;
 const LAST_RETRY = 30_000;
 /** The longest wait before a save: an accepted edit is stored within a second, the time of the save included. */
 const LONGEST_WAIT = 400;
+/** What follows from an edit is painted first. */
+const SHORTEST_WAIT = 50;
 const SHOWN_WAIT = 800;
 
 /** Saves every accepted edit, soon and in order, and keeps trying where it fails.
@@ -102,7 +104,7 @@ export class Autosave extends EventTarget {
   }
 
   readonly #changed = (): void => {
-    if (this.isDirty) this.#schedule(Math.min(LONGEST_WAIT, 4 * this.#lastDuration));
+    if (this.isDirty) this.#schedule(Math.min(LONGEST_WAIT, Math.max(SHORTEST_WAIT, 4 * this.#lastDuration)));
     else this.#scheduleShown();
   };
 

@@ -52,8 +52,7 @@ export class ConsequenceList extends LitElement {
       border-top: 1px solid var(--line);
     }
     li button {
-      display: grid;
-      grid-template-columns: minmax(36px, auto) minmax(0, 1fr) auto;
+      display: flex;
       gap: 10px;
       align-items: center;
       width: 100%;
@@ -75,22 +74,23 @@ export class ConsequenceList extends LitElement {
       outline-offset: 2px;
     }
     .address {
+      flex: none;
+      min-width: 36px;
       color: var(--ink3);
       font-size: 12.5px;
     }
     .label {
+      flex: 1;
+      min-width: 0;
       overflow-wrap: anywhere;
     }
     .cause .address,
     .cause .after {
       color: var(--accent);
     }
+    /* Words in a line: boxes side by side would take the browser twice as long to lay out. */
     .change {
-      display: flex;
-      flex-wrap: wrap;
-      align-items: center;
-      justify-content: flex-end;
-      gap: 0 6px;
+      flex: none;
       max-width: 190px;
       text-align: end;
     }
@@ -101,10 +101,8 @@ export class ConsequenceList extends LitElement {
     .after {
       font-weight: 600;
     }
-    .change > span {
-      display: inline-flex;
-      align-items: center;
-      gap: 5px;
+    .arrow {
+      margin-inline: 6px;
     }
     .good {
       color: var(--good);
@@ -116,8 +114,8 @@ export class ConsequenceList extends LitElement {
       color: var(--fail);
     }
     .icon {
-      display: block;
-      flex: none;
+      vertical-align: -3px;
+      margin-inline-end: 5px;
       width: 16px;
       height: 16px;
       fill: none;

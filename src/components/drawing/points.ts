@@ -1,4 +1,5 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
+import { flag, FLAG_HEIGHT } from '../plot/flag.ts';
 import { unitOf } from '../plot/unit.ts';
 import type { Point, PointsData } from './data.ts';
 import { frontOf } from './front.ts';
@@ -150,12 +151,12 @@ interface Flag {
 
 function flagOf(text: string, x: number, plane: Plane, { measure }: Room): Flag {
   const width = measure(text) + 12;
-  return { text, x, box: { x: x + width > plane.width ? x - width : x, y: 0, width, height: 17 } };
+  return { text, x, box: { x: x + width > plane.width ? x - width : x, y: 0, width, height: FLAG_HEIGHT } };
 }
 
 const needle = ({ text, x, box }: Flag, plane: Plane, { isSmall }: Room): SVGTemplateResult => svg`
   <path class="needle" d="M${x} 0V${plane.height}" />
-  ${isSmall ? nothing : svg`<rect class="flag" x=${box.x} y="0" width=${box.width} height="17" /><text class="flag-text" x=${box.x + 6} y="12.5">${text}</text>`}
+  ${isSmall ? nothing : flag(text, box)}
 `;
 
 /** The name of a line above or below one of its points, as near its end as no other line is in the way. */

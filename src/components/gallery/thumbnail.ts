@@ -5,7 +5,7 @@ import type { PlotData } from '../plot/data.ts';
 import { draw } from '../plot/drawing.ts';
 import { frameOf } from '../plot/frame.ts';
 import { newMemory } from '../plot/layout.ts';
-import { hatch, paper } from '../plot/picture.ts';
+import { edge, hatch, paper } from '../plot/picture.ts';
 import { rowsOf, type WindowPlotData } from '../plot/window-data.ts';
 
 /** Room for the numbers of the axes, which a small picture leaves out. */
@@ -24,7 +24,7 @@ export function curvesSmall(data: PlotData, { width, height }: Size): SVGTemplat
   const { frame, values, series, limits, marks } = draw(data, outer, newMemory());
   return svg`
     ${hatch}
-    ${paper(frame, values, [])}
+    ${paper(frame, values, [])}${edge(frame)}
     ${limits.map(
       ({ hatched, y }) => svg`
       ${hatched ? svg`<rect x=${hatched.x} y=${hatched.y} width=${hatched.width} height=${Math.max(0, hatched.height)} fill="url(#hatch)" />` : nothing}
@@ -51,7 +51,7 @@ export function windowSmall(data: WindowPlotData, { width, height }: Size): SVGT
   const [from, to] = octaves >= 0 ? [low.at, high.at] : [high.at, low.at];
   const inside = (hertz: number): number => Math.min(Math.max(frame.x(hertz), 0), frame.width);
   return svg`
-    ${paper(frame, [], [])}
+    ${paper(frame, [], [])}${edge(frame)}
     <rect class="band ${octaves >= 0 ? 'shared' : 'gap'}" x=${inside(from)} y="1"
       width=${Math.max(1, inside(to) - inside(from))} height=${frame.height - 2} />
     ${rows.map(({ side, limit }, index) => {

@@ -1,5 +1,6 @@
 import type { Line } from '../../document/types.ts';
 import type { PlotData } from './data.ts';
+import { FLAG_HEIGHT } from './flag.ts';
 import type { Frame } from './frame.ts';
 import type { Box } from './labels.ts';
 import type { Measures } from './layout.ts';
@@ -14,8 +15,6 @@ export interface DrawnMark {
   /** Heights at which the needle meets the curves. */
   readonly dots: readonly { readonly y: number; readonly line: Line }[];
 }
-
-const FLAG_HEIGHT = 17;
 
 /** Needles with flags at the top, a flag on the side where it fits and in a row of its own where two would overlap. */
 export function layMarks(data: PlotData, frame: Frame, unit: AxisUnit, measures: Measures): DrawnMark[] {

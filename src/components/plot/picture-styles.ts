@@ -65,7 +65,7 @@ export const pictureStyles = css`
   .hatch-line {
     stroke: var(--fail);
     stroke-width: 1;
-    opacity: 0.34;
+    stroke-opacity: 0.34;
   }
   .name,
   .reading,
@@ -145,7 +145,7 @@ export const pictureStyles = css`
     }
     .major {
       stroke: GrayText;
-      opacity: 0.4;
+      stroke-opacity: 0.4;
     }
     .limit,
     .hatch-line {

@@ -2,6 +2,7 @@ import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Drawing, DrawnSeries } from './drawing.ts';
+import { flag } from './flag.ts';
 import type { DrawnLimit } from './limits.ts';
 import type { DrawnMark } from './marks.ts';
 import type { DrawnRing } from './rings.ts';
@@ -24,15 +25,21 @@ export function picture(drawing: Drawing, crosshair: number | undefined): SVGTem
           (series) => svg`<path class="curve ${series.line}" d=${series.path} />`,
         )}
       </svg>
+      ${edge(frame)}
       ${crosshair === undefined ? nothing : svg`<path class="hair" d="M${frame.x(crosshair)} 0V${frame.height}" />`}
       ${drawing.marks.map((mark) => needle(mark, frame))}
       ${drawing.rings.map(ring)}
       ${drawing.series.map(name)}
       ${drawing.limits.map(limitName)}
-      ${drawing.marks.map(flag)}
+      ${drawing.marks.map((mark) => flag(mark.text, mark.flag))}
     </g>
   `;
 }
+
+/** The frame round the paper, over the curves. It also holds together what is drawn after them: the browser arranges the
+ *  layers of the whole page anew wherever the bounds of such a group change. */
+export const edge = ({ width, height }: Frame): SVGTemplateResult =>
+  svg`<rect class="edge" x="0.5" y="0.5" width=${width - 1} height=${height} />`;
 
 /** Ruled at 45 degrees: the forbidden side of a limit, also in print and without colour. */
 export const hatch = svg`
@@ -63,7 +70,6 @@ function ruled(frame: Frame, values: readonly Tick[], frequencies: readonly Tick
       .map(upright)
       .join('')} />
     <path class="major" d=${lines.filter(isDecade).map(upright).join('') + across} />
-    <rect class="edge" x="0.5" y="0.5" width=${frame.width - 1} height=${frame.height} />
     ${frequencies.map(({ value, text }) => svg`<text x=${frame.x(value)} y=${frame.height + 15} text-anchor="middle">${text}</text>`)}
     ${values.map(({ value, text }) => svg`<text x="-6" y=${frame.y(value) + 4} text-anchor="end">${text}</text>`)}
   `;
@@ -85,11 +91,6 @@ const name = ({ label, line, place }: DrawnSeries): SVGTemplateResult | typeof n
 const needle = ({ x, dots }: DrawnMark, frame: Frame): SVGTemplateResult => svg`
   <path class="needle" d="M${x} 0V${frame.height}" />
   ${dots.map(({ y, line }) => svg`<circle class="dot ${line}" cx=${x} cy=${y} r="3.5" />`)}
-`;
-
-const flag = ({ text, flag: box }: DrawnMark): SVGTemplateResult => svg`
-  <rect class="flag" x=${box.x} y=${box.y} width=${box.width} height=${box.height} />
-  <text class="flag-text" x=${box.x + 6} y=${box.y + 12.5}>${text}</text>
 `;
 
 function ring({ x, y, value, at, broken, place }: DrawnRing): SVGTemplateResult {

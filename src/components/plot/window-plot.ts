@@ -3,11 +3,12 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { compared } from './compared.ts';
 import { standaloneSvg } from './export.ts';
 import { Faces } from './faces.ts';
+import { flag, FLAG_HEIGHT } from './flag.ts';
 import { frameOf, type Frame } from './frame.ts';
 import { familyOf, textWidth } from './measure-text.ts';
 import { whenDiffering } from './same-data.ts';
 import { pictureStyles } from './picture-styles.ts';
-import { hatch, paper } from './picture.ts';
+import { edge, hatch, paper } from './picture.ts';
 import { plotStyles } from './styles.ts';
 import { valuesButton } from './values-button.ts';
 import { Width } from './width.ts';
@@ -89,7 +90,7 @@ export class WindowPlot extends LitElement {
               ${this.#band(data, frame)} ${rows.map((row, index) => this.#bar(row, HEAD + index * ROW, frame))}
               ${data.marks.map(({ frequency }) => svg`<path class="needle" d="M${frame.x(frequency)} 0V${frame.height}" />`)}
             </svg>
-            ${rows.map((row, index) => this.#name(row, HEAD + index * ROW, frame, data))}
+            ${edge(frame)} ${rows.map((row, index) => this.#name(row, HEAD + index * ROW, frame, data))}
             ${data.marks.map((mark) => this.#flag(spellFrequency(mark.frequency, data.system), frame.x(mark.frequency), frame))}
             ${this.crosshair === undefined ? nothing : svg`<path class="hair" d="M${frame.x(this.crosshair)} 0V${frame.height}" />`}
           </g>
@@ -185,10 +186,7 @@ export class WindowPlot extends LitElement {
   #flag(text: string, x: number, frame: Frame): SVGTemplateResult {
     const width = textWidth(text, `600 11px ${familyOf(this)}`) + 12;
     const left = x + width > frame.width ? x - width : x;
-    return svg`
-      <rect class="flag" x=${left} y="0" width=${width} height="17" />
-      <text class="flag-text" x=${left + 6} y="12.5">${text}</text>
-    `;
+    return flag(text, { x: left, y: 0, width, height: FLAG_HEIGHT });
   }
 
   #table(data: WindowPlotData): TemplateResult {

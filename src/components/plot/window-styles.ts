@@ -22,10 +22,10 @@ export const windowStyles = css`
   }
   .bar {
     fill: currentColor;
-    opacity: 0.3;
+    fill-opacity: 0.3;
   }
   .bar.loose {
-    opacity: 0.12;
+    fill-opacity: 0.12;
   }
   .end-line {
     stroke: currentColor;
@@ -42,7 +42,7 @@ export const windowStyles = css`
   }
   .hatch-line {
     stroke: var(--ink3);
-    opacity: 0.3;
+    stroke-opacity: 0.3;
   }
   .band {
     fill: var(--good-bg);

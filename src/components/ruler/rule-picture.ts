@@ -39,10 +39,11 @@ export function rulePicture(parts: RuleParts): SVGTemplateResult | typeof nothin
         ${windows(parts, at, pixels)}
         ${guard([scale.from, scale.to, pixels, symbol], () => ruled(parts, at, pixels))}
         ${before === undefined ? nothing : svg`<path class="before" d="M${at(before)} ${LINE}v-19" />`}
-        <g class="pointer" transform="translate(${at(now)} 0)">
-          <path class="stem" d="M0 20V${LINE + 1}" />
-          <path class="needle" d="M-6.5 16.5a1.5 1.5 0 0 1 1.5-1.5h10a1.5 1.5 0 0 1 1.5 1.5v6L0 29L-6.5 22.5z" />
-        </g>
+        <path class="stem" d="M${at(now)} 20V${LINE + 1}" />
+        <path
+          class="needle"
+          d="M${at(now) - 6.5} 16.5a1.5 1.5 0 0 1 1.5-1.5h10a1.5 1.5 0 0 1 1.5 1.5v6l-6.5 6.5l-6.5 -6.5z"
+        />
       </g>
     </svg>
   `;

@@ -169,17 +169,6 @@ export const rulerStyles = css`
     stroke: var(--accent);
     stroke-width: 2.5;
   }
-  .pointer {
-    transition: transform 80ms linear;
-  }
-  .held .pointer {
-    transition: none;
-  }
-  @media (prefers-reduced-motion: reduce) {
-    .pointer {
-      transition: none;
-    }
-  }
   @media (pointer: coarse) {
     .hints {
       display: none;

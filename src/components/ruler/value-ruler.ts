@@ -57,8 +57,8 @@ export class ValueRuler extends LitElement {
   /** A step in SI; about a two-hundredth of the rule where absent. */
   @property({ attribute: false }) step: number | undefined;
 
-  @state() private held = false;
   @state() private live: number | undefined;
+  @state() private held = false;
 
   #scrub = this.#newScrub('');
   #digits: Digits = digitsOf('ratio', '', 0, 'metric');
@@ -105,7 +105,7 @@ export class ValueRuler extends LitElement {
     const was = moved ? this.#number(before) : undefined;
     const amount = (times: number): string => [this.#number(step * times), symbol].join(' ').trim();
     return html`
-      <div class="dial ${this.held ? 'held' : ''}">
+      <div class="dial">
         <div class="paper"></div>
         <div class="readout">
           <div class="name"><b>${this.address}</b><span>${this.name}</span></div>
