@@ -1,15 +1,23 @@
 /** Everything that the page needs only once it stands: fetched in one go after the first paint. */
 import '../components/formula-editor/formula-editor.ts';
 import '../components/ruler/value-ruler.ts';
+import { fitRows } from '../components/grid/fit-rows.ts';
+import { keepLabels } from '../components/grid/label-strip.ts';
+import type { SheetGrid } from '../components/grid/sheet-grid.ts';
 import { actions } from './actions.ts';
 import { learnPasting } from './grid-acts.ts';
 import { opensAsSheet } from './pasted-sheet.ts';
 import './plot-dock.ts';
 import { learnActions } from './run-action.ts';
-export { fitRows } from '../components/grid/fit-rows.ts';
 export { runGridMenu } from './grid-menu-acts.ts';
 export { openPage } from './open-pages.ts';
 export { beginPage } from './begin-page.ts';
+
+/** What a grid gets once it stands: rows as high as their words need, and labels that stay beside its numbers. */
+export function fitGrid(grid: SheetGrid): void {
+  fitRows(grid);
+  keepLabels(grid);
+}
 
 learnActions(actions);
 learnPasting(opensAsSheet);

@@ -18,7 +18,7 @@ export const gridView = (
   <sheet-grid
     .model=${model}
     .selection=${app.selection}
-    .fit=${rest?.fitRows}
+    .fit=${rest?.fitGrid}
     label=${sheet.name}
     .of=${`${app.workbook?.document.id ?? ''}/${sheet.id}`}
     @selection-change=${(event: CustomEvent<Selection>) => app.select(event.detail)}

@@ -10,9 +10,12 @@ export function reveal(scroller: HTMLElement, geometry: Geometry, { row, column 
   const width = scroller.clientWidth - HEAD_WIDTH;
   // What stands in the cell: a column that reaches past the border of the view is no reason to push the labels out of it.
   const right = left + geometry.seenWidth(column, width);
+  // Clear of the labels as well, where both have room.
+  const labels = Number.parseFloat(scroller.style.scrollPaddingLeft) || 0;
+  const clear = column > 0 && right - left <= width - labels ? left - labels : left;
   if (top < scroller.scrollTop) scroller.scrollTop = top;
   else if (bottom > scroller.scrollTop + height) scroller.scrollTop = bottom - height;
-  if (left < scroller.scrollLeft) scroller.scrollLeft = left;
+  if (clear < scroller.scrollLeft) scroller.scrollLeft = clear;
   else if (right > scroller.scrollLeft + width) scroller.scrollLeft = Math.min(left, right - width);
 }
 
