@@ -1,4 +1,5 @@
 import { QuestionError } from '../analysis/subject/place-error.ts';
+import { unitOf } from '../analysis/subject/unit-of.ts';
 import type { Bound, Objective } from '../analysis/optimise/types.ts';
 import { typedValue, typedValues } from '../analysis/subject/typed-value.ts';
 import type { CheapestQuestion, CombineQuestion, OptimiseQuestion } from '../analysis/types.ts';
@@ -6,7 +7,7 @@ import type { LimitWish, Varied } from '../components/ask/data.ts';
 import type { DriverEntry } from '../document/shelf/entry.ts';
 import { placeOf } from '../engine/cell-index.ts';
 import { rangeOf, targetOf, whole, type Asking } from './ask-question.ts';
-import { inputOf, resultOf, unitOf } from './ask-wish.ts';
+import { inputOf, resultOf } from './ask-wish.ts';
 
 export function bestQuestion(asking: Asking): OptimiseQuestion {
   const { document, wish } = asking;

@@ -1,4 +1,5 @@
 import { QuestionError } from '../analysis/subject/place-error.ts';
+import { unitOf } from '../analysis/subject/unit-of.ts';
 import { EVERY } from '../analysis/seek/types.ts';
 import type { Input, Result, Span, Subject } from '../analysis/subject/types.ts';
 import { typedValue } from '../analysis/subject/typed-value.ts';
@@ -14,7 +15,7 @@ import type { Moved, SpreadWish, Wish } from '../components/ask/data.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { placeOf } from '../engine/cell-index.ts';
 import type { Place } from '../engine/types.ts';
-import { inputOf, resultOf, unitOf } from './ask-wish.ts';
+import { inputOf, resultOf } from './ask-wish.ts';
 
 /** Everything a question is made of. */
 export interface Asking {

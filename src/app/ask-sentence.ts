@@ -1,4 +1,5 @@
 import { QuestionError } from '../analysis/subject/place-error.ts';
+import { unitOf } from '../analysis/subject/unit-of.ts';
 import { EVERY, type SeekQuestion } from '../analysis/seek/types.ts';
 import { settingText } from '../analysis/subject/setting-text.ts';
 import type { SetInput, Subject } from '../analysis/subject/types.ts';
@@ -7,7 +8,7 @@ import type { Wish } from '../components/ask/data.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { keyOf } from '../engine/cell-index.ts';
 import { setWords } from './ask-found.ts';
-import { inputOf, movedOf, resultOf, unitOf, variedOf } from './ask-wish.ts';
+import { inputOf, movedOf, resultOf, variedOf } from './ask-wish.ts';
 
 /** What a sentence puts into the form. */
 export interface ReadWish {

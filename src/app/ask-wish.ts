@@ -1,6 +1,7 @@
 import { EVERY } from '../analysis/seek/types.ts';
 import { settingText } from '../analysis/subject/setting-text.ts';
 import type { Input, Result, Subject } from '../analysis/subject/types.ts';
+import { unitOf } from '../analysis/subject/unit-of.ts';
 import {
   variedIn,
   type CellChoice,
@@ -15,16 +16,11 @@ import { namedDrivers } from '../document/take-over/drivers.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { keyOf } from '../engine/cell-index.ts';
 import type { Place } from '../engine/types.ts';
-import { defaultUnit } from '../units/defaults.ts';
 
 export const inputOf = ({ inputs }: Subject, id: string): Input | undefined =>
   inputs.find((each) => keyOf(each) === id);
 export const resultOf = ({ results }: Subject, id: string): Result | undefined =>
   results.find((each) => keyOf(each) === id);
-
-/** The unit in which a target of a result is typed where it names none. */
-export const unitOf = ({ quantity, unit }: Pick<Result, 'quantity' | 'unit'>, { system }: OctavoDocument): string =>
-  unit ?? (quantity ? defaultUnit(quantity, system) : '');
 
 /** An input with its plausible ends as they would be typed. */
 export const movedOf = (input: Input | undefined): Moved =>

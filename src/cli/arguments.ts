@@ -22,7 +22,12 @@ export const usage = `Calculates with the sheets of Octavo, without a browser.
   calc --shelf FILE                  lists the drivers of a shelf; without a file, the invented ones
        --find 'Fs < 900, Sd > 100 cm2'  only those that are like this
 
-  --json prints one JSON object, numbers in SI units. --set and --get may be given several times.`;
+  --json prints JSON, numbers in SI units: for each cell value, unit, text and kind, for a problem its message.
+  --set and --get may be given several times. What cannot be read or calculated ends with status 1 and the reason on
+  standard error; a cell of a sheet that holds a problem is printed like any other.`;
+
+/** Options without a value. */
+const alone: ReadonlySet<string> = new Set(['--json', '--functions', '--help']);
 
 /** Reads the arguments; gives what is wrong with them as an error whose message is for the reader. */
 export function readArguments(given: readonly string[]): Request | { readonly wrong: string } {
@@ -35,6 +40,7 @@ export function readArguments(given: readonly string[]): Request | { readonly wr
   let find: string | undefined;
   for (let index = 0; index < given.length; index++) {
     const [option, inline] = splitOption(given[index] ?? '');
+    if (inline !== undefined && alone.has(option)) return { wrong: `${option} takes no value, but got "${inline}".` };
     const value = (): string | undefined => inline ?? given[++index];
     if (option === '--help' || option === '-h') return { kind: 'help' };
     if (option === '--json') json = true;
@@ -53,7 +59,7 @@ export function readArguments(given: readonly string[]): Request | { readonly wr
       const cell = value()?.trim();
       if (!cell) return { wrong: '--get wants the cell to print, as in --get HandOver or --get Sheet!B4.' };
       get.push(cell);
-    } else if (option.startsWith('--')) {
+    } else if (option.startsWith('-')) {
       return {
         wrong: `There is no option ${option}; known are --set, --get, --shelf, --find, --json, --functions and --help.`,
       };
@@ -73,7 +79,7 @@ export function readArguments(given: readonly string[]): Request | { readonly wr
       : { wrong: '--functions takes nothing beside it but --json.' };
   }
   if (second !== undefined) return { wrong: `One file or formula is wanted, but "${second}" was given too.` };
-  if (first === undefined) return { wrong: `A formula or a file is wanted.\n\n${usage}` };
+  if (first === undefined || first.trim() === '') return { wrong: `A formula or a file is wanted.\n\n${usage}` };
   if (!first.startsWith('=')) return { kind: 'document', file: first, set, get, json };
   return set.length + get.length === 0
     ? { kind: 'formula', formula: first, json }

@@ -61,6 +61,8 @@ const bare = new Set(['good', 'clear', 'works', 'json']);
 export function readAsking([file, second, ...rest]: readonly string[]):
   Asking | { readonly wrong: string } | undefined {
   const word = questionWords.find((each) => each === second);
+  if (questionWords.some((each) => each === file))
+    return { wrong: `The file comes before the question: calc FILE ${file} …; --help shows how it is written.` };
   if (file === undefined || !word) return undefined;
   const flags = new Map<string, string[]>();
   for (let index = 0; index < rest.length; index++) {

@@ -1,7 +1,12 @@
+import { createAnalyst } from '../analysis/analyst.ts';
 import { QuestionError } from '../analysis/subject/place-error.ts';
+import { subjectOf } from '../analysis/subject/subject.ts';
+import { typedValue } from '../analysis/subject/typed-value.ts';
+import type { Subject } from '../analysis/subject/types.ts';
+import { unitOf } from '../analysis/subject/unit-of.ts';
 import type { OctavoDocument } from '../document/types.ts';
+import { keyOf } from '../engine/cell-index.ts';
 import type { Place } from '../engine/types.ts';
-import { parseQuantity } from '../units/parse.ts';
 import type { Asking } from './ask-arguments.ts';
 import { findCells } from './find-cell.ts';
 
@@ -24,10 +29,9 @@ export function namedPart(text: string, flag: string, example: string): readonly
 }
 
 /** `5 L..20 L`: two ends. */
-export function endsOf(text: string, flag: string): readonly [number, number] {
-  const parts = text.split('..');
-  const [from, to] = parts.map((part) => parseQuantity(part.trim())?.value);
-  if (from === undefined || to === undefined || parts.length !== 2)
+export function endsOf(text: string, flag: string): readonly [from: string, to: string] {
+  const [from, to, ...more] = text.split('..').map((part) => part.trim());
+  if (!from || !to || more.length > 0)
     throw new QuestionError(`--${flag}: “${text}” are no two ends, as in '5 L..20 L'.`);
   return [from, to];
 }
@@ -36,6 +40,7 @@ export function endsOf(text: string, flag: string): readonly [number, number] {
 export class Flags {
   readonly #document: OctavoDocument;
   readonly #asking: Asking;
+  #subject: Promise<Subject> | undefined;
 
   constructor(document: OctavoDocument, asking: Asking) {
     this.#document = document;
@@ -58,13 +63,21 @@ export class Flags {
   }
 
   number(flag: string, absent: number): number {
-    return this.has(flag) ? this.quantity(flag) : absent;
+    const written = this.text(flag, String(absent));
+    const number = written.trim() === '' ? Number.NaN : Number(written);
+    if (Number.isFinite(number)) return number;
+    throw new QuestionError(`--${flag} wants a number, as in --${flag} ${absent}, but got “${written}”.`);
   }
 
-  quantity(flag: string): number {
-    const read = parseQuantity(this.text(flag));
-    if (!read) throw new QuestionError(`--${flag}: “${this.text(flag)}” is no quantity; type a number with its unit.`);
-    return read.value;
+  /** A quantity as it is typed for a cell: of its kind, a number alone in its unit. */
+  async typedFor(place: Place, text: string): Promise<number> {
+    const isAt = (each: Place): boolean => keyOf(each) === keyOf(place);
+    const input = subjectOf(this.#document, () => undefined).inputs.find(isAt);
+    if (input) return typedValue(text, input);
+    this.#subject ??= createAnalyst().subject(this.#document);
+    const result = (await this.#subject).results.find(isAt);
+    const unit = result ? unitOf(result, this.#document) : '';
+    return typedValue(text, { label: place.cell, ...result, unit });
   }
 
   /** One of some words; the first where none was given. */

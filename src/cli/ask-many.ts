@@ -10,7 +10,7 @@ import type { DriverEntry } from '../document/shelf/entry.ts';
 import { namedDrivers } from '../document/take-over/drivers.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { keyOf } from '../engine/cell-index.ts';
-import { parseQuantity } from '../units/parse.ts';
+import type { Place } from '../engine/types.ts';
 import { seriesNames } from '../../functions/electrical/preferred.ts';
 import type { QuestionWord } from './ask-arguments.ts';
 import { cellAt, endsOf, namedPart, type Flags } from './ask-flags.ts';
@@ -30,8 +30,8 @@ export async function askMany(
     case 'map':
       return analyst.map({
         document,
-        across: spanOf(document, flags.text('across'), 'across'),
-        up: spanOf(document, flags.text('up'), 'up'),
+        across: await spanOf(document, flags, 'across'),
+        up: await spanOf(document, flags, 'up'),
         result: flags.cell('result'),
         ...(flags.has('verdict') && { verdicts: flags.cells('verdict') }),
       });
@@ -40,12 +40,11 @@ export async function askMany(
     case 'best':
       return analyst.optimise({
         document,
-        inputs: flags.all('vary').map((text) => {
-          const [name, ends] = text.includes('=') ? namedPart(text, 'vary', SPAN) : [text, undefined];
-          return { ...cellAt(document, name), ...(ends !== undefined && { range: endsOf(ends, 'vary') }) };
+        inputs: await Promise.all(flags.all('vary').map((text) => boundedOf(document, flags, text))),
+        objective: await objectiveOf(document, flags),
+        ...(flags.has('limit') && {
+          limits: await Promise.all(flags.all('limit').map((text) => limitOf(document, flags, text))),
         }),
-        objective: objectiveOf(document, flags),
-        ...(flags.has('limit') && { limits: flags.all('limit').map((text) => limitOf(document, text)) }),
         ...(flags.has('good') ? { keep: 'good' as const } : flags.has('clear') ? { keep: 'clear' as const } : {}),
       });
     case 'cheapest':
@@ -58,11 +57,26 @@ export async function askMany(
 const SPAN = "NAME=FROM..TO, as in 'Volume=5 L..20 L'";
 
 /** `Volume=5 L..20 L/30`. */
-function spanOf(document: OctavoDocument, text: string, flag: string): Span {
-  const [name, range] = namedPart(text, flag, "NAME=FROM..TO/STEPS, as in 'Volume=5 L..20 L/30'");
+async function spanOf(document: OctavoDocument, flags: Flags, flag: string): Promise<Span> {
+  const [name, range] = namedPart(flags.text(flag), flag, "NAME=FROM..TO/STEPS, as in 'Volume=5 L..20 L/30'");
   const [, ends = '', steps = '20'] = /^(.*?)(?:\/\s*(\d+))?$/s.exec(range) ?? [];
-  const [from, to] = endsOf(ends, flag);
-  return { ...cellAt(document, name), from, to, steps: Number(steps), spacing: 'linear' };
+  const place = cellAt(document, name);
+  const [from, to] = await typedEnds(flags, place, ends, flag);
+  return { ...place, from, to, steps: Number(steps), spacing: 'linear' };
+}
+
+/** `Volume=5 L..20 L`, or `Volume` alone for its plausible range. */
+async function boundedOf(document: OctavoDocument, flags: Flags, text: string): Promise<Place & { range?: Ends }> {
+  const [name, ends] = text.includes('=') ? namedPart(text, 'vary', SPAN) : [text, undefined];
+  const place = cellAt(document, name);
+  return ends === undefined ? place : { ...place, range: await typedEnds(flags, place, ends, 'vary') };
+}
+
+type Ends = readonly [from: number, to: number];
+
+async function typedEnds(flags: Flags, place: Place, text: string, flag: string): Promise<Ends> {
+  const [from, to] = endsOf(text, flag);
+  return [await flags.typedFor(place, from), await flags.typedFor(place, to)];
 }
 
 /** `Volume=8 L,10 L`. */
@@ -91,14 +105,21 @@ function combineQuestion(document: OctavoDocument, flags: Flags) {
   };
 }
 
-function objectiveOf(document: OctavoDocument, flags: Flags): Objective {
+async function objectiveOf(document: OctavoDocument, flags: Flags): Promise<Objective> {
   if (flags.has('flat')) {
+    const band = { label: '--band', quantity: 'frequency', unit: 'Hz' } as const;
     const [from, to] = endsOf(flags.text('band'), 'band');
-    return { kind: 'flattest', result: flags.cell('flat'), from, to };
+    return {
+      kind: 'flattest',
+      result: flags.cell('flat'),
+      from: typedValue(from, band),
+      to: typedValue(to, band),
+    };
   }
   if (flags.has('nearest')) {
     const [name, target] = namedPart(flags.text('nearest'), 'nearest', "NAME=VALUE, as in 'Qtc=0.707'");
-    return { kind: 'nearest', result: cellAt(document, name), target: typedValue(target, { label: name, unit: '' }) };
+    const result = cellAt(document, name);
+    return { kind: 'nearest', result, target: await flags.typedFor(result, target) };
   }
   return flags.has('most')
     ? { kind: 'most', result: flags.cell('most') }
@@ -106,12 +127,12 @@ function objectiveOf(document: OctavoDocument, flags: Flags): Objective {
 }
 
 /** `Fall3<=50 Hz`. */
-function limitOf(document: OctavoDocument, text: string): Bound {
-  const [, name = '', sign, written = ''] = /^(.+?)\s*([<>])=?\s*(.+)$/.exec(text) ?? [];
-  const value = parseQuantity(written)?.value;
-  if (sign === undefined || value === undefined)
+async function limitOf(document: OctavoDocument, flags: Flags, text: string): Promise<Bound> {
+  const [, name = '', sign, written = ''] = /^([^<>]+?)\s*([<>])=?\s*([^<>]+)$/.exec(text) ?? [];
+  if (sign === undefined)
     throw new QuestionError(`--limit wants NAME<=Q or NAME>=Q, as in 'Fall3<=50 Hz', but got “${text}”.`);
-  return { ...cellAt(document, name), at: sign === '<' ? 'most' : 'least', value };
+  const place = cellAt(document, name);
+  return { ...place, at: sign === '<' ? 'most' : 'least', value: await flags.typedFor(place, written) };
 }
 
 /** All drivers of the document may be changed where none is named. */

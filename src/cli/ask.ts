@@ -16,20 +16,17 @@ const analyst = createAnalyst();
 export async function ask(document: OctavoDocument, asking: Asking, shelf: readonly DriverEntry[]): Promise<unknown> {
   const flags = new Flags(document, asking);
   switch (asking.word) {
-    case 'sweep':
-      return plain(
-        await analyst.sweep({
-          document,
-          input: {
-            ...flags.cell('input'),
-            from: flags.quantity('from'),
-            to: flags.quantity('to'),
-            steps: flags.number('steps', 20),
-            spacing: flags.text('spacing', 'linear') === 'logarithmic' ? 'logarithmic' : 'linear',
-          },
-          results: flags.cells('result'),
-        }),
-      );
+    case 'sweep': {
+      const at = flags.cell('input');
+      const input = {
+        ...at,
+        from: await flags.typedFor(at, flags.text('from')),
+        to: await flags.typedFor(at, flags.text('to')),
+        steps: flags.number('steps', 20),
+        spacing: flags.choice('spacing', ['linear', 'logarithmic']),
+      };
+      return plain(await analyst.sweep({ document, input, results: flags.cells('result') }));
+    }
     case 'seek':
       return plain(await sought(document, flags, shelf));
     case 'scatter':
@@ -55,7 +52,7 @@ export async function ask(document: OctavoDocument, asking: Asking, shelf: reado
 
 /** What a sentence asks may be another question than for one value. */
 async function sought(document: OctavoDocument, flags: Flags, shelf: readonly DriverEntry[]): Promise<unknown> {
-  if (!flags.has('ask')) return analyst.seek(seekQuestion(document, flags));
+  if (!flags.has('ask')) return analyst.seek(await seekQuestion(document, flags));
   const read = await analyst.read(document, flags.text('ask'));
   if ('wrong' in read) throw new QuestionError([read.wrong, ...read.suggestions.map((each) => `  ${each}`)].join('\n'));
   switch (read.kind) {
@@ -75,12 +72,13 @@ async function sought(document: OctavoDocument, flags: Flags, shelf: readonly Dr
   }
 }
 
-function seekQuestion(document: OctavoDocument, flags: Flags): SeekQuestion {
+async function seekQuestion(document: OctavoDocument, flags: Flags): Promise<SeekQuestion> {
+  const [input, result] = [flags.cell('input'), flags.cell('result')];
   const isJudged = flags.has('good') || flags.has('clear');
   const target: SeekQuestion['target'] = isJudged
     ? { kind: 'good', orCaution: flags.has('clear') }
-    : { kind: 'number', value: flags.quantity('target') };
-  return { document, input: flags.cell('input'), result: flags.cell('result'), target };
+    : { kind: 'number', value: await flags.typedFor(result, flags.text('target')) };
+  return { document, input, result, target };
 }
 
 const causes: readonly CauseName[] = ['cms', 'bl', 'mms', 're'];

@@ -5,13 +5,16 @@ import { templates } from '../../templates/index.ts';
 import { createEngine } from '../engine/direct.ts';
 import { run } from './run.ts';
 
-/** Nothing where there is no such file; any other failure is told as it is. */
+/** Nothing where there is no such file. */
 async function read(path: string): Promise<string | undefined> {
   try {
     return await readFile(path, 'utf8');
   } catch (error) {
-    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return undefined;
-    throw error;
+    const code = error instanceof Error && 'code' in error ? error.code : undefined;
+    if (code === 'ENOENT' || code === 'ENOTDIR') return undefined;
+    throw new Error(`"${path}" ${code === 'EISDIR' ? 'is a folder: name a file in it' : 'cannot be read'}.`, {
+      cause: error,
+    });
   }
 }
 

@@ -7,6 +7,7 @@ import type { DriverEntry } from '../document/shelf/entry.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { Workbook } from '../document/workbook.ts';
 import type { SheetEngine } from '../engine/types.ts';
+import { referencesIn } from '../formula/references-in.ts';
 import { decodeDocument } from '../exchange/decode.ts';
 import { readFile } from '../exchange/file.ts';
 import { decodeShelf, readShelf } from '../exchange/shelf-file.ts';
@@ -113,7 +114,11 @@ async function calculate(
 ): Promise<string | undefined> {
   const document = newDocument('Command line');
   return withWorkbook(document, around, async (workbook) => {
-    const state = await workbook.evaluate(document.sheets[0]?.id ?? '', formula);
+    const sheet = document.sheets[0]?.id ?? '';
+    const [cell] = referencesIn(formula, workbook.scope(sheet));
+    if (cell)
+      return `${formula.slice(cell.from, cell.to)} is a cell, but a formula alone stands in no sheet: write a value in its place, or ask a sheet: calc FILE --set 'B4=…' --get NAME.`;
+    const state = await workbook.evaluate(sheet, formula);
     const shown = showCell(state, { text: formula }, document);
     if (asJson) around.out(json(describeCell(state, shown, document.system)));
     if (state.value.kind === 'problem') return state.value.message;
@@ -131,7 +136,7 @@ async function work(
   if (isRefusal(opened)) return opened.refused;
   return withWorkbook(opened, around, async (workbook) => {
     for (const { cell, text } of request.set) {
-      const wrong = await set(workbook, cell, text);
+      const wrong = await set(workbook, cell, text, around);
       if (wrong !== undefined) return wrong;
     }
     const asked = request.get.length > 0 ? request.get : allNames(opened);
@@ -155,15 +160,22 @@ async function open(file: string, { read, templates }: Surroundings): Promise<Oc
   return { refused: `There is no file "${file}", and no template of that name; templates are ${known}.` };
 }
 
-async function set(workbook: Workbook, written: string, text: string): Promise<string | undefined> {
+async function set(
+  workbook: Workbook,
+  written: string,
+  text: string,
+  { error }: Surroundings,
+): Promise<string | undefined> {
   const found = findCells(workbook.document, written);
   if ('wrong' in found) return found.wrong;
   const { sheet, cells } = found;
   if (cells.includes(':')) return `"${written}" is the range ${cells}; --set writes one cell.`;
   const refusal = await workbook.do({ kind: 'write', sheet: sheet.id, texts: new Map([[cells, text]]) });
   if (refusal) return refusal.refused;
-  const state = workbook.state(sheet.id, cells);
-  return state?.value.kind === 'problem' ? `${written}: ${state.value.message}` : undefined;
+  const { value, findings = [] } = workbook.state(sheet.id, cells) ?? {};
+  if (value?.kind === 'problem') return `${written}: ${value.message}`;
+  for (const { message } of findings) error(`Doubtful, ${written}: ${message}`);
+  return undefined;
 }
 
 /** Names of the first sheet as they are, of the others with their sheet. */

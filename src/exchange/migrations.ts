@@ -29,7 +29,7 @@ export function migrate(
     return {
       refused:
         `This document was written by a newer Octavo (file version ${version}; this one reads up to ${newest}). ` +
-        'Reload the page to get the newest Octavo, then open it again.',
+        'Get the newest Octavo (in the browser, reload the page), then open it again.',
     };
   }
   return { content: steps.slice(version - 1).reduce((held, step) => step(held), content) };

@@ -40,7 +40,7 @@ export function decodeShelf(value: unknown): readonly DriverEntry[] | Refusal {
     return {
       refused:
         `This shelf was written by a newer Octavo (file version ${version}; this one reads up to ${VERSION}). ` +
-        'Reload the page to get the newest Octavo, then read it again.',
+        'Get the newest Octavo (in the browser, reload the page), then read it again.',
     };
   }
   const reader = new Reader(value);

@@ -66,17 +66,8 @@ test('a sweep, a scatter and what drives a result come as JSON', async () => {
 });
 
 test('a map, every combination and the best within bounds come as JSON', async () => {
-  const map = await outcome(
-    box,
-    'map',
-    '--across',
-    'Volume=5 L..20 L/3',
-    '--up',
-    'B5=30 Hz..50 Hz/2',
-    '--result',
-    'Qtc',
-  );
-  expect(JSON.parse(map.out)).toMatchObject({ acrossValues: [0.005, 0.0125, 0.02], upValues: [30, 50] });
+  const map = await outcome(box, 'map', '--across', 'Volume=5 L..20 L/3', '--up', 'B5=0.3..0.5/2', '--result', 'Qtc');
+  expect(JSON.parse(map.out)).toMatchObject({ acrossValues: [0.005, 0.0125, 0.02], upValues: [0.3, 0.5] });
   const combine = await outcome(box, 'combine', '--vary', 'Volume=8 L,12,5 L', '--result', 'Qtc', '--least', 'Qtc');
   const { rows, of } = JSON.parse(combine.out) as { rows: { set: { text: string }[] }[]; of: number };
   expect(of).toBe(2);
@@ -129,15 +120,42 @@ test('a shelf is shortlisted, and the cheapest change is told in words', async (
   expect((JSON.parse(cheapest.out) as { said: string }).said).toMatch(/Nothing fails|Found|Not found/);
 });
 
+test('a number without a unit is in the unit of the cell that it is typed for', async () => {
+  const swept = async (from: string, to: string): Promise<unknown> => {
+    const given = [box, 'sweep', '--input', 'Volume', '--from', from, '--to', to, '--steps', '4', '--result', 'Qtc'];
+    return (JSON.parse((await outcome(...given)).out) as { values: unknown }).values;
+  };
+  expect(await swept('5', '20')).toEqual(await swept('5 L', '20 L'));
+  const best = async (limit: string): Promise<unknown> => {
+    const { out } = await outcome(box, 'best', '--vary', 'Volume', '--least', 'Volume', '--limit', limit);
+    return (JSON.parse(out) as { found: { set: { text: string }[] } }).found.set.map(({ text }) => text);
+  };
+  expect(await best('Fall3<=70')).toEqual(await best('Fall3<=70 Hz'));
+});
+
 test.each([
   [['two-driver-check', 'shortlist', '--ways', '4'], 'one of 2, 3'],
   [[box, 'best', '--vary', 'Volume', '--least', 'Volume', '--limit', 'Qtc'], 'NAME<=Q'],
   [['two-driver-check', 'cheapest', '--shelf', 'none.json'], 'There is no file'],
   [[box, 'combine', '--vary', 'Volume', '--result', 'Qtc'], 'NAME=VALUES'],
   [[box, 'best', '--vary', 'Volume=5 L', '--least', 'Qtc'], 'no two ends'],
-  [[box, 'map', '--across', 'Volume=5 L..6 L/1', '--up', 'B5=1 Hz..2 Hz', '--result', 'Qtc'], 'steps over'],
+  [[box, 'map', '--across', 'Volume=5 L..6 L/1', '--up', 'B5=1..2', '--result', 'Qtc'], 'steps over'],
   [[box, 'seek', '--sideways'], 'does not take --sideways'],
-  [[box, 'seek', '--input', 'Volume'], 'wants --target'],
+  [[box, 'seek', '--input', 'Volume'], 'wants --result'],
+  [[box, 'seek', '--input', 'Volume', '--result', 'Qtc'], 'wants --target'],
+  [[box, 'seek', '--input', 'Volume', '--result', 'Qtc', '--target', '3 L'], 'L is the unit of a volume, but a plain'],
+  [[box, 'sweep', '--input', 'Volume', '--from', '5 Hz', '--to', '9 L', '--result', 'Qtc'], 'Hz is the unit of a freq'],
+  [
+    [box, 'sweep', '--input', 'Volume', '--from', '5', '--to', '9', '--steps', 'few', '--result', 'Qtc'],
+    'as in --steps 20',
+  ],
+  [
+    [box, 'sweep', '--input', 'Volume', '--from', '5', '--to', '9', '--spacing', 'odd', '--result', 'Qtc'],
+    '--spacing is one of linear, logarithmic, but got “odd”',
+  ],
+  [[box, 'best', '--vary', 'Volume=5 Hz..9 L', '--least', 'Qtc'], 'Hz is the unit of a frequency'],
+  [[box, 'best', '--vary', 'Volume', '--least', 'Volume', '--limit', 'Fall3<=9 L'], 'L is the unit of a volume'],
+  [['seek', box, '--ask', 'which litres give Qtc 0.707?'], 'The file comes before the question: calc FILE seek'],
   [[box, 'seek', '--ask', 'which bananas give Qtc 1?'], 'No input that fits'],
   [[box, 'sweep', '--input', 'Volume', '--from', 'low', '--to', '1 L', '--result', 'Qtc'], 'is no quantity'],
   [[box, 'scatter', '--spread', 'Woofer=luck 1', '--result', 'Qtc'], 'names no causes'],

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { catalogue } from '../../functions/index.ts';
 import { run } from '../../src/cli/run.ts';
+import { createEngine } from '../../src/engine/direct.ts';
+import type { SheetEngine } from '../../src/engine/types.ts';
 import drivers from '../../templates/drivers.json' with { type: 'json' };
 import { SlowEngine } from '../document/slow-engine.ts';
 
@@ -20,14 +22,25 @@ const file = JSON.stringify({
   ],
 });
 
-async function outcome(...given: string[]): Promise<{ status: number; out: string; error: string }> {
+const outcome = (...given: string[]): Promise<Outcome> => outcomeOn(() => new SlowEngine(), given);
+
+/** With the engine that calculates in truth. */
+const real = (...given: string[]): Promise<Outcome> => outcomeOn(createEngine, given);
+
+interface Outcome {
+  readonly status: number;
+  readonly out: string;
+  readonly error: string;
+}
+
+async function outcomeOn(newEngine: () => SheetEngine, given: readonly string[]): Promise<Outcome> {
   const out: string[] = [];
   const error: string[] = [];
   const status = await run(given, {
     out: (text) => out.push(text),
     error: (text) => error.push(text),
     read: async (path) => ({ 'check.json': file, 'broken.json': '{"octavo": 1, "title": 3}' })[path],
-    newEngine: () => new SlowEngine(),
+    newEngine,
     catalogue,
     drivers,
     templates: new Map([['check-template', JSON.parse(file) as unknown]]),
@@ -101,12 +114,43 @@ describe('the command line', () => {
     [['check.json', '--get', 'Twise'], 'Nothing is called "Twise" here; is "Twice" meant?'],
     [['check.json', '--set', 'Both=1'], '"Both" is the range B4:B5; --set writes one cell.'],
     [['check.json', '--set', 'Twise=1'], 'Nothing is called "Twise" here; is "Twice" meant?'],
+    [['check.json', '--get', 'A10'], 'A10 lies outside the 9 rows and 2 columns of "Sheet"'],
+    [['check.json', '--get', 'A99999999'], 'A99999999 lies outside the 9 rows'],
+    [['check.json', '--get', "'Next one'!A0"], 'A0 lies outside the 9 rows and 1 columns of "Next one"'],
+    [
+      ['check.json', '--get', 'Nowhere!A1'],
+      'There is no sheet "Nowhere" in this document; there are "Sheet", "Next one".',
+    ],
+    [['check.json', '--get'], '--get wants the cell to print'],
+    [['check.json', '--set', 'Tuning'], `--set wants NAME=TEXT, as in --set 'Volume=12 L', but got "Tuning"`],
+    [['check.json', 'other.json'], 'One file or formula is wanted, but "other.json" was given too.'],
+    [['=1', '--set', 'B4=2'], '--set and --get belong to a file, not to a formula.'],
+    [['--json=yes'], '--json takes no value, but got "yes".'],
     [['--what'], 'There is no option --what'],
+    [['-x'], 'There is no option -x'],
+    [['--functions', 'check.json'], '--functions takes nothing beside it but --json.'],
     [[], 'A formula or a file is wanted.'],
+    [[''], 'A formula or a file is wanted.'],
   ])('%j ends with status 1 and the reason', async (given, reason) => {
     const { status, out, error } = await outcome(...given);
     expect([status, out]).toEqual([1, '']);
     expect(error).toContain(reason);
+  });
+
+  test('says why a formula has no result; for programs in JSON too, and with the same status', async () => {
+    const formula = '=CLOSED.QTC(0.386, "28.52 L", "0 L")';
+    const told = await real(formula);
+    expect([told.status, told.out]).toEqual([1, '']);
+    expect(told.error).toContain('volume');
+    const described = await real(formula, '--json');
+    expect([described.status, described.error]).toEqual([1, told.error]);
+    expect(JSON.parse(described.out)).toMatchObject({ kind: 'problem', value: null, message: told.error });
+  });
+
+  test.each(['=B4', '=2*SUM(B4:C9)', '=B4.fs'])('%s alone stands in no sheet, and is told so', async (formula) => {
+    const { status, out, error } = await real(formula);
+    expect([status, out]).toEqual([1, '']);
+    expect(error).toMatch(/^B4(:C9|\.fs)? is a cell, but a formula alone stands in no sheet: .*calc FILE/);
   });
 
   test('explains itself', async () => {
