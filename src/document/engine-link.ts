@@ -3,6 +3,7 @@ import { CellStates } from './cell-states.ts';
 import { contentOf, difference } from './difference.ts';
 import type { Preview } from './preview.ts';
 import { keyOf, samePlace } from './preview.ts';
+import { cellIn } from './sheets.ts';
 import type { Baseline, OctavoDocument, Sheet } from './types.ts';
 
 /** What the engine answered. */
@@ -26,6 +27,8 @@ export class EngineLink {
   /** A text that the engine holds in place of the document's, while it is tried out. */
   #tried: Preview | undefined;
   #hasAnswered = false;
+  /** The document for which the engine answered last; nothing once its states are forgotten. */
+  #answered: OctavoDocument | undefined;
   #queue: Promise<unknown> = Promise.resolve();
 
   constructor(engine: SheetEngine) {
@@ -35,6 +38,11 @@ export class EngineLink {
   /** Whether the engine has ever answered; before that, no cell is known to be empty. */
   get hasAnswered(): boolean {
     return this.#hasAnswered;
+  }
+
+  /** Whether the states hold for this text in a cell: where there is none, its formula gives nothing. */
+  hasSeen(place: Place, text: string): boolean {
+    return cellIn(this.#answered, place)?.text === text;
   }
 
   /** The document for which the states hold, apart from a text being tried out. */
@@ -63,6 +71,7 @@ export class EngineLink {
     const changes = step.kind === 'all' ? await this.#load(document) : await this.#write(step.writings, document);
     const cells = this.states.take(changes);
     this.#told = document;
+    this.#answered = document;
     this.#hasAnswered = true;
     this.#tried = undefined;
     if (step.kind === 'all') this.states.keep(new Set(document.sheets.map(({ id }) => id)));
@@ -107,6 +116,7 @@ export class EngineLink {
   /** An engine that served another document, or that failed half-way, tells only what differs from what it last said; with
    *  nothing in it, it tells all. */
   async #forget(): Promise<void> {
+    this.#answered = undefined;
     await this.#engine.load([]);
     this.states.keep(new Set());
   }

@@ -2,10 +2,8 @@ import type { Place } from '../engine/types.ts';
 import type { Before } from './comparison.ts';
 import type { EngineLink } from './engine-link.ts';
 import { keyOf } from './preview.ts';
+import { cellIn } from './sheets.ts';
 import type { Cell, OctavoDocument } from './types.ts';
-
-export const cellIn = (document: OctavoDocument | undefined, { sheet, cell }: Place): Cell | undefined =>
-  document?.sheets.find(({ id }) => id === sheet)?.cells.get(cell);
 
 /** A cell with the text that the baseline remembers; its unit and look are those of today. */
 export function baselineCell(document: OctavoDocument, place: Place): Cell | undefined {

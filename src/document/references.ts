@@ -1,6 +1,6 @@
-import { formatAddress, parseAddress } from '../formula/address.ts';
+import { formatAddress, parseAddress, MOST_COLUMNS, MOST_ROWS } from '../formula/address.ts';
 import { mapReferences, type Corner, type Written } from './formula-words.ts';
-import { MOST_COLUMNS, MOST_ROWS, sameWord } from './sheets.ts';
+import { sameWord } from './sheets.ts';
 import type { Cell, OctavoDocument, Plot, Series, Sheet } from './types.ts';
 
 /** Gives a reference as it must read after a change; its formula stands at an address of a sheet. */

@@ -1,10 +1,6 @@
 import type { Place } from '../engine/types.ts';
 import type { Refusal } from './command.ts';
-import type { OctavoDocument, Sheet } from './types.ts';
-
-/** The most that a sheet can hold; beyond it no browser scrolls exactly. */
-export const MOST_ROWS = 1_000_000;
-export const MOST_COLUMNS = 18_278;
+import type { Cell, OctavoDocument, Sheet } from './types.ts';
 
 /** The sheet of that id. Asking for one that is not there is a mistake of the program, not of the reader. */
 export function sheetOf(document: OctavoDocument, id: string): Sheet {
@@ -12,6 +8,9 @@ export function sheetOf(document: OctavoDocument, id: string): Sheet {
   if (!sheet) throw new Error(`No sheet ${id} in this document.`);
   return sheet;
 }
+
+export const cellIn = (document: OctavoDocument | undefined, { sheet, cell }: Place): Cell | undefined =>
+  document?.sheets.find(({ id }) => id === sheet)?.cells.get(cell);
 
 /** The document with one sheet replaced by its successor. */
 export const withSheet = (document: OctavoDocument, sheet: Sheet): OctavoDocument => ({

@@ -4,7 +4,7 @@ import { parseQuantity } from '../units/parse.ts';
 import { isRefusal, type Command, type Refusal } from './command.ts';
 import { completed, withUnit } from './complete.ts';
 import { Comparison, type Before, type Moment } from './comparison.ts';
-import { baselineCell, cellIn, momentsOfBaseline } from './moments.ts';
+import { baselineCell, momentsOfBaseline } from './moments.ts';
 import { listConsequences, type Consequence } from './consequences.ts';
 import { difference, textsOf } from './difference.ts';
 import { EngineLink, type Answer } from './engine-link.ts';
@@ -12,6 +12,7 @@ import { History } from './history.ts';
 import { keyOf, samePlace, type Preview } from './preview.ts';
 import { copiedText, textsBySheet } from './copied-text.ts';
 import { scopeOf } from './scope.ts';
+import { cellIn } from './sheets.ts';
 import { showCell } from './show-cell.ts';
 import type { ShownCell } from './shown.ts';
 import type { Cell, OctavoDocument } from './types.ts';
@@ -171,7 +172,8 @@ export class Workbook extends EventTarget {
       return { kind: 'waiting', text: held.text };
     if (state) return showCell(state, held, this.document);
     if (!this.#link.hasAnswered) return undefined;
-    return held && held.text !== '' ? { kind: 'waiting', text: held.text } : EMPTY;
+    const text = held?.text ?? '';
+    return text === '' || this.#link.hasSeen(place, text) ? EMPTY : { kind: 'waiting', text };
   }
 
   /** A cell as one line of text, to be copied out; a record with all its fields. */

@@ -1,8 +1,9 @@
+import { MOST_COLUMNS, MOST_ROWS } from '../formula/address.ts';
 import { readRectangle } from '../document/area.ts';
 import type { Refusal } from '../document/command.ts';
 import { newId } from '../document/create.ts';
 import { checkName } from '../document/legal-name.ts';
-import { checkSheetName, MOST_COLUMNS, MOST_ROWS, sameWord } from '../document/sheets.ts';
+import { checkSheetName, sameWord } from '../document/sheets.ts';
 import type {
   Baseline,
   BetterEnd,

@@ -4,6 +4,10 @@ export interface CellAddress {
   readonly column: number;
 }
 
+/** The most that a sheet can hold; beyond it no browser scrolls exactly. */
+export const MOST_ROWS = 1_000_000;
+export const MOST_COLUMNS = 18_278;
+
 const LETTERS = 26;
 
 /** 0 -> `A`, 25 -> `Z`, 26 -> `AA`. */

@@ -1,6 +1,6 @@
 import type { SyntaxNode } from '@lezer/common';
 import { fieldsOf } from '../../functions/values/fields.ts';
-import { formatAddress, parseAddress, type CellAddress } from './address.ts';
+import { formatAddress, MOST_ROWS, parseAddress, type CellAddress } from './address.ts';
 import { childrenOf, type Compilation, type Part } from './part.ts';
 import { nearest } from './nearest.ts';
 import { either, numberOf, TEXT, UNKNOWN } from './type-of.ts';
@@ -43,6 +43,7 @@ function compileName(node: SyntaxNode, sheet: string, compilation: Compilation):
   const holder = dot > 0 ? recordCell(sheet, word.slice(0, dot), compilation) : undefined;
   if (holder !== undefined)
     return compileField(node, toCells(node, sheet, holder, compilation), word.slice(dot + 1), compilation);
+  if (/^[A-Z]{1,3}\d{7,}$/i.test(word)) return beyond(word, node, compilation);
   const close = nearest(word, scope.namesOf(sheet));
   const advice = close === undefined ? 'give a cell that name, or write its address' : `did you mean ${close}?`;
   compilation.report('error', node, `No cell here is called “${word}”: ${advice}`, close);
@@ -94,10 +95,17 @@ export function compileField(node: SyntaxNode, record: Part, name: string, compi
 
 function toCells(node: SyntaxNode, sheet: string, cells: string, compilation: Compilation): Part {
   const [first = '', last = first] = cells.split(':');
+  const far = [first, last].find((cell) => (parseAddress(cell)?.row ?? 0) >= MOST_ROWS);
+  if (far !== undefined) return beyond(far, node, compilation);
   compilation.references.push({ sheet, cells });
   const prefix = sheet === compilation.scope.sheet ? '' : `'${sheet}'!`;
   const type = first === last ? compilation.scope.typeOf(sheet, first) : typeOfRange(sheet, first, last, compilation);
   return { text: `${prefix}${first === last && !cells.includes(':') ? first : `${first}:${last}`}`, type, node };
+}
+
+function beyond(cell: string, node: SyntaxNode, { report }: Compilation): Part {
+  report('error', node, `${cell} lies beyond the last row of a sheet, ${MOST_ROWS}: refer to a cell above it.`);
+  return { text: '#REF!', type: UNKNOWN, node };
 }
 
 function typeOfRange(sheet: string, first: string, last: string, { scope }: Compilation): CellType {

@@ -121,6 +121,18 @@ describe('the two-driver check on the real engine', () => {
   });
 });
 
+test('a formula that gives nothing shows nothing', async () => {
+  const workbook = await opened(sampleDocument());
+  const write = (cell: string, text: string): unknown =>
+    workbook.do({ kind: 'write', sheet: 'one', texts: new Map([[cell, text]]) });
+  await write('A1', '=F9');
+  expect(workbook.shown('one', 'A1')).toEqual({ kind: 'empty' });
+  await write('F9', '3');
+  expect(workbook.shown('one', 'A1')).toEqual({ kind: 'number', number: '3', unit: '' });
+  await workbook.undo();
+  expect(workbook.shown('one', 'A1')).toEqual({ kind: 'empty' });
+});
+
 describe('one engine', () => {
   test('serves one document after another, and the same one opened again', async () => {
     const engine = createEngine();
@@ -144,6 +156,8 @@ describe('one engine', () => {
         expect(allShown(workbook)).toEqual(allShown(anew));
         while (workbook.canUndo) await workbook.undo();
         expect(allShown(workbook)).toEqual(allShown(await opened(sampleDocument())));
+        while (workbook.canRedo) await workbook.redo();
+        expect(allShown(workbook)).toEqual(allShown(anew));
       }),
       { numRuns: 15 },
     );

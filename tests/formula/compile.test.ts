@@ -81,6 +81,9 @@ test.each([
   ['=2|,|5*3', /decimal mark is a point/],
   ['=CONCATENATE(|"|abc)', /opened and not closed/],
   ['=SUM(|Box|!A1)', /no sheet called “Box”/],
+  ['=2*|A1000001|', /A1000001 lies beyond the last row of a sheet, 1000000: refer to a cell above it/],
+  ['=SUM(|A1:A1000001|)', /A1000001 lies beyond/],
+  ['=1+|A99999999|', /A99999999 lies beyond/],
 ])('%s is questioned where it stands', (marked, message) => {
   const [before = '', placed = ''] = marked.split('|');
   const found = compile(marked.replaceAll('|', ''), scope).findings;

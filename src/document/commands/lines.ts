@@ -1,8 +1,9 @@
+import { MOST_COLUMNS, MOST_ROWS } from '../../formula/address.ts';
 import { formatRectangle, readRectangle, type Rectangle } from '../area.ts';
 import type { Axis, Refusal } from '../command.ts';
 import type { Corner, Written } from '../formula-words.ts';
 import { isOf, readdressed, rewriteFormulas, rewriteShown } from '../references.ts';
-import { MOST_COLUMNS, MOST_ROWS, sheetOf, withSheet } from '../sheets.ts';
+import { sheetOf, withSheet } from '../sheets.ts';
 import type { OctavoDocument, Sheet } from '../types.ts';
 import { NEW_COLUMN } from './put-cells.ts';
 

@@ -1,9 +1,10 @@
+import { MOST_COLUMNS, MOST_ROWS } from '../../formula/address.ts';
 import type { Place } from '../../engine/types.ts';
 import { contains, formatRectangle, moved, readRectangle, rectangleOf, type Rectangle } from '../area.ts';
 import type { Area, Refusal } from '../command.ts';
 import type { Written } from '../formula-words.ts';
 import { isOf, mapCorners, readdressed, rewriteFormulas, rewriteShown } from '../references.ts';
-import { MOST_COLUMNS, MOST_ROWS, sameWord, sheetOf, withSheet } from '../sheets.ts';
+import { sameWord, sheetOf, withSheet } from '../sheets.ts';
 import type { OctavoDocument, Sheet } from '../types.ts';
 import { NEW_COLUMN } from './put-cells.ts';
 

@@ -1,6 +1,6 @@
-import { parseAddress } from '../../formula/address.ts';
+import { parseAddress, MOST_COLUMNS, MOST_ROWS } from '../../formula/address.ts';
 import type { Applied, Refusal } from '../command.ts';
-import { MOST_COLUMNS, MOST_ROWS, sheetOf, withSheet } from '../sheets.ts';
+import { sheetOf, withSheet } from '../sheets.ts';
 import type { Cell, Column, OctavoDocument, Sheet } from '../types.ts';
 
 export type CellChanges = ReadonlyMap<string, Cell | undefined>;
