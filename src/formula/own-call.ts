@@ -201,7 +201,9 @@ class OwnCall {
     const text = this.#slice(slot).slice(1, -1);
     if (!words.some((word) => word.toLowerCase() === text.toLowerCase())) {
       const close = nearest(text, words);
-      this.#report('error', slot, `${what}: “${text}” is none of ${words.join(', ')}.`, close && `"${close}"`);
+      const question = close === undefined ? '' : ` Did you mean ${close}?`;
+      const message = `${what}: “${text}” is no choice there.${question} Choose one of ${words.join(', ')}.`;
+      this.#report('error', slot, message, close && `"${close}"`);
     }
     return this.#slice(slot);
   }

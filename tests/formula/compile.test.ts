@@ -63,6 +63,8 @@ test.each([
   ['=20 m/s2', /20 m\/s2 divides by the cell S2: write 20 m\/1 s\/1 s for the unit, or 20 m \/ S2/],
   ['=2*1.2 kg/s2', /1\.2 kg\/1 s\/1 s/],
   ['=SUM(1', /closing bracket/],
+  ['=FILTER.SLOPE("2 kHz", "LR5", "low")', /“LR5” is no choice there\. Did you mean LR\d\? Choose one of /],
+  ['=FILTER.SLOPE("2 kHz", "steepest", "low")', /“steepest” is no choice there\. Choose one of .*LR4/],
 ])('%s is refused with a remedy', (text, remedy) => {
   expect(messages(text).join(' ')).toMatch(remedy);
 });
