@@ -104,6 +104,9 @@ export class ConsequenceList extends LitElement {
     .arrow {
       margin-inline: 6px;
     }
+    :is(.good, .caution, .fail) + :is(.good, .caution, .fail) {
+      margin-inline-start: 5px;
+    }
     .good {
       color: var(--good);
     }
@@ -115,7 +118,6 @@ export class ConsequenceList extends LitElement {
     }
     .icon {
       vertical-align: -3px;
-      margin-inline-end: 5px;
       width: 16px;
       height: 16px;
       fill: none;

@@ -5,6 +5,7 @@ import { tallStyles } from './tall-styles.ts';
 
 /** Milliseconds that a sheet must stand still before its rows become higher or lower: nothing moves while a number is drawn. */
 const STILL = 120;
+const NEXT_FRAME = 30;
 /** A longer sheet is a table of numbers. */
 const MOST_CELLS = 10_000;
 /** Letters reach a little out of lines that are set close, CSS pixels; a line that has no room is more. */
@@ -33,7 +34,8 @@ const needs = new Map<string, Need>();
 const last = new WeakMap<SheetGrid, { timer: ReturnType<typeof setTimeout>; at: number }>();
 document.fonts.addEventListener('loadingdone', () => needs.clear());
 
-/** Gives the rows of a grid the heights that their words need: at once after a while of rest, else once it stands still. */
+/** Gives the rows of a grid the heights that their words need: in the next frame after a while of rest, else once it stands
+ *  still. What changed is painted first, for words are dear to measure. */
 export function fitRows(grid: SheetGrid): void {
   const now = performance.now();
   const before = last.get(grid);
@@ -43,7 +45,7 @@ export function fitRows(grid: SheetGrid): void {
   }
   clearTimeout(before?.timer);
   const isRested = !before || now - before.at > STILL;
-  last.set(grid, { at: now, timer: setTimeout(() => void fit(grid), isRested ? 0 : STILL) });
+  last.set(grid, { at: now, timer: setTimeout(() => void fit(grid), isRested ? NEXT_FRAME : STILL) });
 }
 
 async function fit(grid: SheetGrid): Promise<void> {

@@ -92,7 +92,7 @@ class LabelStrip {
   draw(): void {
     const { model, selection } = this.#grid;
     if (this.#view <= 0) return;
-    if (model !== this.#model) this.#geometry = new Geometry(model, false);
+    if (model.columns !== this.#model?.columns) this.#geometry = new Geometry(model, false);
     this.#model = model;
     const geometry = this.#geometry;
     const first = geometry?.widthOf(0) ?? 0;

@@ -14,6 +14,8 @@ import { cellStyles } from './cell-styles.ts';
 import { gridStyles } from './styles.ts';
 import { viewOf, visibleIn, type View } from './view.ts';
 
+const COARSE = matchMedia('(pointer: coarse)');
+
 /** The sheet: a virtual grid of cells with keyboard, pointer and clipboard, after the WAI-ARIA grid pattern.
  *  @fires selection-change - `detail` is the new Selection.
  *  @fires cell-commit - A text was typed into a cell: `detail` row, column, text.
@@ -80,7 +82,7 @@ export class SheetGrid extends LitElement {
     if (changed.get('of') !== undefined) this.heights = undefined;
     if (!changed.has('model') && !changed.has('heights')) return;
     const former = this.#geometry;
-    this.#geometry = new Geometry(this.model, matchMedia('(pointer: coarse)').matches, this.heights);
+    this.#geometry = new Geometry(this.model, COARSE.matches, this.heights);
     if (former?.width !== this.#geometry.width || former.height !== this.#geometry.height) this.#view = undefined;
     this.#inline.follow(this.model, this.#geometry);
   }
