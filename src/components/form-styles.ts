@@ -67,6 +67,10 @@ export const formStyles = css`
   button:hover {
     background: color-mix(in srgb, var(--ink) 7%, var(--paper));
   }
+  button:disabled {
+    opacity: 0.4;
+    cursor: default;
+  }
   button.main {
     color: var(--on-accent);
     background: var(--accent);

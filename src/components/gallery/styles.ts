@@ -1,51 +1,21 @@
 import { css } from 'lit';
 
-/** A search line over cards that stand in groups. */
+/** A search line over cards that stand in groups; the rest as in all forms. */
 export const galleryStyles = css`
-  :host {
-    display: block;
-    font: 14px/20px var(--sans);
-    color: var(--ink);
-  }
   .search {
     display: flex;
     flex-wrap: wrap;
     gap: 8px 12px;
     align-items: center;
   }
-  input {
+  input[type='search'] {
     flex: 1 1 240px;
-    min-width: 0;
-    min-height: 36px;
-    box-sizing: border-box;
-    padding: 5px 10px;
-    font: inherit;
-    color: var(--ink);
-    background: var(--paper);
-    border: 1px solid var(--ink3);
-    border-radius: 5px;
-  }
-  .search button {
-    font: inherit;
-    min-height: 36px;
-    padding: 0 14px;
-    color: var(--ink);
-    background: var(--paper);
-    border: 1px solid var(--line2);
-    border-radius: 5px;
-    cursor: pointer;
   }
   .count {
     margin: 6px 0 0;
     color: var(--ink2);
     font-size: 12.5px;
     line-height: 18px;
-  }
-  h3 {
-    margin: 20px 0 8px;
-    font-size: 15px;
-    line-height: 20px;
-    font-weight: 600;
   }
   ul {
     list-style: none;
@@ -68,8 +38,7 @@ export const galleryStyles = css`
   .card:hover {
     border-color: var(--ink3);
   }
-  .card:hover .words,
-  .search button:hover {
+  .card:hover .words {
     background: color-mix(in srgb, var(--ink) 5%, var(--paper));
   }
   .words {
@@ -77,7 +46,7 @@ export const galleryStyles = css`
     padding: 8px 12px 10px;
     border-top: 1px solid var(--line2);
   }
-  .title {
+  button.title {
     all: unset;
     font-weight: 600;
     cursor: pointer;
@@ -103,18 +72,11 @@ export const galleryStyles = css`
     clip-path: inset(50%);
     white-space: nowrap;
   }
-  :focus-visible,
   .card:has(:focus-visible) {
     outline: 2px solid var(--accent);
     outline-offset: 2px;
   }
-  .title:focus-visible {
+  button.title:focus-visible {
     outline: 0;
-  }
-  @media (pointer: coarse), (max-width: 1023px) {
-    input,
-    .search button {
-      min-height: 44px;
-    }
   }
 `;

@@ -1,5 +1,6 @@
 import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { formStyles } from '../form-styles.ts';
 import type { GalleryEntry, SheetImage } from './data.ts';
 import { foundEntries, groupedEntries } from './find.ts';
 import { neighbour } from './neighbour.ts';
@@ -12,7 +13,7 @@ import { galleryStyles } from './styles.ts';
  *  @fires empty - A document without anything in it is wanted. */
 @customElement('template-gallery')
 export class TemplateGallery extends LitElement {
-  static override styles = galleryStyles;
+  static override styles = [formStyles, galleryStyles];
   static override shadowRootOptions: ShadowRootInit = { ...LitElement.shadowRootOptions, delegatesFocus: true };
 
   @property({ attribute: false }) entries: readonly GalleryEntry[] = [];

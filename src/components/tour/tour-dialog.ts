@@ -1,5 +1,6 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
+import { formStyles } from '../form-styles.ts';
 import { placeCard, type Box } from './place-card.ts';
 
 /** A place of the page that the tour tells about. */
@@ -15,93 +16,68 @@ export interface TourStop {
  *  @fires close - It is over. */
 @customElement('tour-dialog')
 export class TourDialog extends LitElement {
-  static override styles = css`
-    dialog {
-      box-sizing: border-box;
-      width: 100vw;
-      height: 100dvh;
-      max-width: none;
-      max-height: none;
-      padding: 0;
-      border: 0;
-      background: none;
-      color: var(--ink);
-      font: 14px/20px var(--sans);
-      overflow: clip;
-    }
-    dialog::backdrop {
-      background: none;
-    }
-    .ring {
-      position: absolute;
-      border: 2px solid var(--accent);
-      border-radius: 5px;
-      box-shadow: 0 0 0 200vmax rgb(0 0 0 / 35%);
-      pointer-events: none;
-    }
-    .card {
-      position: absolute;
-      box-sizing: border-box;
-      width: min(380px, calc(100vw - 16px));
-      padding: 16px 20px;
-      border: 1px solid var(--line2);
-      border-radius: 5px;
-      background: var(--paper);
-    }
-    .place {
-      margin: 0;
-      color: var(--ink2);
-      font-size: 12.5px;
-      line-height: 18px;
-    }
-    h2 {
-      margin: 0 0 4px;
-      font-size: 18px;
-      line-height: 24px;
-      font-weight: 500;
-    }
-    h2:focus {
-      outline: 0;
-    }
-    p {
-      margin: 0 0 12px;
-    }
-    .ways {
-      display: flex;
-      gap: 8px;
-    }
-    .ways span {
-      flex: 1;
-    }
-    button {
-      font: inherit;
-      min-height: 32px;
-      padding: 0 14px;
-      color: var(--ink);
-      background: var(--paper);
-      border: 1px solid var(--line2);
-      border-radius: 5px;
-      cursor: pointer;
-    }
-    button.main {
-      color: var(--on-accent);
-      background: var(--accent);
-      border-color: var(--accent);
-    }
-    button:disabled {
-      opacity: 0.4;
-      cursor: default;
-    }
-    button:focus-visible {
-      outline: 2px solid var(--accent);
-      outline-offset: 2px;
-    }
-    @media (pointer: coarse), (max-width: 1023px) {
-      button {
-        min-height: 44px;
+  static override styles = [
+    formStyles,
+    css`
+      dialog {
+        box-sizing: border-box;
+        width: 100vw;
+        height: 100dvh;
+        max-width: none;
+        max-height: none;
+        padding: 0;
+        border: 0;
+        background: none;
+        color: var(--ink);
+        font: 14px/20px var(--sans);
+        overflow: clip;
       }
-    }
-  `;
+      dialog::backdrop {
+        background: none;
+      }
+      .ring {
+        position: absolute;
+        border: 2px solid var(--accent);
+        border-radius: 5px;
+        box-shadow: 0 0 0 200vmax rgb(0 0 0 / 35%);
+        pointer-events: none;
+      }
+      .card {
+        position: absolute;
+        box-sizing: border-box;
+        width: min(380px, calc(100vw - 16px));
+        padding: 16px 20px;
+        border: 1px solid var(--line2);
+        border-radius: 5px;
+        background: var(--paper);
+      }
+      .place {
+        margin: 0;
+        color: var(--ink2);
+        font-size: 12.5px;
+        line-height: 18px;
+      }
+      h2 {
+        margin: 0 0 4px;
+        font-size: 18px;
+        line-height: 24px;
+        font-weight: 500;
+      }
+      h2:focus {
+        outline: 0;
+      }
+      p {
+        margin: 0 0 12px;
+      }
+      .ways {
+        display: flex;
+        gap: 8px;
+      }
+      .ways span {
+        flex: 1;
+      }
+    `,
+  ];
 
   @property({ attribute: false }) stops: readonly TourStop[] = [];
   @state() private at = 0;
