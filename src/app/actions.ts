@@ -46,7 +46,7 @@ export const actions: Readonly<Record<string, Action>> = {
   link: (app) => app.open('link'),
   'save-csv': async ({ workbook, sheet }) => {
     if (!workbook || !sheet) return;
-    const { sheetToCsv } = await import('./csv-files.ts');
+    const { sheetToCsv } = await import('./plots/csv-files.ts');
     sheetToCsv(workbook, sheet);
   },
   gallery: (app) => {

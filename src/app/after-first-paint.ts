@@ -5,13 +5,13 @@ import { fitRows } from '../components/grid/fit-rows.ts';
 import { keepLabels } from '../components/grid/label-strip.ts';
 import type { SheetGrid } from '../components/grid/sheet-grid.ts';
 import { actions } from './actions.ts';
-import { learnPasting } from './grid-acts.ts';
-import { opensAsSheet } from './pasted-sheet.ts';
-import './plot-dock.ts';
+import { learnPasting } from './grid/acts.ts';
+import { opensAsSheet } from './grid/pasted-sheet.ts';
+import './plots/plot-dock.ts';
 import { learnActions } from './run-action.ts';
-export { runGridMenu } from './grid-menu-acts.ts';
+export { runGridMenu } from './grid/menu-acts.ts';
 export { openPage } from './open-pages.ts';
-export { beginPage } from './begin-page.ts';
+export { beginPage } from './pages/begin-page.ts';
 
 /** What a grid gets once it stands: rows as high as their words need, and labels that stay beside its numbers. */
 export function fitGrid(grid: SheetGrid): void {

@@ -3,7 +3,7 @@ import type { Selection } from '../components/grid/model.ts';
 import type { Place } from '../engine/types.ts';
 import type { Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
-import type { GridActs } from './grid-acts.ts';
+import type { GridActs } from './grid/acts.ts';
 import type { Session } from './session.ts';
 
 /** The pages that open over the sheet: the selected cell in full, all keys, the function guide, the starter sheets. */

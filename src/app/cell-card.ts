@@ -36,7 +36,7 @@ export function cellCard(
     @copy-text=${(event: CustomEvent<{ text: string }>) => void navigator.clipboard.writeText(event.detail.text)}
     @save-table=${(event: CustomEvent<{ record: CellRecord }>) => {
       event.stopPropagation();
-      void import('./csv-files.ts').then(({ recordToCsv }) =>
+      void import('./plots/csv-files.ts').then(({ recordToCsv }) =>
         recordToCsv(event.detail.record, workbook.document.system),
       );
     }}

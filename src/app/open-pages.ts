@@ -7,7 +7,7 @@ import type { Workbook } from '../document/workbook.ts';
 import { runAction } from './run-action.ts';
 import type { AppHost, Page } from './app-host.ts';
 import { cellCard } from './cell-card.ts';
-import './key-page.ts';
+import './pages/key-page.ts';
 import { THREE_WAY } from './two-way.ts';
 
 export function openPage(
@@ -18,7 +18,7 @@ export function openPage(
   switch (page) {
     case 'shelf':
       // Fetched when it is first asked for.
-      void import('./shelf-page.ts');
+      void import('./pages/shelf-page.ts');
       return html`<shelf-page
         .app=${app}
         .sheet=${sheet}
@@ -26,16 +26,16 @@ export function openPage(
         @close=${close}
       ></shelf-page>`;
     case 'shortlist':
-      void import('./shortlist-page.ts');
+      void import('./shortlist/shortlist-page.ts');
       return html`<shortlist-page .app=${app} .workbook=${workbook} .sheet=${sheet} @close=${close}></shortlist-page>`;
     case 'ask':
-      void import('./ask-page.ts');
+      void import('./ask/ask-page.ts');
       return html`<ask-page .app=${app} .workbook=${workbook} .sheet=${sheet} @close=${close}></ask-page>`;
     case 'review':
-      void import('./review-page.ts');
+      void import('./pages/review-page.ts');
       return html`<review-page .workbook=${workbook} .sheet=${sheet} @close=${close}></review-page>`;
     case 'compare':
-      void import('./comparison-page.ts');
+      void import('./pages/comparison-page.ts');
       return html`<comparison-page
         .workbook=${workbook}
         .sheet=${sheet}
@@ -46,11 +46,11 @@ export function openPage(
         }}
       ></comparison-page>`;
     case 'link':
-      void import('./link-page.ts');
+      void import('./pages/link-page.ts');
       return html`<link-page .document=${workbook.document} @close=${close}></link-page>`;
     case 'take-over':
     case 'three-way':
-      void import('./take-over-page.ts');
+      void import('./pages/take-over-page.ts');
       return html`<take-over-page
         .app=${app}
         .workbook=${workbook}
@@ -59,10 +59,10 @@ export function openPage(
         @close=${close}
       ></take-over-page>`;
     case 'tour':
-      void import('./tour-page.ts');
+      void import('./pages/tour-page.ts');
       return html`<tour-page @close=${close}></tour-page>`;
     case 'lesson':
-      void import('./lesson-page.ts');
+      void import('./pages/lesson-page.ts');
       return html`<lesson-page .app=${app} .workbook=${workbook} .sheet=${sheet} @close=${close}></lesson-page>`;
     case 'gallery':
       return gallery(app, close);
@@ -105,7 +105,7 @@ function gallery(app: AppHost, close: () => void): TemplateResult {
     app.session?.addEventListener('opened', ready, { once: true });
     void runAction(action, app, id);
   };
-  void import('./gallery-page.ts');
+  void import('./pages/gallery-page.ts');
   return html`<gallery-page
     heading="Begin a new document"
     empty

@@ -17,7 +17,7 @@ import './cell-head.ts';
 import { nextChoice } from './choices.ts';
 import { passesOf } from './passes.ts';
 import { rangeOf } from './plausible-range.ts';
-import { cellsOf } from './selection.ts';
+import { cellsOf } from './grid/selection.ts';
 
 /** The head of the sheet: the selected cell on its rule or in words, and below it what was typed, to be edited. */
 @customElement('sheet-head')

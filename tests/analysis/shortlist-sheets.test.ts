@@ -7,8 +7,8 @@ import { ruleFields, rulesTyped, usualTexts } from '../../src/analysis/shortlist
 import { nothingAsked } from '../../src/analysis/shortlist/asked.ts';
 import { usualRules, usualSubRules } from '../../src/analysis/shortlist/usual-rules.ts';
 import { readWish } from '../../src/analysis/shortlist/wish.ts';
-import { sheetsOfRows, starterOf } from '../../src/app/shortlist-open.ts';
-import { placesOf, shortlistQuestion } from '../../src/app/shortlist-question.ts';
+import { sheetsOfRows, starterOf } from '../../src/app/shortlist/open.ts';
+import { placesOf, shortlistQuestion } from '../../src/app/shortlist/question.ts';
 import type { Wanted } from '../../src/components/shortlist/data.ts';
 import { apply } from '../../src/document/apply.ts';
 import { isRefusal } from '../../src/document/command.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { Clipboard } from '../../src/app/clipboard.ts';
+import { Clipboard } from '../../src/app/grid/clipboard.ts';
 
 test('one value from elsewhere goes into every cell that is selected, a table to where the selection begins', () => {
   const clipboard = new Clipboard();

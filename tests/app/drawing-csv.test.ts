@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { drawingCsv } from '../../src/app/drawing-csv.ts';
-import { drawingData } from '../../src/app/drawing-source.ts';
+import { drawingCsv } from '../../src/app/plots/drawing-csv.ts';
+import { drawingData } from '../../src/app/plots/drawing-source.ts';
 import { openTemplate } from '../templates/open-template.ts';
 
 /** The table of a plot of a starter sheet, line by line. */

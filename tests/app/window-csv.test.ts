@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { windowData } from '../../src/app/plot-source.ts';
-import { windowCsv } from '../../src/app/window-csv.ts';
+import { windowData } from '../../src/app/plots/plot-source.ts';
+import { windowCsv } from '../../src/app/plots/window-csv.ts';
 import { openTemplate } from '../templates/open-template.ts';
 
 test('a shared band as a table has each rule with its side, in hertz, and the band itself', async () => {

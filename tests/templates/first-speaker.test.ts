@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { lessonOf } from '../../src/app/lesson-source.ts';
+import { lessonOf } from '../../src/app/pages/lesson-source.ts';
 import { shownText } from '../../src/document/show-cell.ts';
 import { openTemplate } from './open-template.ts';
 

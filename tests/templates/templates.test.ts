@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { drawingData } from '../../src/app/drawing-source.ts';
+import { drawingData } from '../../src/app/plots/drawing-source.ts';
 import { readingsOf } from '../../src/components/drawing/readings.ts';
 import { templates } from '../../templates/index.ts';
 import { openTemplate } from './open-template.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { galleryEntries } from '../../../src/app/gallery-entries.ts';
+import { galleryEntries } from '../../../src/app/pages/gallery-entries.ts';
 import { foundEntries, groupedEntries } from '../../../src/components/gallery/find.ts';
 import { isRefusal } from '../../../src/document/command.ts';
 import { decodeDocument } from '../../../src/exchange/decode.ts';
