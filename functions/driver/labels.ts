@@ -1,3 +1,4 @@
+import { remembering } from '../remembering.ts';
 import { driverParameters, type DriverParameter } from './parameters.ts';
 
 export type Label = DriverParameter | 'name' | 'basis' | undefined;
@@ -26,11 +27,14 @@ const words: readonly Pattern[] = [
   ...patterns('name', ['name', 'driver', 'model']),
 ].sort(longestFirst);
 
+/** So many labels stay known: a sheet's are read again with every change of a number beside them. */
+const kept = 500;
+
 /** What a row label of a driver's data names, without regard to case. The longest
  *  phrase decides, then a symbol as a whole word; `undefined` for anything not known. */
-export function labelOf(text: string): Label {
+export const labelOf = remembering((text: string): Label => {
   const plain = text.trim().toLowerCase();
   const found = (list: readonly Pattern[]): Label => list.find((each) => each.pattern.test(plain))?.label;
   // Phrases first: "Thermal power (rms)" must not be read as the mechanical resistance Rms.
   return found(phrases) ?? found(words);
-}
+}, kept);

@@ -6,12 +6,12 @@ import type { Way } from '../values/way.ts';
 import { inRoom, quarter, shares, stepOfAngles } from './angles.ts';
 import { cabinetOf, isWithoutStep, type Cabinet } from './cabinet-field.ts';
 import { sizeOf } from './piston.ts';
-import { remembering } from './remembering.ts';
+import { remembering } from '../remembering.ts';
 
 const count = frequencies.length;
 
 /** The pattern of a piston towards 0°, 10° … 90°. */
-const pistonOf = remembering((sd): readonly Float64Array[] =>
+const pistonOf = remembering((sd: number): readonly Float64Array[] =>
   Array.from({ length: quarter + 1 }, (_, step) =>
     frequencies.map((frequency) => pistonFactor(sizeOf(sd, frequency) * Math.sin(step * stepOfAngles))),
   ),

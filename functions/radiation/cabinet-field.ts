@@ -5,7 +5,7 @@ import { frequencies } from '../values/grid.ts';
 import type { Way } from '../values/way.ts';
 import { quarter, stepOfAngles } from './angles.ts';
 import { middleOfStep } from './edge.ts';
-import { remembering } from './remembering.ts';
+import { remembering } from '../remembering.ts';
 
 const count = frequencies.length;
 
@@ -47,7 +47,7 @@ function atPlace(place: number): AtSize {
 
 /** Between sizes by the cubic through four of them: within a thousandth of a decibel of the series, which ripples
  *  by that much between them high up. */
-const inCabinet = remembering((panelWidth): Cabinet => {
+const inCabinet = remembering((panelWidth: number): Cabinet => {
   const axis = { re: new Float64Array(count), im: new Float64Array(count) };
   const power = cosines.map(() => new Float64Array(count));
   const start = perOctave * Math.log2(cabinetSize(panelWidth, frequencies[0]!));

@@ -1,4 +1,4 @@
-import type { SyntaxNode, Tree } from '@lezer/common';
+import type { FormulaNode, FormulaTree } from './tree.ts';
 
 /** More brackets, calls or signs inside one another than this are no formula that anyone reads, and overflow the engine. */
 const DEEPEST = 100;
@@ -7,31 +7,13 @@ const LONGEST = 300;
 
 /** Why a formula cannot be read, and where. */
 export interface Broken {
-  readonly node: SyntaxNode;
+  readonly node: FormulaNode;
   readonly message: string;
 }
 
 /** What is wrong with a formula as it is written; nothing where it can be read. */
-export function brokenIn(text: string, tree: Tree): Broken | undefined {
-  let nested = 0;
-  let deepest = 0;
-  let signs = 0;
-  let error: SyntaxNode | undefined;
-  const isNested = (name: string): boolean => name === 'Paren' || name === 'Call' || name === 'Signed';
-  tree.iterate({
-    enter: (each) => {
-      const { name } = each;
-      // A node is only made where it is asked for.
-      if (each.type.isError) error ??= each.node;
-      if (isNested(name)) deepest = Math.max(deepest, ++nested);
-      if (name === 'Binary' || name === 'Percent') signs++;
-    },
-    leave: ({ name }) => {
-      if (isNested(name)) nested--;
-    },
-  });
-  const node = tree.topNode;
-  if (deepest > DEEPEST) {
+export function brokenIn(text: string, { whole: node, depth, signs, unread }: FormulaTree): Broken | undefined {
+  if (depth > DEEPEST) {
     const message = `More than ${String(DEEPEST)} brackets stand inside one another: put parts of the formula into cells of their own.`;
     return { node, message };
   }
@@ -39,10 +21,10 @@ export function brokenIn(text: string, tree: Tree): Broken | undefined {
     const message = `The formula has more than ${String(LONGEST)} signs: put parts of it into cells of their own, or use SUM over a range.`;
     return { node, message };
   }
-  return error && { node: error, message: messageAt(text, error) };
+  return unread && { node: unread, message: messageAt(text, unread) };
 }
 
-function messageAt(text: string, at: SyntaxNode): string {
+function messageAt(text: string, at: FormulaNode): string {
   const rest = text.slice(at.from, at.to) || text.slice(at.from).trim().slice(0, 12);
   const outside = text.replaceAll(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, '');
   if (outside.includes('"')) return 'A text is opened and not closed: put a " behind it.';

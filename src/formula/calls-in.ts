@@ -1,4 +1,4 @@
-import { parser } from './parser.ts';
+import { childNamed, piecesOf, treeOf } from './tree.ts';
 
 /** A call in a formula, and which of its arguments are written: `F(1,,2)` has the first and the third. */
 export interface CallIn {
@@ -11,17 +11,15 @@ export interface CallIn {
 export function callsIn(text: string): readonly CallIn[] {
   const found: CallIn[] = [];
   if (!text.startsWith('=')) return [];
-  parser.parse(text).iterate({
-    enter: ({ name, node }) => {
-      if (name !== 'Call') return;
-      const called = node.getChild('Function');
-      const given: boolean[] = [false];
-      for (let part = node.getChild('Arguments')?.firstChild; part; part = part.nextSibling) {
-        if (part.name === 'Separator') given.push(false);
-        else if (part.name === 'Argument') given[given.length - 1] = true;
-      }
-      if (called) found.push({ name: text.slice(called.from, called.to).toUpperCase(), given });
-    },
-  });
+  for (const node of piecesOf(treeOf(text))) {
+    const called = node.name === 'Call' && childNamed(node, 'Function');
+    if (!called) continue;
+    const given: boolean[] = [false];
+    for (const { name } of childNamed(node, 'Arguments')?.children ?? []) {
+      if (name === 'Separator') given.push(false);
+      else if (name === 'Argument') given[given.length - 1] = true;
+    }
+    found.push({ name: text.slice(called.from, called.to).toUpperCase(), given });
+  }
   return found;
 }

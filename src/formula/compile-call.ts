@@ -1,5 +1,5 @@
-import type { SyntaxNode } from '@lezer/common';
-import { childrenOf, type Compilation, type Part, type Slot } from './part.ts';
+import { childNamed, type FormulaNode } from './tree.ts';
+import { type Compilation, type Part, type Slot } from './part.ts';
 import { compileField } from './compile-reference.ts';
 import { compileEngineCall } from './engine-call.ts';
 import { engineFunctions } from './engine-functions.ts';
@@ -10,10 +10,10 @@ import { parseQuantity } from '../units/parse.ts';
 import { engineNumber } from './numbers.ts';
 
 /** Compiles a call: of an own function by its declaration, of an engine's function by a rule. */
-export function compileCall(node: SyntaxNode, compilation: Compilation): Part {
-  const written = compilation.slice(childrenOf(node)[0] ?? node);
+export function compileCall(node: FormulaNode, compilation: Compilation): Part {
+  const written = compilation.slice(node.children[0] ?? node);
   const name = written.toUpperCase();
-  const slots = slotsOf(node.getChild('Arguments'));
+  const slots = slotsOf(childNamed(node, 'Arguments'));
   const own = compilation.scope.functions.get(name);
   if (own) return compileOwnCall(node, own, slots, compilation);
   if (name === 'FIELD') return field(node, slots, compilation);
@@ -21,17 +21,17 @@ export function compileCall(node: SyntaxNode, compilation: Compilation): Part {
   if (engineFunctions.has(name)) return compileEngineCall(node, name, slots, compilation);
   const close = nearest(name, [...compilation.scope.functions.keys(), ...engineFunctions]);
   const advice = close === undefined ? 'the function guide lists all of them.' : `did you mean ${close}?`;
-  compilation.report('error', childrenOf(node)[0] ?? node, `There is no function ${written}: ${advice}`, close);
+  compilation.report('error', node.children[0] ?? node, `There is no function ${written}: ${advice}`, close);
   return { text: '#NAME?', type: UNKNOWN, node };
 }
 
 /** The arguments between the separators; `undefined` where one is left out. */
-export function slotsOf(list: SyntaxNode | null): Slot[] {
+export function slotsOf(list: FormulaNode | undefined): Slot[] {
   if (!list) return [];
   const slots: Slot[] = [];
   let last: Slot;
-  for (const child of childrenOf(list)) {
-    if (child.name === 'Argument') last = childrenOf(child)[0];
+  for (const child of list.children) {
+    if (child.name === 'Argument') last = child.children[0];
     else if (child.name === 'Separator') {
       slots.push(last);
       last = undefined;
@@ -41,7 +41,7 @@ export function slotsOf(list: SyntaxNode | null): Slot[] {
   return slots;
 }
 
-function field(node: SyntaxNode, [record, name]: readonly Slot[], compilation: Compilation): Part {
+function field(node: FormulaNode, [record, name]: readonly Slot[], compilation: Compilation): Part {
   if (!record || name?.name !== 'Text') {
     compilation.report(
       'error',
@@ -53,7 +53,7 @@ function field(node: SyntaxNode, [record, name]: readonly Slot[], compilation: C
   return compileField(node, compilation.part(record), compilation.slice(name).slice(1, -1), compilation);
 }
 
-function quantity(node: SyntaxNode, [text]: readonly Slot[], compilation: Compilation): Part {
+function quantity(node: FormulaNode, [text]: readonly Slot[], compilation: Compilation): Part {
   const read = text?.name === 'Text' ? parseQuantity(compilation.slice(text).slice(1, -1)) : undefined;
   if (!read) {
     compilation.report('error', node, 'QTY wants one quantity in quotes, such as QTY("12 L").');

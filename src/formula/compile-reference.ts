@@ -1,7 +1,7 @@
-import type { SyntaxNode } from '@lezer/common';
+import { childNamed, type FormulaNode } from './tree.ts';
 import { fieldsOf } from '../../functions/values/fields.ts';
 import { formatAddress, MOST_ROWS, parseAddress, type CellAddress } from './address.ts';
-import { childrenOf, type Compilation, type Part } from './part.ts';
+import { type Compilation, type Part } from './part.ts';
 import { nearest } from './nearest.ts';
 import { either, numberOf, TEXT, UNKNOWN } from './type-of.ts';
 import type { CellType } from './types.ts';
@@ -10,19 +10,19 @@ import type { CellType } from './types.ts';
 const LOOKED_AT = 400;
 
 /** Compiles `B4`, `B4:C18`, `Name`, `Name.field`, each with or without `Sheet!` before it. */
-export function compileReference(node: SyntaxNode, compilation: Compilation): Part {
+export function compileReference(node: FormulaNode, compilation: Compilation): Part {
   const sheet = sheetOf(node, compilation);
   if (sheet === undefined) return { text: '#REF!', type: UNKNOWN, node };
   if (node.name === 'Name') return compileName(node, sheet, compilation);
-  const cells = childrenOf(node)
+  const cells = node.children
     .filter((child) => child.name === 'Address')
     .map((child) => addressIn(compilation.slice(child)) ?? '')
     .join(':');
   return toCells(node, sheet, cells, compilation);
 }
 
-function sheetOf(node: SyntaxNode, compilation: Compilation): string | undefined {
-  const written = node.getChild('Sheet');
+function sheetOf(node: FormulaNode, compilation: Compilation): string | undefined {
+  const written = childNamed(node, 'Sheet');
   if (!written) return compilation.scope.sheet;
   const name = sheetName(compilation.slice(written));
   const id = compilation.scope.sheetNamed(name);
@@ -34,7 +34,7 @@ function sheetOf(node: SyntaxNode, compilation: Compilation): string | undefined
 export const sheetName = (written: string): string =>
   written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written;
 
-function compileName(node: SyntaxNode, sheet: string, compilation: Compilation): Part {
+function compileName(node: FormulaNode, sheet: string, compilation: Compilation): Part {
   const { scope } = compilation;
   const word = nameIn(compilation.slice(node));
   const whole = scope.cellsNamed(sheet, word);
@@ -62,7 +62,7 @@ function addressIn(word: string): string | undefined {
 }
 
 /** A field of a record, as an own call of the engine. */
-export function compileField(node: SyntaxNode, record: Part, name: string, compilation: Compilation): Part {
+export function compileField(node: FormulaNode, record: Part, name: string, compilation: Compilation): Part {
   const text = `FIELD(${record.text},"${name.toLowerCase()}")`;
   const { type } = record;
   if (type.kind === 'unknown') return { text, type: UNKNOWN, node };
@@ -93,7 +93,7 @@ export function compileField(node: SyntaxNode, record: Part, name: string, compi
   };
 }
 
-function toCells(node: SyntaxNode, sheet: string, cells: string, compilation: Compilation): Part {
+function toCells(node: FormulaNode, sheet: string, cells: string, compilation: Compilation): Part {
   const [first = '', last = first] = cells.split(':');
   const far = [first, last].find((cell) => (parseAddress(cell)?.row ?? 0) >= MOST_ROWS);
   if (far !== undefined) return beyond(far, node, compilation);
@@ -103,7 +103,7 @@ function toCells(node: SyntaxNode, sheet: string, cells: string, compilation: Co
   return { text: `${prefix}${first === last && !cells.includes(':') ? first : `${first}:${last}`}`, type, node };
 }
 
-function beyond(cell: string, node: SyntaxNode, { report }: Compilation): Part {
+function beyond(cell: string, node: FormulaNode, { report }: Compilation): Part {
   report('error', node, `${cell} lies beyond the last row of a sheet, ${MOST_ROWS}: refer to a cell above it.`);
   return { text: '#REF!', type: UNKNOWN, node };
 }

@@ -1,5 +1,4 @@
-import type { SyntaxNode } from '@lezer/common';
-import { parser } from './parser.ts';
+import { treeOf, type FormulaNode } from './tree.ts';
 import { compileCall } from './compile-call.ts';
 import { binary, percent, signed } from './operators.ts';
 import { compileReference } from './compile-reference.ts';
@@ -7,7 +6,7 @@ import { brokenIn } from './broken.ts';
 import { canonicalNumber, engineNumber } from './numbers.ts';
 import { numberOf, RATIO, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
 import type { Compiled, Finding, Reference, Scope } from './types.ts';
-import { childrenOf, type Compilation, type Part } from './part.ts';
+import { type Compilation, type Part } from './part.ts';
 import { unitNamed } from '../units/table.ts';
 import { parseQuantity } from '../units/parse.ts';
 
@@ -28,13 +27,13 @@ export function compile(text: string, scope: Scope): Compiled {
       findings.push({ level, message, ...(fix !== undefined && { fix }), from: node.from, to: node.to });
     },
   };
-  const tree = parser.parse(text);
+  const tree = treeOf(text);
   const broken = brokenIn(text, tree);
   if (broken) {
     compilation.report('error', broken.node, broken.message);
     return { text, type: UNKNOWN, references, findings };
   }
-  const body = tree.topNode.firstChild;
+  const { body } = tree;
   const part = body ? compilation.part(body) : undefined;
   if (body && /^[^"(]*:[^"(]*$/.test(part?.text ?? '')) {
     const message = `A cell holds one value, but ${compilation.slice(body)} is several cells: take SUM of them, or refer to one.`;
@@ -43,18 +42,20 @@ export function compile(text: string, scope: Scope): Compiled {
   return { text: `=${part?.text ?? ''}`, type: part?.type ?? UNKNOWN, references, findings };
 }
 
-function compilePartOf(node: SyntaxNode, compilation: Compilation): Part {
-  const text = compilation.slice(node);
+function compilePartOf(node: FormulaNode, compilation: Compilation): Part {
   switch (node.name) {
-    case 'Number':
+    case 'Number': {
+      const text = compilation.slice(node);
       return { text: canonicalNumber(text), type: RATIO, constant: Number(text), node };
+    }
     case 'Quantity':
       return quantity(node, compilation);
     case 'Text':
-      return { text, type: TEXT, node };
+      return { text: compilation.slice(node), type: TEXT, node };
     case 'Truth':
-      return { text: `${text.toUpperCase()}()`, type: TRUTH, node };
-    case 'ErrorValue':
+      return { text: `${compilation.slice(node).toUpperCase()}()`, type: TRUTH, node };
+    case 'ErrorValue': {
+      const text = compilation.slice(node);
       compilation.report(
         'error',
         node,
@@ -63,6 +64,7 @@ function compilePartOf(node: SyntaxNode, compilation: Compilation): Part {
           : `${text} is no value: put a number or a reference in its place.`,
       );
       return { text, type: UNKNOWN, node };
+    }
     case 'Cell':
     case 'Range':
     case 'Name':
@@ -70,7 +72,7 @@ function compilePartOf(node: SyntaxNode, compilation: Compilation): Part {
     case 'Call':
       return compileCall(node, compilation);
     case 'Paren': {
-      const inner = compilation.part(childrenOf(node)[1] ?? node);
+      const inner = compilation.part(node.children[1] ?? node);
       return { ...inner, text: `(${inner.text})`, node };
     }
     case 'Signed':
@@ -80,13 +82,14 @@ function compilePartOf(node: SyntaxNode, compilation: Compilation): Part {
     case 'Binary':
       return binary(node, compilation);
     default:
-      return { text, type: UNKNOWN, node };
+      return { text: compilation.slice(node), type: UNKNOWN, node };
   }
 }
 
-function quantity(node: SyntaxNode, compilation: Compilation): Part {
+function quantity(node: FormulaNode, compilation: Compilation): Part {
   const text = compilation.slice(node);
-  const unit = node.lastChild && unitNamed(compilation.slice(node.lastChild));
+  const written = node.children.at(-1);
+  const unit = written && unitNamed(compilation.slice(written));
   const read = parseQuantity(text);
   if (!unit || !read) {
     compilation.report('error', node, `“${text}” is no quantity that can be calculated with: check the number.`);
@@ -97,7 +100,7 @@ function quantity(node: SyntaxNode, compilation: Compilation): Part {
 }
 
 /** `5 cm^2` could be a square of 5 cm as well; an area is what one means by it. */
-function squared(node: SyntaxNode, text: string, symbol: string, { report }: Compilation): void {
+function squared(node: FormulaNode, text: string, symbol: string, { report }: Compilation): void {
   const number = /^[\d.eE+-]*[\d.]/.exec(text)?.[0] ?? '';
   const fix = `${number} ${symbol}`;
   report('doubt', node, `${text} is read as ${fix}: write it so, or put brackets round what is raised.`, fix);

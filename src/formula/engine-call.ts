@@ -1,4 +1,4 @@
-import type { SyntaxNode } from '@lezer/common';
+import type { FormulaNode } from './tree.ts';
 import { quantities } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { isPlain, quantityOf, sameDimension, symbolOf, times } from '../units/dimension.ts';
@@ -10,7 +10,7 @@ import type { CellType } from './types.ts';
 
 /** A call of a function that the engine brings itself. */
 export function compileEngineCall(
-  node: SyntaxNode,
+  node: FormulaNode,
   name: string,
   slots: readonly Slot[],
   compilation: Compilation,
@@ -22,7 +22,7 @@ export function compileEngineCall(
 }
 
 function typeOfCall(
-  node: SyntaxNode,
+  node: FormulaNode,
   name: string,
   parts: readonly (Part | undefined)[],
   present: readonly Part[],
@@ -54,7 +54,7 @@ const ROUNDING = new Set(['ROUND', 'ROUNDUP', 'ROUNDDOWN', 'INT', 'TRUNC', 'CEIL
 
 /** 12.4 L rounded to whole numbers would be 0: the engine rounds cubic metres. A step with the same unit is meant as such. */
 function roundedInSi(
-  node: SyntaxNode,
+  node: FormulaNode,
   name: string,
   [number, step]: readonly Part[],
   { report, slice }: Compilation,
@@ -147,7 +147,7 @@ const ARGUMENTS_IN_PLAIN = new Set([
 ]);
 const ARC = new Set(['ASIN', 'ACOS', 'ATAN', 'ATAN2']);
 
-function plain(node: SyntaxNode, name: string, parts: readonly Part[], compilation: Compilation): CellType {
+function plain(node: FormulaNode, name: string, parts: readonly Part[], compilation: Compilation): CellType {
   const [first] = parts;
   const type = first?.type;
   if (ARGUMENTS_IN_PLAIN.has(name) && type?.kind === 'number' && !isPlain(type.dimension)) {

@@ -1,16 +1,16 @@
-import type { SyntaxNode } from '@lezer/common';
+import type { FormulaNode } from './tree.ts';
 import { quantities } from '../../functions/quantities.ts';
 import { isPlain, quantityOf, sameDimension, symbolOf, times } from '../units/dimension.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { unitNamed } from '../units/table.ts';
 import { engineNumber } from './numbers.ts';
-import { childrenOf, type Compilation, type Part } from './part.ts';
+import { type Compilation, type Part } from './part.ts';
 import { isOpen, isPlainNumber, nounOf, numberOf, RATIO, TEXT, TRUTH, UNKNOWN, type NumberType } from './type-of.ts';
 import type { CellType } from './types.ts';
 
-export function signed(node: SyntaxNode, compilation: Compilation): Part {
-  const [sign, operand] = childrenOf(node);
+export function signed(node: FormulaNode, compilation: Compilation): Part {
+  const [sign, operand] = node.children;
   if (!sign || !operand) return { text: '', type: UNKNOWN, node };
   const isMinus = compilation.slice(sign) !== '+';
   const below = isMinus ? belowZero(node, operand, compilation) : undefined;
@@ -21,23 +21,23 @@ export function signed(node: SyntaxNode, compilation: Compilation): Part {
 }
 
 /** `-5 °C` is five degrees below zero, and no temperature taken negative. */
-function belowZero(node: SyntaxNode, operand: SyntaxNode, compilation: Compilation): Part | undefined {
+function belowZero(node: FormulaNode, operand: FormulaNode, compilation: Compilation): Part | undefined {
   if (operand.name !== 'Quantity') return undefined;
   const read = parseQuantity(`-${compilation.slice(operand)}`);
   if (unitNamed(read?.unit ?? '')?.offset === undefined || !read) return undefined;
   return { text: engineNumber(read.value), type: numberOf(read.quantity), constant: read.value, node };
 }
 
-export function percent(node: SyntaxNode, compilation: Compilation): Part {
-  const part = compilation.part(childrenOf(node)[0] ?? node);
+export function percent(node: FormulaNode, compilation: Compilation): Part {
+  const part = compilation.part(node.children[0] ?? node);
   // The engine takes one sign at a time.
   const text = part.node.name === 'Percent' ? `(${part.text})%` : `${part.text}%`;
   const constant = part.constant === undefined ? {} : { constant: part.constant / 100 };
   return { text, type: numeric(part, compilation), ...constant, node };
 }
 
-export function binary(node: SyntaxNode, compilation: Compilation): Part {
-  const [leftNode, operatorNode, rightNode] = childrenOf(node);
+export function binary(node: FormulaNode, compilation: Compilation): Part {
+  const [leftNode, operatorNode, rightNode] = node.children;
   if (!leftNode || !operatorNode || !rightNode) return { text: '', type: UNKNOWN, node };
   const left = compilation.part(leftNode);
   const right = compilation.part(rightNode);
@@ -53,10 +53,10 @@ export function binary(node: SyntaxNode, compilation: Compilation): Part {
 }
 
 /** `20 m/s2` reads as 20 m over the cell S2; written in one go and in small letters it is meant as a unit. */
-function overPower(node: SyntaxNode, left: SyntaxNode, right: SyntaxNode, { slice, report }: Compilation): void {
+function overPower(node: FormulaNode, left: FormulaNode, right: FormulaNode, { slice, report }: Compilation): void {
   const [, symbol = '', power] = (right.name === 'Cell' && /^([a-z]+)([23])$/.exec(slice(right))) || [];
   let above = left;
-  while (above.name === 'Binary' && above.lastChild) above = above.lastChild;
+  for (let last = above.children.at(-1); above.name === 'Binary' && last; last = above.children.at(-1)) above = last;
   if (above.name !== 'Quantity' || right.from !== above.to + 1 || !unitNamed(symbol)) return;
   const unit = `${slice(above)}${`/1 ${symbol}`.repeat(Number(power))}`;
   const message = `${slice(above)}/${slice(right)} divides by the cell ${slice(right).toUpperCase()}: write ${unit} for the unit, or ${slice(above)} / ${slice(right).toUpperCase()} for the cell.`;
@@ -77,7 +77,13 @@ function folded(operator: string, left: number | undefined, right: number | unde
   return Number.isFinite(result) ? result : undefined;
 }
 
-function typeOfBinary(node: SyntaxNode, operator: string, left: Part, right: Part, compilation: Compilation): CellType {
+function typeOfBinary(
+  node: FormulaNode,
+  operator: string,
+  left: Part,
+  right: Part,
+  compilation: Compilation,
+): CellType {
   switch (operator) {
     case '&':
       for (const part of [left, right]) joinedInSi(part, compilation);
@@ -155,7 +161,7 @@ function product(a: CellType, b: CellType, sign: 1 | -1): CellType {
   return { kind: 'number', dimension, quantity: quantityOf(dimension) };
 }
 
-function power(node: SyntaxNode, left: Part, right: Part, compilation: Compilation): CellType {
+function power(node: FormulaNode, left: Part, right: Part, compilation: Compilation): CellType {
   const base = numeric(left, compilation);
   const exponent = numeric(right, compilation);
   if (base.kind !== 'number') return UNKNOWN;
@@ -178,7 +184,7 @@ function power(node: SyntaxNode, left: Part, right: Part, compilation: Compilati
   return { kind: 'number', dimension, quantity: quantityOf(dimension) };
 }
 
-function sum(node: SyntaxNode, operator: string, left: Part, right: Part, compilation: Compilation): CellType {
+function sum(node: FormulaNode, operator: string, left: Part, right: Part, compilation: Compilation): CellType {
   const a = numeric(left, compilation);
   const b = numeric(right, compilation);
   const type = agree(node, operator === '+' ? 'added to' : 'taken from', [left, a], [right, b], compilation);
@@ -196,7 +202,7 @@ function ofTemperatures(operator: string, a: CellType, b: CellType, type: CellTy
     : type;
 }
 
-function compare(node: SyntaxNode, left: Part, right: Part, compilation: Compilation): void {
+function compare(node: FormulaNode, left: Part, right: Part, compilation: Compilation): void {
   if (left.type.kind === 'number' && right.type.kind === 'number') {
     agree(node, 'compared with', [left, left.type], [right, right.type], compilation);
   }
@@ -205,7 +211,7 @@ function compare(node: SyntaxNode, left: Part, right: Part, compilation: Compila
 /** The common type of two numbers, with a finding where they have none. Zero agrees with everything. A result of LOG10
  *  times a constant agrees with decibels: that is how they are made. */
 function agree(
-  node: SyntaxNode,
+  node: FormulaNode,
   verb: string,
   [left, a]: readonly [Part, CellType],
   [right, b]: readonly [Part, CellType],

@@ -1,4 +1,4 @@
-import type { SyntaxNode } from '@lezer/common';
+import type { FormulaNode } from './tree.ts';
 import type { FunctionDescription, NumberParameter, Parameter, RecordResult } from '../../functions/define.ts';
 import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
@@ -14,12 +14,12 @@ import type { CellType } from './types.ts';
 /** A call of a function of the catalogue, checked against its declaration. Functions with parameters of any quantity get
  *  the name of that quantity as a last text. */
 export function compileOwnCall(
-  node: SyntaxNode,
+  node: FormulaNode,
   definition: FunctionDescription,
   slots: readonly Slot[],
   compilation: Compilation,
 ): Part {
-  const parameters = Object.entries(definition.parameters);
+  const parameters = parametersOf(definition);
   checkCount(node, definition, slots, compilation);
   const own = new OwnCall(definition, compilation);
   const texts = slots.map((slot, index) => {
@@ -33,13 +33,24 @@ export function compileOwnCall(
   return { text: `${definition.name}(${texts.join(',')})`, type: own.result(), node };
 }
 
+type Listed = readonly (readonly [name: string, parameter: Parameter])[];
+
+const known = new WeakMap<FunctionDescription['parameters'], Listed>();
+
+/** In order, and listed once: one function stands in many formulas. */
+function parametersOf({ parameters }: FunctionDescription): Listed {
+  const listed = known.get(parameters) ?? Object.entries(parameters);
+  known.set(parameters, listed);
+  return listed;
+}
+
 function checkCount(
-  node: SyntaxNode,
+  node: FormulaNode,
   definition: FunctionDescription,
   slots: readonly Slot[],
   compilation: Compilation,
 ): void {
-  const parameters = Object.entries(definition.parameters);
+  const parameters = parametersOf(definition);
   const missing = parameters.findIndex(
     ([, parameter], index) =>
       slots[index] === undefined && !parameter.optional && !('default' in parameter && parameter.default !== undefined),
@@ -81,7 +92,7 @@ class OwnCall {
     this.#compilation = compilation;
   }
 
-  argument(slot: SyntaxNode, name: string, parameter: Parameter): string {
+  argument(slot: FormulaNode, name: string, parameter: Parameter): string {
     const what = `${this.#definition.name}, ${name}`;
     if ('quantity' in parameter) return this.#number(slot, what, parameter);
     if ('choice' in parameter) this.#chosen ??= slot.name === 'Text' ? this.#slice(slot).slice(1, -1) : 'unknown';
@@ -92,7 +103,7 @@ class OwnCall {
     return part.text;
   }
 
-  #number(slot: SyntaxNode, what: string, parameter: NumberParameter): string {
+  #number(slot: FormulaNode, what: string, parameter: NumberParameter): string {
     if (slot.name === 'Text') return this.#quantityText(slot, what, parameter);
     const part = this.#compilation.part(slot);
     const { type } = part;
@@ -108,7 +119,7 @@ class OwnCall {
   }
 
   /** A text in quotes that stands for a quantity. */
-  #quantityText(slot: SyntaxNode, what: string, parameter: NumberParameter): string {
+  #quantityText(slot: FormulaNode, what: string, parameter: NumberParameter): string {
     const text = this.#slice(slot).slice(1, -1);
     const read = parseQuantity(text);
     if (!read) {
@@ -197,7 +208,7 @@ class OwnCall {
     }
   }
 
-  #choice(slot: SyntaxNode, what: string, words: readonly string[]): string {
+  #choice(slot: FormulaNode, what: string, words: readonly string[]): string {
     const text = this.#slice(slot).slice(1, -1);
     if (!words.some((word) => word.toLowerCase() === text.toLowerCase())) {
       const close = nearest(text, words);
@@ -232,11 +243,11 @@ class OwnCall {
     return word !== undefined && word in quantities ? (word as QuantityName) : undefined;
   }
 
-  #slice(node: SyntaxNode): string {
+  #slice(node: FormulaNode): string {
     return this.#compilation.slice(node);
   }
 
-  #report(level: 'error' | 'doubt', node: SyntaxNode, message: string, fix?: string): void {
+  #report(level: 'error' | 'doubt', node: FormulaNode, message: string, fix?: string): void {
     this.#compilation.report(level, node, message, fix);
   }
 

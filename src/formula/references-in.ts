@@ -1,6 +1,6 @@
 import { formatAddress, parseAddress } from './address.ts';
-import { parser } from './parser.ts';
 import { sheetName } from './compile-reference.ts';
+import { piecesOf, treeOf } from './tree.ts';
 import type { Reference, Scope } from './types.ts';
 
 /** A reference and where it stands in the text. */
@@ -13,18 +13,15 @@ export interface PlacedReference extends Reference {
 export function referencesIn(text: string, scope: Scope): PlacedReference[] {
   if (!text.startsWith('=')) return [];
   const found: PlacedReference[] = [];
-  parser.parse(text).iterate({
-    enter: ({ name, from, to }) => {
-      if (name !== 'Cell' && name !== 'Range' && name !== 'Name') return true;
-      const written = text.slice(from, to);
-      const mark = written.lastIndexOf('!');
-      const sheet = mark < 0 ? scope.sheet : scope.sheetNamed(sheetName(written.slice(0, mark).trim()));
-      const word = written.slice(mark + 1).trim();
-      const cells = sheet === undefined ? undefined : cellsOf(name, word, sheet, scope);
-      if (sheet !== undefined && cells !== undefined) found.push({ from, to, sheet, cells });
-      return false;
-    },
-  });
+  for (const { name, from, to } of piecesOf(treeOf(text))) {
+    if (name !== 'Cell' && name !== 'Range' && name !== 'Name') continue;
+    const written = text.slice(from, to);
+    const mark = written.lastIndexOf('!');
+    const sheet = mark < 0 ? scope.sheet : scope.sheetNamed(sheetName(written.slice(0, mark).trim()));
+    const word = written.slice(mark + 1).trim();
+    const cells = sheet === undefined ? undefined : cellsOf(name, word, sheet, scope);
+    if (sheet !== undefined && cells !== undefined) found.push({ from, to, sheet, cells });
+  }
   return found;
 }
 

@@ -22,9 +22,13 @@ export function times(a: Dimension, b: Dimension, power = 1): Dimension {
   return clean(sum);
 }
 
-export function sameDimension(a: Dimension, b: Dimension): boolean {
-  const bases = new Set([...Object.keys(a), ...Object.keys(b)] as Base[]);
-  return [...bases].every((base) => Math.abs((a[base] ?? 0) - (b[base] ?? 0)) < 1e-9);
+export const sameDimension = (a: Dimension, b: Dimension): boolean => a === b || (isWithin(a, b) && isWithin(b, a));
+
+/** Whether another dimension has the same power of every base that one has. */
+function isWithin(one: Dimension, other: Dimension): boolean {
+  for (const [base, power] of Object.entries(one) as [Base, number][])
+    if (Math.abs(power - (other[base] ?? 0)) >= 1e-9) return false;
+  return true;
 }
 
 export const isPlain = (dimension: Dimension): boolean => sameDimension(dimension, PLAIN);

@@ -3,7 +3,7 @@ import { HyperFormula } from 'hyperformula';
 import { afterAll, describe, expect, test } from 'vitest';
 import { brokenIn } from '../../src/formula/broken.ts';
 import { compile } from '../../src/formula/compile.ts';
-import { parser } from '../../src/formula/parser.ts';
+import { treeOf } from '../../src/formula/tree.ts';
 import type { Scope } from '../../src/formula/types.ts';
 
 const around = {
@@ -28,7 +28,7 @@ const engine = HyperFormula.buildFromSheets(
 );
 afterAll(() => engine.destroy());
 
-const isRead = (formula: string): boolean => brokenIn(formula, parser.parse(formula)) === undefined;
+const isRead = (formula: string): boolean => brokenIn(formula, treeOf(formula)) === undefined;
 
 describe('formulas of random words', () => {
   const words = [

@@ -3,14 +3,11 @@ import { Refused } from '../../engine/arguments.ts';
 import { formatAddress, parseAddress } from '../../formula/address.ts';
 import { slotsOf } from '../../formula/compile-call.ts';
 import { sheetName } from '../../formula/compile-reference.ts';
-import { parser } from '../../formula/parser.ts';
-import { childrenOf, type Part } from '../../formula/part.ts';
+import { childNamed, treeOf, type FormulaNode } from '../../formula/tree.ts';
 import type { Held } from './datum.ts';
 import { numberIn, operation } from './operators.ts';
 import { fieldCall, ownCall } from './own-calls.ts';
 import { plainCalls, type Run } from './plain-calls.ts';
-
-type Node = Part['node'];
 
 /** Where a compiled formula finds the cells that it refers to. */
 export interface Cells {
@@ -25,7 +22,7 @@ const MOST_CELLS = 5000;
 /** Compiles a formula into a closure, from the canonical text that the engine is told: addresses, SI numbers, sheets by
  *  quoted ids. Nothing where a part of it is left to the engine. */
 export function compileFormula(text: string, sheet: string, cells: Cells): Run | undefined {
-  const body = parser.parse(text).topNode.firstChild;
+  const { body } = treeOf(text);
   return body ? new FormulaCompiler(text, sheet, cells).part(body) : undefined;
 }
 
@@ -40,7 +37,7 @@ class FormulaCompiler {
     this.#cells = cells;
   }
 
-  part(node: Node): Run | undefined {
+  part(node: FormulaNode): Run | undefined {
     const text = this.#slice(node);
     switch (node.name) {
       case 'Number':
@@ -66,30 +63,30 @@ class FormulaCompiler {
     }
   }
 
-  #slice(node: Node): string {
+  #slice(node: FormulaNode): string {
     return this.#text.slice(node.from, node.to);
   }
 
-  #child(node: Node, index: number): Run | undefined {
-    const child = childrenOf(node)[index];
+  #child(node: FormulaNode, index: number): Run | undefined {
+    const child = node.children[index];
     return child && this.part(child);
   }
 
-  #sheetOf(node: Node): string {
-    const written = node.getChild('Sheet');
+  #sheetOf(node: FormulaNode): string {
+    const written = childNamed(node, 'Sheet');
     return written ? sheetName(this.#slice(written)) : this.#sheet;
   }
 
-  #addresses(node: Node): string[] {
-    return node.getChildren('Address').map((child) => this.#slice(child));
+  #addresses(node: FormulaNode): string[] {
+    return node.children.filter(({ name }) => name === 'Address').map((child) => this.#slice(child));
   }
 
-  #cell(node: Node): Run | undefined {
+  #cell(node: FormulaNode): Run | undefined {
     const [address = ''] = this.#addresses(node);
     return this.#cells.reader(this.#sheetOf(node), address);
   }
 
-  #range(node: Node): Run | undefined {
+  #range(node: FormulaNode): Run | undefined {
     const sheet = this.#sheetOf(node);
     const [first, last] = this.#addresses(node).map(parseAddress);
     if (!first || !last) return undefined;
@@ -113,10 +110,10 @@ class FormulaCompiler {
     };
   }
 
-  #call(node: Node): Run | undefined {
-    const [name] = childrenOf(node);
+  #call(node: FormulaNode): Run | undefined {
+    const [name] = node.children;
     const called = name ? this.#slice(name).toUpperCase() : '';
-    const slots = slotsOf(node.getChild('Arguments'));
+    const slots = slotsOf(childNamed(node, 'Arguments'));
     const parts = slots.map((slot) => slot && this.part(slot));
     if (slots.some((slot, index) => slot && !parts[index])) return undefined;
     const own = this.#cells.functions.get(called);
@@ -126,8 +123,8 @@ class FormulaCompiler {
     return given.length === slots.length && Object.hasOwn(plainCalls, called) ? plainCalls[called]?.(given) : undefined;
   }
 
-  #signed(node: Node): Run | undefined {
-    const [sign] = childrenOf(node);
+  #signed(node: FormulaNode): Run | undefined {
+    const [sign] = node.children;
     const operand = this.#child(node, 1);
     if (!operand || !sign) return undefined;
     if (this.#slice(sign) === '+') return operand;
@@ -137,7 +134,7 @@ class FormulaCompiler {
     };
   }
 
-  #percent(node: Node): Run | undefined {
+  #percent(node: FormulaNode): Run | undefined {
     const operand = this.#child(node, 0);
     return (
       operand &&
@@ -148,8 +145,8 @@ class FormulaCompiler {
     );
   }
 
-  #binary(node: Node): Run | undefined {
-    const [leftNode, operatorNode, rightNode] = childrenOf(node);
+  #binary(node: FormulaNode): Run | undefined {
+    const [leftNode, operatorNode, rightNode] = node.children;
     const left = leftNode && this.part(leftNode);
     const right = rightNode && this.part(rightNode);
     const work = operatorNode && operation(this.#slice(operatorNode));

@@ -1,4 +1,4 @@
-import { parser } from '../../formula/parser.ts';
+import { treeOf } from '../../formula/tree.ts';
 import { compileFormula } from './compile-formula.ts';
 import { OnlyEngine } from './operators.ts';
 
@@ -21,7 +21,7 @@ export function namedFormula(formula: string, names: readonly string[]): ((figur
       return index >= 0 && index < names.length ? () => figures[index] ?? Number.NaN : undefined;
     },
   });
-  if (!run || isBroken(cells)) return undefined;
+  if (!run || treeOf(cells).unread) return undefined;
   return (given) => {
     figures = given;
     try {
@@ -32,14 +32,4 @@ export function namedFormula(formula: string, names: readonly string[]): ((figur
       throw error;
     }
   };
-}
-
-function isBroken(text: string): boolean {
-  let broken = false;
-  parser.parse(text).iterate({
-    enter: ({ type }) => {
-      broken ||= type.isError;
-    },
-  });
-  return broken;
 }
