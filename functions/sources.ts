@@ -27,7 +27,7 @@ export const sources = {
   cta2034: { title: 'ANSI/CTA-2034-A, Standard Method of Measurement for In-Home Loudspeakers, 2015' },
   miyamoto1962: {
     title:
-      'K. Miyamoto, E. Wolf, “Generalization of the Maggi–Rubinowicz Theory of the Boundary Diffraction Wave”, J. Opt. Soc. Am. 52, 1962 (from memory)',
+      'K. Miyamoto, E. Wolf, “Generalization of the Maggi–Rubinowicz Theory of the Boundary Diffraction Wave”, J. Opt. Soc. Am. 52, 615–622, 1962 (abstract read)',
   },
   allison1974: {
     title: 'R. F. Allison, “The Influence of Room Boundaries on Loudspeaker Power Output”, J. Audio Eng. Soc. 22, 1974',

@@ -80,6 +80,7 @@ export const braceVolume = define({
   returns: { quantity: 'volume', summary: 'volume of the braces' },
   source: geometry,
   example: { formula: '=BRACE.VOLUME("220 mm", "280 mm", "15 mm", 0.5, 1)', gives: 0.000356 },
+  remarks: 'Width and depth are the outside ones, from which two panels go.',
   compute(given) {
     const inside = insideOf({ ...given, height: 4 * given.thickness });
     if (inside instanceof Problem) return inside;

@@ -50,7 +50,7 @@ const parameters = {
 } as const;
 const source = {
   source: 'miyamoto1962',
-  at: 'boundary wave of Maggi and Rubinowicz for a source on the panel and a listener far away, 1 − ½·mean of e^(−jk·path) on the axis; a rounding spreads the turn along its arc',
+  at: 'boundary wave of Maggi and Rubinowicz for a source on the panel and a listener far away, 1 − ½·mean of e^(−jk·path) on the axis, as Kirchhoff’s integral over the panel comes to when it is done along each ray; a rounding spreads the turn along its arc',
 } as const;
 const angle = { quantity: 'angle', min: -Math.PI / 2, max: Math.PI / 2, default: 0 } as const;
 const examplePlace = '"220 mm", "380 mm", "110 mm", "240 mm"';
