@@ -1,6 +1,7 @@
 import { zeros } from '../numeric/blocks.ts';
 import { anglesOf, magnitudesOf } from '../numeric/polar.ts';
 import type { Curve } from './curve.ts';
+import { ShownCurve, type Shown } from './shown-curve.ts';
 
 /** Complex values, one per frequency of the grid. */
 export interface ComplexCurve {
@@ -35,27 +36,19 @@ function levelsOf({ re, im }: ComplexCurve): Float64Array {
   return levels;
 }
 
-type Shown = Pick<Curve, 'title' | 'from' | 'to'> & { readonly quantity: 'level' | 'resistance' };
+type Solved = 'level' | 'resistance';
 
 /** A curve by its complex values. Its magnitudes and phases are properties of its own, as those of any curve, so that they
  *  are copied with it; the engine builds all such curves alike, since they share what works them out. */
-class SolvedCurve implements Curve {
-  readonly kind = 'curve';
-  readonly title: string;
-  readonly quantity: Shown['quantity'];
-  readonly from: number;
-  readonly to: number;
+class SolvedCurve extends ShownCurve<Solved> implements Curve {
   declare readonly y: Float64Array;
   declare readonly phase: Float64Array;
   readonly #values: ComplexCurve;
   #magnitudes: Float64Array | undefined;
   #angles: Float64Array | undefined;
 
-  constructor({ title, quantity, from, to }: Shown, values: ComplexCurve) {
-    this.title = title;
-    this.quantity = quantity;
-    this.from = from;
-    this.to = to;
+  constructor(shown: Shown<Solved>, values: ComplexCurve) {
+    super(shown);
     this.#values = values;
     Object.defineProperty(this, 'y', SolvedCurve.#y);
     Object.defineProperty(this, 'phase', SolvedCurve.#phase);
@@ -84,7 +77,7 @@ class SolvedCurve implements Curve {
 
 /** A curve of complex values that nobody changes any more. Its magnitudes and its phases are each worked out when they
  *  are first read: sums and filters take it by {@link complexOf}. */
-export const curveOf = (shown: Shown, values: ComplexCurve): Curve => new SolvedCurve(shown, values);
+export const curveOf = (shown: Shown<Solved>, values: ComplexCurve): Curve => new SolvedCurve(shown, values);
 
 const known = new WeakMap<Curve, ComplexCurve>();
 

@@ -1,21 +1,12 @@
 import type { Curve } from './curve.ts';
+import { ShownCurve, type Shown } from './shown-curve.ts';
 
-type Shown = Omit<Curve, 'kind' | 'y' | 'phase'>;
-
-class CurveWhenRead implements Curve {
-  readonly kind = 'curve';
-  readonly title: string;
-  readonly quantity: Curve['quantity'];
-  readonly from: number;
-  readonly to: number;
+class CurveWhenRead extends ShownCurve implements Curve {
   declare readonly y: Float64Array;
   #solve: () => Float64Array;
 
-  constructor({ title, quantity, from, to }: Shown, solve: () => Float64Array) {
-    this.title = title;
-    this.quantity = quantity;
-    this.from = from;
-    this.to = to;
+  constructor(shown: Shown, solve: () => Float64Array) {
+    super(shown);
     this.#solve = solve;
     Object.defineProperty(this, 'y', CurveWhenRead.#y);
   }

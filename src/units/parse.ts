@@ -1,4 +1,5 @@
 import type { QuantityName } from '../../functions/quantities.ts';
+import { DASHES, SPACES, WIDTHLESS } from './signs.ts';
 import { unitNamed, type Unit } from './table.ts';
 
 /** A typed number with its unit. */
@@ -12,15 +13,14 @@ export interface ParsedQuantity {
   readonly digits: number;
 }
 
-const SPACES = /[\u00A0\u2007\u2009\u202F]/g;
-/** Marks without width that come with pasted text. */
-const WIDTHLESS = /[\u200B\u2060\uFEFF]/g;
-const MINUS = /[\u2010\u2011\u2212\uFE63\uFF0D–]/g;
+const SPACE = new RegExp(`[${SPACES}]`, 'g');
+const NO_WIDTH = new RegExp(`[${WIDTHLESS}]`, 'g');
+const MINUS = new RegExp(`[${DASHES}]`, 'g');
 const HALVES = / ?([¼½¾⅛⅜⅝⅞])/;
 /** As on an inch rule, and of inches and feet alone: 4/8 ohm are two numbers. */
 const FRACTION = /^([+-]?)(\d* )?(\d+)\/(\d+)(?= ?(?:in|f[oet]|["″'′]))/i;
 /** Any of these; most texts have none. */
-const OTHERWISE = /[\u00A0\u2007\u2009\u202F\u200B\u2060\uFEFF\u2010\u2011\u2212\uFE63\uFF0D–¼½¾⅛⅜⅝⅞]/;
+const OTHERWISE = new RegExp(`[${SPACES}${WIDTHLESS}${DASHES}¼½¾⅛⅜⅝⅞]`);
 const NUMBER = /^([+-]?)(\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d*)?|[.,]\d+)/;
 const EXPONENT = /^(?:[eE]([+-]?\d+)| ?[·⋅×*] ?10\^([+-]?\d+)| ?[·⋅×*] ?10([⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))/;
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
@@ -59,8 +59,8 @@ export const valueAs = ({ value, unit }: ParsedQuantity, wanted: QuantityName): 
 
 const inPlainSigns = (text: string): string =>
   text
-    .replaceAll(WIDTHLESS, '')
-    .replaceAll(SPACES, ' ')
+    .replaceAll(NO_WIDTH, '')
+    .replaceAll(SPACE, ' ')
     .replaceAll(MINUS, '-')
     .replace(HALVES, (_, half: string) => ` ${half.normalize('NFKD').replace('\u2044', '/')}`)
     .trim();

@@ -1,4 +1,5 @@
 import type { QuantityName } from '../../functions/quantities.ts';
+import { DASHES, WIDTHLESS } from './signs.ts';
 
 /** A unit as it is typed and shown. SI value = number · si + offset. */
 export interface Unit {
@@ -131,9 +132,10 @@ export const units: readonly Unit[] = [
 ];
 
 /** What is thrown away in a spelling: spaces of every width, and the marks without width that come with pasted text. */
-const GAPS = /[\s\u200B\u2060\uFEFF]+/g;
+const GAPS = new RegExp(`[\\s${WIDTHLESS}]+`, 'g');
+const MINUS = new RegExp(`[${DASHES}]`, 'g');
 /** Whatever is thrown away or written in another way; most spellings have none of it. */
-const OTHERWISE = /[\s\u200B\u2060\uFEFF²³^\u03BC\u2126º˚⋅∙•‐‑–−]/;
+const OTHERWISE = new RegExp(`[\\s${WIDTHLESS}${DASHES}²³^\\u03BC\\u2126º˚⋅∙•]`);
 
 /** Makes spellings comparable: `²` and `^2` to 2, all micro, ohm, degree, dot, dash and inch signs to one each, no spaces. */
 export const plainSymbol = (text: string): string =>
@@ -147,7 +149,7 @@ export const plainSymbol = (text: string): string =>
         .replaceAll('\u2126', 'Ω')
         .replaceAll(/[º˚]/g, '°')
         .replaceAll(/[⋅∙•]/g, '·')
-        .replaceAll(/[‐‑–−]/g, '-')
+        .replaceAll(MINUS, '-')
     : text;
 
 const bySymbol = new Map<string, Unit>();

@@ -61,6 +61,8 @@ test.each([
   ['6′', 6 * 0.3048, 'length'],
   ['\u20103 dB', -3, 'level'],
   ['\uFF0D3 dB', -3, 'level'],
+  ['1\u200A900\u3000Hz', 1900, 'frequency'],
+  ['11 mm p\uFE63p', 0.0055, 'travel'],
 ])('reads %s', (text, value, quantity) => {
   const read = parseQuantity(text);
   expect(read?.value).toBeCloseTo(value, 12);
