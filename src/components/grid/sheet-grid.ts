@@ -15,6 +15,7 @@ import { gridStyles } from './styles.ts';
 import { viewOf, visibleIn, type View } from './view.ts';
 
 const COARSE = matchMedia('(pointer: coarse)');
+const FIRST: CellAt = { row: 0, column: 0 };
 
 /** The sheet: a virtual grid of cells with keyboard, pointer and clipboard, after the WAI-ARIA grid pattern.
  *  @fires selection-change - `detail` is the new Selection.
@@ -27,10 +28,7 @@ export class SheetGrid extends LitElement {
   static override styles = [gridStyles, cellStyles];
 
   @property({ attribute: false }) model!: GridModel;
-  @property({ attribute: false }) selection: Selection = {
-    anchor: { row: 0, column: 0 },
-    focus: { row: 0, column: 0 },
-  };
+  @property({ attribute: false }) selection: Selection = { anchor: FIRST, focus: FIRST };
   /** Rectangles outlined in the colours of a formula being edited. */
   @property({ attribute: false }) references: readonly Outline[] = [];
   /** Of the rows whose words need more than a line. */
