@@ -12,7 +12,6 @@ export class ConsequenceList extends LitElement {
   static override styles = css`
     :host {
       display: block;
-      container-type: inline-size;
       color: var(--ink);
       font-size: 14px;
       line-height: 20px;
