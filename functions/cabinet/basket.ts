@@ -86,6 +86,7 @@ export const basketTotal = define({
   returns: { quantity: 'price', summary: 'sum over all lines and the shipping' },
   source: counting,
   example: { formula: '=BASKET.TOTAL("Woofer", 2, QTY("62 ¤"), "9 ¤")', gives: 133 },
+  remarks: 'Coils, wire, terminals, filling, finish and shipping are soon forgotten. Spares are whole pieces.',
   compute(given) {
     const lines = linesOf(given);
     return lines instanceof Problem ? lines : sum(lines) + given.shipping;

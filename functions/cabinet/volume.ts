@@ -14,6 +14,7 @@ export const cabinetNetVolume = define({
   returns: { quantity: 'volume', summary: 'air that the driver works on' },
   source: geometry,
   example: { formula: '=CABINET.NET_VOLUME("360 mm", "220 mm", "280 mm", "15 mm", "1.15 L")', gives: 0.014525 },
+  remarks: 'Two panels go from each outside size, then driver, port and braces: nothing of them is added.',
   compute(given) {
     const inside = insideOf(given);
     if (inside instanceof Problem) return inside;
@@ -39,6 +40,7 @@ export const cabinetDepthFor = define({
   returns: { quantity: 'length', summary: 'outside depth' },
   source: geometry,
   example: { formula: '=CABINET.DEPTH_FOR("14.525 L", "360 mm", "220 mm", "15 mm", "1.15 L")', gives: 0.28 },
+  remarks: 'What stands inside is added to the litres that the driver needs, and two panels to the inside depth.',
   compute(given) {
     // Any depth will do to ask for the inner height and width.
     const inside = insideOf({ ...given, depth: 4 * given.thickness });

@@ -17,6 +17,6 @@ export const filterSlope = define({
     at: 'squared Butterworth filters; −6 dB at the hand-over, against −3 dB for Butterworth',
   },
   example: { formula: '=CURVE.AT(FILTER.SLOPE("2 kHz", "LR4", "low"), "2 kHz")', gives: -6.02 },
-  remarks: `The target of the sound, not of the electrical filter alone: the driver adds its own slope. An LR2 pair sums flat with one driver reversed, an LR4 or LR8 pair as it stands. ${slopeWords}`,
+  remarks: `The target of the sound, not of the electrical filter alone: the driver adds its own slope. An LR2 pair sums flat with one driver reversed, an LR4 or LR8 pair as it stands. A Butterworth pair of odd order sums flat either way, one of even order is 3 dB too loud at the hand-over. ${slopeWords}`,
   compute: (given) => slopeCurve(given.slope, given.pass, given.frequency),
 });

@@ -118,7 +118,7 @@ export const wayMeasured = define({
     gives: { basis: 'measured', network: 'LR2 low-pass' },
   },
   remarks:
-    'Measure all drivers of a loudspeaker from one microphone place with one time zero; then the places stay zero, because the phase holds them already. With phase from the magnitude alone, give the places.',
+    'The curve of a maker is taken on a large panel and lacks the step of your cabinet: add EDGE.STEP to it first. Measure all drivers of a loudspeaker from one microphone place with one time zero; then the places stay zero, because the phase holds them already. With phase from the magnitude alone, give the places.',
   compute: (given): Way | Problem => {
     const wrong = notPressure(given.pressure, 'pressure') ?? notWhole(given.impedance, 'impedance');
     if (wrong) return wrong;

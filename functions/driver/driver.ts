@@ -103,5 +103,7 @@ export const driverOf = define({
     formula: '=DRIVER.OF("38 Hz", 4.8, 0.42, "28.52 L", "5.8 ohm", "132 cm2", "5.5 mm")',
     gives: { qts: 0.386, bl: 7.08 },
   },
+  remarks:
+    'Travel is one-way: halve a peak-to-peak figure, or type it as mm p-p. Mass and compliance follow from Vas and Sd, and include the air load.',
   compute: ({ name, pe, ...rest }) => completeDriver(name ?? '', pe === undefined ? rest : { ...rest, pe }),
 });

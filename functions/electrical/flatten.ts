@@ -63,6 +63,7 @@ export const flattenNetwork = define({
     formula: '=FLATTEN.NETWORK("5.7 Ω", "0.62 mH")',
     gives: { name: 'Impedance flattening' },
   },
+  remarks: 'Beside TRAP.NETWORK neither is exact any more: look at NETWORK.IMPEDANCE of both together.',
   compute(given) {
     const resistance = given.re * given.factor;
     return {

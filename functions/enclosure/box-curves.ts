@@ -76,7 +76,7 @@ export const boxImpedance = define({
   source: { source: 'small1973vented', at: 'electrical equivalent circuit' },
   example: { formula: `=BOX.IMPEDANCE(${demoClosed})`, gives: { title: 'Impedance', quantity: 'resistance' } },
   remarks:
-    'At the terminals of the driver: series resistance ahead of it is not counted. The voice coil is Re and Le in series.',
+    'At the terminals of the driver: series resistance ahead of it is not counted. The voice coil is Re and Le in series. With losses the dip between both humps of a vented box lies beside its tuning, not at it.',
   compute: (given): Curve => ({
     kind: 'curve',
     title: 'Impedance',

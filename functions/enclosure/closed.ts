@@ -60,6 +60,7 @@ export const closedVolumeFor = define({
   returns: { quantity: 'volume', summary: 'net volume' },
   source: { source: 'small1972closed', at: 'Vb = Vas/((Qtc/Qts)² − 1) with Qes·(Re + R)/Re' },
   example: { formula: `=CLOSED.VOLUME_FOR(${demoDriver}, 0.707, "0.6 ohm")`, gives: 0.01586 },
+  remarks: 'Choose the coil and the cable first: their resistance raises Qes, and with it the litres.',
   compute: (given) => {
     const known = need(given.driver, boxFields);
     if (known instanceof Problem) return known;
@@ -84,7 +85,8 @@ export const closedBox = define({
   returns: { record: 'box', summary: 'the box' },
   source: { source: 'small1972closed', at: 'equivalent circuit' },
   example: { formula: `=CLOSED.BOX(${demoDriver}, "12.1 L")`, gives: { volume: 0.0121, qtc: 0.708 } },
-  remarks: 'A leak makes the response third order, so that no single Qtc describes it; the curves show it rightly.',
+  remarks:
+    'A leak makes the response third order, so that no single Qtc describes it; the curves show it rightly. Filling makes a box appear 1.1 to 1.25 times as large (common practice, no source), never more than 1.4; that it also loads the cone a little is left out.',
   compute: (given): Box | Problem => {
     const known = need(given.driver, boxFields);
     if (known instanceof Problem) return known;

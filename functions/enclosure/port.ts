@@ -82,6 +82,8 @@ export const portResonance = define({
     at: 'free end 0.6133 radii; with a flanged end of 8/(3π), half a wave in the length',
   },
   example: { formula: '=PORT.RESONANCE("260 mm", "68 mm")', gives: 554 },
+  remarks:
+    'Of the pipe with its ends, open to both sides. Common practice, no source: keep it well above the hand-over, or let the port open away from the listener.',
   compute: (given) => soundSpeed / (2 * (given.length + usualEnds * given.diameter)),
 });
 
@@ -104,6 +106,7 @@ export const portVolume = define({
   returns: { quantity: 'volume', summary: 'volume' },
   source: { source: 'own', at: 'cylinder over the outer diameter' },
   example: { formula: '=PORT.VOLUME("260 mm", "68 mm", 1, "3 mm")', gives: 0.001118 },
+  remarks: 'It comes off the litres of the cabinet, as do driver and braces: a box is tuned by the air that is left.',
   compute: (given) => given.length * areaOf(given.diameter + 2 * given.wall, given.count),
 });
 

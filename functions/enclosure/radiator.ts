@@ -106,6 +106,8 @@ export const radiatorTuning = define({
   returns: { quantity: 'frequency', summary: 'tuning' },
   source: { source: 'small1974radiator', at: 'fb = fp·√(1 + Vap/Vb)' },
   example: { formula: '=RADIATOR.TUNING("12 L", "210 cm2", "90.8 g", "0.9 mm/N")', gives: 42.0 },
+  remarks:
+    'Above the resonance of the radiator in free air, which RADIATOR.NOTCH gives: the air of the box stiffens it.',
   compute: (given) => {
     const ratio = (airVolume(given.area, given.compliance) * given.count) / given.volume;
     return Math.sqrt((1 + ratio) / (given.mass * given.compliance)) / (2 * Math.PI);
@@ -119,5 +121,6 @@ export const radiatorNotch = define({
   returns: { quantity: 'frequency', summary: 'resonance in free air' },
   source: { source: 'small1974radiator', at: 'fp = 1/(2π·√(Mmp·Cmp))' },
   example: { formula: '=RADIATOR.NOTCH("90.8 g", "0.9 mm/N")', gives: 17.6 },
+  remarks: 'Not the tuning of the box, which lies above it.',
   compute: (given) => 1 / (2 * Math.PI * Math.sqrt(given.mass * given.compliance)),
 });

@@ -72,7 +72,8 @@ export const ventedBox = define({
   returns: { record: 'box', summary: 'the box' },
   source: { source: 'small1973vented', at: 'equivalent circuit' },
   example: { formula: `=VENTED.BOX(${demoDriver}, "22.3 L", "39.6 Hz")`, gives: { volume: 0.0223, tuning: 39.6 } },
-  remarks: 'A leakage Q of 7 is usual for a well-built box. The tuning is that of port and apparent volume together.',
+  remarks:
+    'A leakage Q of 7 is usual for a well-built box. The tuning is that of port and apparent volume together: keep filling out of the way to the port. Below the tuning its air no longer holds the cone: see BOX.TRAVEL_LIMIT, and BOX.HIGH_PASS against it.',
   compute: (given): Box | Problem => {
     const known = need(given.driver, boxFields);
     if (known instanceof Problem) return known;

@@ -18,7 +18,8 @@ export const rulePad = define({
   returns,
   source: practice('a passive loudspeaker is as loud as its quietest driver; pads up to 10 dB'),
   example: { formula: '=RULE.PAD("84.7 dB", "90 dB")', gives: { status: 'good' } },
-  remarks: 'Both levels for 2.83 V at 1 m. A driver that is too quiet cannot be turned up by a passive filter.',
+  remarks:
+    'Both levels for 2.83 V at 1 m, that of the system less what the cabinet edge takes. A driver that is too quiet cannot be turned up by a passive filter.',
   compute(given) {
     const pad = given.level - given.system;
     const show = (value: number) => measured(value, 'level');

@@ -141,6 +141,7 @@ export const ruleBreakup = define({
   returns,
   source: practice('half of the break-up; two thirds as a stretch'),
   example: { formula: '=RULE.BREAKUP("1808 Hz", "5200 Hz")', gives: { status: 'good' } },
+  remarks: 'Read it off a measured curve: a printed range that reaches far up says nothing of peaks.',
   compute: (given) =>
     judge({
       subject: say`Break-up ${measured(given.breakup, 'frequency')} over the hand-over ${measured(given.handover, 'frequency')}`,
