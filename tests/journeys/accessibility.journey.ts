@@ -1,10 +1,10 @@
 import type { RunOptions } from 'axe-core';
 import { describe, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
 import type { Page } from '../../src/app/app-host.ts';
 import { templates } from '../../templates/index.ts';
-import { Person } from './person.ts';
+import type { Person } from './person.ts';
 import { violations } from './violations.ts';
+import { during } from './visit.ts';
 
 const options: RunOptions = {
   runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
@@ -49,23 +49,16 @@ const pages = [
 
 describe.each(schemes)('the page, %s, wide, middling and narrow,', (_, dark) => {
   test('has nothing that the checker objects to, on any starter sheet', async () => {
-    const session = await openSession({ width: 1440, height: 900, dark });
-    try {
-      const person = new Person(session.page);
-      await person.settled();
+    await during({ width: 1440, height: 900, dark }, async ({ person }) => {
       for (const { content } of templates) {
         await person.openTemplate(content.title);
         expect(await atEachWidth(person), content.title).toEqual([]);
       }
-    } finally {
-      await session.close();
-    }
+    });
   });
 
   test('has nothing that the checker objects to, on any page over the sheet', async () => {
-    const session = await openSession({ width: 1440, height: 900, dark });
-    try {
-      const person = new Person(session.page);
+    await during({ width: 1440, height: 900, dark }, async ({ person }) => {
       await person.atRest();
       for (const name of pages) {
         await person.page.evaluate((page) => document.querySelector('octavo-app')?.open(page), name);
@@ -76,24 +69,17 @@ describe.each(schemes)('the page, %s, wide, middling and narrow,', (_, dark) => 
         // The one that was closed is taken away.
         await new Promise((resolve) => setTimeout(resolve, 200));
       }
-    } finally {
-      await session.close();
-    }
+    });
   });
 });
 
 /** Opens the page, does something, and gives what the checker objects to then. */
 async function violationsAfter(act: (person: Person) => Promise<void>, dark = false): Promise<string[]> {
-  const session = await openSession({ width: 1440, height: 900, dark });
-  try {
-    const person = new Person(session.page);
-    await person.settled();
+  return during({ width: 1440, height: 900, dark }, async ({ person }) => {
     await act(person);
     await new Promise((resolve) => setTimeout(resolve, 300));
     return await violations(person.page, options);
-  } finally {
-    await session.close();
-  }
+  });
 }
 
 const moved = async (person: Person): Promise<void> => {

@@ -1,23 +1,18 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
 import { askAbout, closed, kindOf, tabTo, told } from './asking.ts';
-import { lastDigit, Person, twoPercent } from './person.ts';
+import { lastDigit, type Person, twoPercent } from './person.ts';
 import { violations } from './violations.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 
 beforeAll(async () => {
-  session = await openSession();
-  person = new Person(session.page);
-  await person.settled();
+  ({ session, person } = await visit());
   await person.openTemplate('Closed-box bench');
 });
 
-afterAll(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
-});
+afterAll(() => leave(session));
 
 test('which litres give Qtc 0.707: asked, found and set by the keyboard', async () => {
   await person.type('B19', '30 L');

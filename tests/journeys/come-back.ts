@@ -1,8 +1,8 @@
-import type { openSession } from '../../.config/browser-session.mjs';
 import { Person } from './person.ts';
+import type { Session } from './visit.ts';
 
 /** Closes the tab, and opens the page anew in another of the same browser. */
-export async function comeBack({ browser, page, address }: Awaited<ReturnType<typeof openSession>>): Promise<Person> {
+export async function comeBack({ browser, page, address }: Session): Promise<Person> {
   const second = await browser.newPage();
   await page.close();
   await second.bringToFront();

@@ -1,22 +1,18 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
 import { comeBack } from './come-back.ts';
 import { Person } from './person.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 
 beforeEach(async () => {
-  session = await openSession();
-  person = new Person(session.page);
+  ({ session, person } = await visit());
   await person.atRest();
   await person.goTo('D24');
 });
 
-afterEach(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
-});
+afterEach(() => leave(session));
 
 /** Takes hold of the rule at a part of its length and drags it to another; the pointer stays down. */
 async function drag(from: number, to: number): Promise<void> {

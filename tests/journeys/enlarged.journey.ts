@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
 import { askAbout, told } from './asking.ts';
-import { Person } from './person.ts';
+import { during } from './visit.ts';
 
 /** A window enlarged to twice and four times, the narrowest that must do, a telephone on its side, and a small one. */
 const windows = [
@@ -13,10 +12,7 @@ const windows = [
 ] as const;
 
 test.each(windows)('$of, the sheet has room, nothing lies over it, and nothing leads sideways', async (shown) => {
-  const session = await openSession(shown);
-  try {
-    const person = new Person(session.page);
-    await person.settled();
+  await during(shown, async ({ session, person }) => {
     const { wide, parts } = await session.page.evaluate(() => {
       const app = document.querySelector('octavo-app')?.shadowRoot;
       const boxes = ['top-bar', 'sheet-head', 'sheet-grid', 'aside'].map((name) => {
@@ -39,17 +35,11 @@ test.each(windows)('$of, the sheet has room, nothing lies over it, and nothing l
         return top >= 0 && bottom <= innerHeight;
       });
     await expect.poll(isSeen).toBe(true);
-    expect(session.problems).toEqual([]);
-  } finally {
-    await session.close();
-  }
+  });
 });
 
 test('on a telephone, why a question cannot be answered is seen where it was asked', async () => {
-  const session = await openSession({ width: 390, height: 844 });
-  try {
-    const person = new Person(session.page);
-    await person.settled();
+  await during({ width: 390, height: 844 }, async ({ session, person }) => {
     await askAbout(person, 'D24');
     await session.page.keyboard.type('which flibber gives wobble?');
     await person.press('Enter');
@@ -60,7 +50,5 @@ test('on a telephone, why a question cannot be answered is seen where it was ask
         return page?.querySelector('ask-told')?.getBoundingClientRect().bottom ?? Infinity;
       });
     await expect.poll(bottom).toBeLessThanOrEqual(844);
-  } finally {
-    await session.close();
-  }
+  });
 });

@@ -1,20 +1,16 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
-import { Person } from './person.ts';
+import type { Person } from './person.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 
 beforeAll(async () => {
-  session = await openSession();
-  person = new Person(session.page);
+  ({ session, person } = await visit());
   await person.atRest();
 });
 
-afterAll(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
-});
+afterAll(() => leave(session));
 
 const saving = (): Promise<string> =>
   session.page.evaluate(

@@ -1,21 +1,16 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
-import { Person } from './person.ts';
+import type { Person } from './person.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 
 beforeAll(async () => {
-  session = await openSession();
-  person = new Person(session.page);
-  await person.settled();
+  ({ session, person } = await visit());
   await session.page.waitForSelector('>>> formula-editor');
 });
 
-afterAll(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
-});
+afterAll(() => leave(session));
 
 /** Cells below one another that hold nothing. */
 const [first, second, third] = ['F4', 'F5', 'F6'] as const;

@@ -1,23 +1,19 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
-import { Person } from './person.ts';
+import type { Person } from './person.ts';
 import { violations } from './violations.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 
 beforeAll(async () => {
-  session = await openSession();
+  ({ session, person } = await visit());
   await session.browser
     .defaultBrowserContext()
     .overridePermissions(session.address, ['clipboard-read', 'clipboard-sanitized-write']);
-  person = new Person(session.page);
   await person.atRest();
 });
-afterAll(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
-});
+afterAll(() => leave(session));
 
 /** Two invented drivers as makers print them, each in a style of its own. */
 const WOOFER = `Name: W-150 K

@@ -1,21 +1,16 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
 import { typedDriver } from '../references/demo-drivers.ts';
-import { octaves, Person } from './person.ts';
+import { octaves, type Person } from './person.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 
 beforeAll(async () => {
-  session = await openSession();
-  person = new Person(session.page);
-  await person.settled();
+  ({ session, person } = await visit());
 });
 
-afterAll(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
-});
+afterAll(() => leave(session));
 
 const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds));
 

@@ -1,22 +1,18 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
 import { typedDriver } from '../references/demo-drivers.ts';
 import { comeBack } from './come-back.ts';
 import { octaves, Person } from './person.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 
 beforeAll(async () => {
-  session = await openSession();
-  person = new Person(session.page);
+  ({ session, person } = await visit());
   await person.atRest();
 });
 
-afterAll(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
-});
+afterAll(() => leave(session));
 
 /** What assistive technology calls the element with the focus. */
 const focused = (): Promise<string> =>

@@ -1,16 +1,14 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
-import { Person } from './person.ts';
+import type { Person } from './person.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 
 beforeAll(async () => {
-  session = await openSession();
-  person = new Person(session.page);
-  await person.settled();
+  ({ session, person } = await visit());
 });
-afterAll(() => session?.close());
+afterAll(() => leave(session));
 
 test('opens with the lesson, takes a guess by the keyboard, tells how close it is and why', async () => {
   await person.press('Control+g');

@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
 import { templates } from '../../templates/index.ts';
 import { cutOff } from './cut-off.ts';
-import { Person } from './person.ts';
+import { during } from './visit.ts';
 
 /** High enough for every row of every starter sheet at once. */
 const HIGH = { 1440: 9000, 820: 14_000, 390: 16_000 };
@@ -12,10 +11,7 @@ const isShortened = (cut: string): boolean => cut.endsWith('by h1.');
 test.each([1440, 820, 390] as const)(
   'every starter sheet opens at its first column, and its words can be read whole, %i pixels wide',
   async (width) => {
-    const session = await openSession({ width, height: HIGH[width] });
-    try {
-      const person = new Person(session.page);
-      await person.settled();
+    await during({ width, height: HIGH[width] }, async ({ person }) => {
       const cuts = async (): Promise<string[]> =>
         (await cutOff(person.page)).filter((cut) => width > 600 || !isShortened(cut));
       const scrolled = (): Promise<number | undefined> =>
@@ -32,8 +28,6 @@ test.each([1440, 820, 390] as const)(
         // Rows become as high as their words need once nothing more changes.
         await expect.poll(cuts, { message: content.title }).toEqual([]);
       }
-    } finally {
-      await session.close();
-    }
+    });
   },
 );

@@ -1,17 +1,16 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { serveApplication } from '../../.config/application.mjs';
-import { openSession } from '../../.config/browser-session.mjs';
-import { Person } from './person.ts';
+import type { Person } from './person.ts';
+import { visit, type Session } from './visit.ts';
 
 let served: Awaited<ReturnType<typeof serveApplication>>;
 let person: Person;
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 const requested = new Set<string>();
 
 beforeAll(async () => {
   served = await serveApplication({ port: 4300 });
-  session = await openSession({ address: served.address });
-  person = new Person(session.page);
+  ({ session, person } = await visit({ address: served.address }));
   session.page.on('request', (request) => requested.add(new URL(request.url()).origin));
   await session.page.reload({ waitUntil: 'networkidle0' });
 });

@@ -1,20 +1,15 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
-import { decibels, lastDigit, Person, twoPercent } from './person.ts';
+import { afterAll, beforeAll, describe, test } from 'vitest';
+import { decibels, lastDigit, type Person, twoPercent } from './person.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 
 beforeAll(async () => {
-  session = await openSession();
-  person = new Person(session.page);
-  await person.settled();
+  ({ session, person } = await visit());
 });
 
-afterAll(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
-});
+afterAll(() => leave(session));
 
 const near = (cell: string, expected: number): Promise<void> =>
   person.expectNumber(cell, expected, twoPercent(expected));

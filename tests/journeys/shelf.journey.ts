@@ -1,25 +1,23 @@
 import { readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
 import { downloadFolder } from './downloads.ts';
-import { Person } from './person.ts';
+import type { Person } from './person.ts';
 import { violations } from './violations.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 let folder: string;
 
 beforeAll(async () => {
-  session = await openSession();
-  person = new Person(session.page);
+  ({ session, person } = await visit());
   await person.atRest();
   folder = await downloadFolder(session.page);
 });
 
 afterAll(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
+  await leave(session);
   await rm(folder, { recursive: true });
 });
 

@@ -5,24 +5,22 @@ import { openSession } from '../../.config/browser-session.mjs';
 import { downloadFolder } from './downloads.ts';
 import { Person } from './person.ts';
 import { violations } from './violations.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 let folder: string;
 
 beforeAll(async () => {
-  session = await openSession();
+  ({ session, person } = await visit());
   await session.browser
     .defaultBrowserContext()
     .overridePermissions(session.address, ['clipboard-read', 'clipboard-sanitized-write']);
-  person = new Person(session.page);
-  await person.settled();
   folder = await downloadFolder(session.page);
 });
 
 afterAll(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
+  await leave(session);
   await rm(folder, { recursive: true });
 });
 

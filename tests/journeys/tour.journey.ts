@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openSession } from '../../.config/browser-session.mjs';
-import { Person } from './person.ts';
+import type { Person } from './person.ts';
+import { leave, visit, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let person: Person;
 
 const textOf = (selector: string): Promise<string | undefined> =>
@@ -32,11 +32,9 @@ describe.each([
   ['narrow', 390],
 ])('a newcomer on a %s page', (_, width) => {
   beforeAll(async () => {
-    session = await openSession({ newcomer: true, width, height: 900 });
-    person = new Person(session.page);
-    await person.settled();
+    ({ session, person } = await visit({ newcomer: true, width, height: 900 }));
   });
-  afterAll(() => session?.close());
+  afterAll(() => leave(session));
 
   test('is offered the tour, and led through it by the keyboard alone', async () => {
     await (await person.seen('>>> .notice ::-p-text(Take the tour)'))?.click();

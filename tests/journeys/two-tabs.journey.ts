@@ -2,8 +2,9 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { Page } from 'puppeteer-core';
 import { openSession } from '../../.config/browser-session.mjs';
 import { Person } from './person.ts';
+import { leave, type Session } from './visit.ts';
 
-let session: Awaited<ReturnType<typeof openSession>>;
+let session: Session;
 let here: Person;
 let there: Person;
 
@@ -19,10 +20,7 @@ beforeEach(async () => {
   await there.atRest();
 });
 
-afterEach(async () => {
-  expect(session.problems).toEqual([]);
-  await session.close();
-});
+afterEach(() => leave(session));
 
 const savingIn = ({ page }: Person): Promise<string> =>
   page.evaluate(
