@@ -295,25 +295,3 @@ describe('when the engine fails inside', () => {
     expect([all.number('A1'), all.number('B1')]).toEqual([6, 7]);
   });
 });
-
-describe('typed texts', () => {
-  test.each([
-    ['12:30', { kind: 'text', text: '12:30' }],
-    ['3.4.5', { kind: 'text', text: '3.4.5' }],
-    ['1/2/2024', { kind: 'text', text: '1/2/2024' }],
-    ["'=1+1", { kind: 'text', text: '=1+1' }],
-    ["''quoted", { kind: 'text', text: "'quoted" }],
-    ['5%x', { kind: 'text', text: '5%x' }],
-    ['$5', { kind: 'text', text: '$5' }],
-    ['true', { kind: 'truth', truth: true }],
-    ['3.3e-12 F', { kind: 'number', value: 3.3e-12 }],
-    ['=1/3', { kind: 'number', value: 1 / 3 }],
-    ['=1.6E-13*2', { kind: 'number', value: 3.2e-13 }],
-    ['=IF(TRUE, FALSE, TRUE)', { kind: 'truth', truth: false }],
-    ['="say ""so"""', { kind: 'text', text: 'say "so"' }],
-    ['="back\\"', { kind: 'text', text: 'back\\' }],
-  ])('%s is what it is', async (text, value) => {
-    const all = await told(createEngine(), sheetWith({ A1: text }));
-    expect(all.value('A1')).toEqual(value);
-  });
-});

@@ -1,33 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { apply } from '../../../src/document/apply.ts';
-import { isRefusal, type Refusal } from '../../../src/document/command.ts';
+import type { Refusal } from '../../../src/document/command.ts';
 import { auditOf } from '../../../src/document/shelf/audit.ts';
-import { driverBlockAt } from '../../../src/document/shelf/block.ts';
 import { driverOf } from '../../../src/document/shelf/driver-of.ts';
-import type { DriverEntry } from '../../../src/document/shelf/entry.ts';
 import { matches, readQuery, type Query } from '../../../src/document/shelf/find.ts';
-import { mergeShelves } from '../../../src/document/shelf/merge.ts';
-import { putDriver, rowsInBlock } from '../../../src/document/shelf/put.ts';
 import type { Driver } from '../../../functions/values/driver.ts';
 import { speak } from '../../../src/units/show.ts';
-import { decodeDocument } from '../../../src/exchange/decode.ts';
-import { decodeShelf, readShelf, writeShelf } from '../../../src/exchange/shelf-file.ts';
-import type { OctavoDocument } from '../../../src/document/types.ts';
-import drivers from '../../../templates/drivers.json' with { type: 'json' };
-import check from '../../../templates/two-driver-check.json' with { type: 'json' };
+import { readShelf, writeShelf } from '../../../src/exchange/shelf-file.ts';
 import references from '../../references/demo-drivers.json' with { type: 'json' };
-
-const demo = decodeShelf(drivers) as readonly DriverEntry[];
-const named = (name: string): DriverEntry => demo.find((each) => each.name === name)!;
-const entry = (name: string, ...rows: readonly (readonly [string, string])[]): DriverEntry => ({
-  id: `id-${name}-${rows.length}`,
-  name,
-  rows: rows.map(([label, text]) => ({ label, text })),
-  source: '',
-  tables: [],
-  invented: false,
-});
+import { anyShelf, demo, named, entry } from './demo.ts';
 
 describe('the invented drivers', () => {
   test('are eleven, and one with planted errors, and say that they are invented', () => {
@@ -143,59 +124,6 @@ describe('finding', () => {
   });
 });
 
-const anyEntry = fc.record({
-  id: fc.string({ minLength: 1, maxLength: 4 }),
-  name: fc.constantFrom('W-1', 'W-2', 'T-1'),
-  rows: fc.array(
-    fc.record({ label: fc.constantFrom('Fs', 'Qts', 'Own row', '['), text: fc.string({ maxLength: 6 }) }),
-    { maxLength: 3 },
-  ),
-  source: fc.constantFrom('', 'measured', "maker's sheet"),
-  tables: fc.array(fc.record({ title: fc.constantFrom('Response', 'Impedance'), text: fc.string({ maxLength: 9 }) }), {
-    maxLength: 2,
-  }),
-  invented: fc.boolean(),
-});
-const anyShelf = fc.uniqueArray(anyEntry, { selector: ({ id }) => id, maxLength: 5 });
-
-describe('merging', () => {
-  test('keeps both of the same name with different numbers, and tells', () => {
-    const { entries, told } = mergeShelves([entry('W-1', ['Fs', '38 Hz'])], [entry('W-1', ['Fs', '40 Hz'])]);
-    expect(entries.map(({ name, rows }) => [name, rows[0]?.text])).toEqual([
-      ['W-1', '38 Hz'],
-      ['W-1 (2)', '40 Hz'],
-    ]);
-    expect(told.join(' ')).toContain('both are kept, the second as W-1 (2)');
-  });
-
-  test('joins sources and tables of the same numbers', () => {
-    const held = { ...entry('W-1', ['Fs', '38 Hz']), source: 'sheet', tables: [{ title: 'Response', text: '20 80' }] };
-    const their = { ...held, source: 'measured', tables: [{ title: 'Impedance', text: '20 8' }] };
-    const { entries } = mergeShelves([held], [their]);
-    expect(entries).toEqual([{ ...held, source: 'sheet\nmeasured', tables: [...held.tables, ...their.tables] }]);
-  });
-
-  test('loses neither side, gives each its own id, and does nothing a second time', () => {
-    fc.assert(
-      fc.property(anyShelf, anyShelf, (mine, theirs) => {
-        const { entries } = mergeShelves(mine, theirs);
-        const has = ({ rows, tables, invented }: DriverEntry): boolean =>
-          entries.some(
-            (each) =>
-              each.invented === invented &&
-              JSON.stringify(each.rows) === JSON.stringify(rows) &&
-              tables.every((table) =>
-                each.tables.some(({ title, text }) => title === table.title && text === table.text),
-              ),
-          );
-        for (const each of [...mine, ...theirs]) expect(has(each)).toBe(true);
-        expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
-        expect(mergeShelves(entries, theirs).changed).toEqual([]);
-      }),
-    );
-  });
-});
-
 describe('the file of a shelf', () => {
   test('holds every word that was typed', () => {
     fc.assert(
@@ -223,81 +151,5 @@ describe('the file of a shelf', () => {
     ['{"octavoShelf": 1, "drivers": [{"name": "W", "rows": [["Fs"]]}]}', 'a label and a text are wanted'],
   ])('%s is refused', (text, words) => {
     expect((readShelf(text) as Refusal).refused).toContain(words);
-  });
-});
-
-describe('another driver in a sheet', () => {
-  const document = decodeDocument(check) as OctavoDocument;
-  const [sheet] = document.sheets;
-  const put = (cell: string, driver: DriverEntry) => putDriver(sheet!, driverBlockAt(sheet!, cell)!, driver);
-  const written = (cell: string, driver: DriverEntry) => {
-    const outcome = apply(document, put(cell, driver).command);
-    if (isRefusal(outcome)) throw new Error(outcome.refused);
-    return { cells: outcome.document.sheets[0]!.cells, undone: apply(outcome.document, outcome.undo) };
-  };
-
-  test('is written over all rows of its block in one step, and one step takes it back', () => {
-    const { cells, undone } = written('B9', named('W-220 A'));
-    expect(['B4', 'B5', 'B8', 'B10', 'B14', 'B15', 'B19'].map((cell) => cells.get(cell)?.text)).toEqual([
-      'W-220 A',
-      '27 Hz',
-      '5.7 Ω',
-      '222 cm²',
-      '89.8 dB',
-      'at 2.83 V',
-      '98 ¤',
-    ]);
-    expect(cells.get('B5')?.range).toEqual(['15 Hz', '200 Hz']);
-    expect(cells.get('B20')?.text).toBe('=DRIVER($A4:$A19,B4:B19)');
-    expect(cells.get('C5')?.text).toBe('850 Hz');
-    expect('document' in undone && undone.document.sheets[0]?.cells).toEqual(sheet?.cells);
-  });
-
-  test('is found from every row, from the formula that gathers them, and in its own column', () => {
-    for (const cell of ['C4', 'C12', 'C19', 'C20']) {
-      const block = driverBlockAt(sheet!, cell);
-      expect([cell, block?.title, block?.rows[0]?.cell, block?.rows.at(-1)?.cell]).toEqual([
-        cell,
-        'Tweeter',
-        'C4',
-        'C19',
-      ]);
-    }
-    for (const cell of ['A5', 'D24', 'E9', 'B2', 'B41']) {
-      const block = driverBlockAt(sheet!, cell);
-      expect([cell, block?.rows.some(({ cell: at }) => at === 'B5')]).not.toEqual([cell, true]);
-    }
-    expect(driverBlockAt(sheet!, 'D24')).toBeUndefined();
-  });
-
-  test('leaves nothing of the former one: what is not given is computed or emptied, and told', () => {
-    const small = entry('Small', ['Fs', '60 Hz'], ['Qms', '4'], ['Qts', '0.4'], ['Re', '6 Ω']);
-    const { cells } = written('B9', small);
-    expect(cells.get('B7')?.text).toBe('0.4444');
-    expect(cells.get('B11')?.text).toBe('');
-    const told = put('B9', small).told.join(' ');
-    expect(told).toContain('Computed from its other numbers: Qes.');
-    expect(told).toMatch(/Not given for Small, so emptied: .*Mms/);
-    expect(told).toContain('This sheet has no rows for Qts.');
-  });
-
-  test('takes the basis of its level in the words of the cell', () => {
-    const { cells } = written(
-      'B9',
-      entry('Watt', ['Fs', '60 Hz'], ['Level', '88 dB'], ['Level basis', '1 W / 1 m in Re'], ['Re', '6 Ω']),
-    );
-    expect(cells.get('B14')?.text).toBe('88 dB');
-    expect(cells.get('B15')?.text).toBe('at 1 W into Re');
-  });
-
-  test('comes from a column of the sheet as it was typed, and goes back unchanged', () => {
-    const block = driverBlockAt(sheet!, 'B9')!;
-    const { name, rows } = rowsInBlock(sheet!, block);
-    expect(name).toBe('W-165 A');
-    expect(rows).toContainEqual({ label: 'Radiating area Sd', text: '132 cm²' });
-    const { command, given } = putDriver(sheet!, block, { ...entry(name), rows });
-    expect(given).toContain('B10');
-    const outcome = apply(document, command);
-    expect('document' in outcome && outcome.document.sheets[0]?.cells).toEqual(sheet?.cells);
   });
 });

@@ -7,6 +7,7 @@ import { spacingBetween, spacingLimit } from '../../../functions/radiation/spaci
 import { Problem } from '../../../functions/values/problem.ts';
 import type { Window } from '../../../functions/values/window.ts';
 import type { Verdict } from '../../../functions/values/verdict.ts';
+import { pairs } from '../../references/pairs.ts';
 
 const plain = { quantity: 'ratio' } as const;
 const column = (...cells: readonly (number | string | null)[]) => cells.map((cell) => [cell]);
@@ -57,17 +58,7 @@ const spoken = (verdict: Verdict): string =>
 
 describe('three woofers and three tweeters at 100 dB, LR4, 45°', () => {
   const target = { level: 100, slope: 'LR4', angle: 45 } as const;
-  test.each([
-    ['W-130 A', 'T-19 C', -0.46, 'Stretch'],
-    ['W-130 A', 'T-25 A', 0.495, 'Tight'],
-    ['W-130 A', 'T-28 B', 1.15, 'Comfortable'],
-    ['W-165 A', 'T-19 C', -0.78, 'Stretch'],
-    ['W-165 A', 'T-25 A', 0.18, 'Tight'],
-    ['W-165 A', 'T-28 B', 0.83, 'Comfortable'],
-    ['W-220 A', 'T-19 C', -1.15, 'No shared band'],
-    ['W-220 A', 'T-25 A', -0.2, 'Stretch'],
-    ['W-220 A', 'T-28 B', 0.46, 'Tight'],
-  ] as const)('%s with %s: %d oct, %s', (woofer, tweeter, octaves, word) => {
+  test.each(pairs)('%s with %s: %d oct, %s', (woofer, tweeter, octaves, word) => {
     const window = pairOf(woofer, tweeter, target);
     expect(Math.abs(window.octaves - octaves)).toBeLessThanOrEqual(octaves === 0.495 ? 0.0005 : 0.005);
     expect(judged(window).word).toBe(word);
