@@ -22,6 +22,7 @@ import { radiationWitnesses } from './radiation.ts';
 import { rulesWitnesses } from './rules.ts';
 import { spreadWitnesses } from './spread.ts';
 import { tableWitnesses } from './table.ts';
+import { toldWitnesses } from './told.ts';
 import { waysWitnesses } from './ways.ts';
 import type { Witness } from './witness.ts';
 
@@ -51,5 +52,6 @@ export const witnesses: readonly Witness[] = [
   ...rulesWitnesses,
   ...spreadWitnesses,
   ...tableWitnesses,
+  ...toldWitnesses,
   ...waysWitnesses,
 ];

@@ -3,7 +3,8 @@ export interface Witness {
   readonly formula: string;
   /** Cells that the formula reads: address and what is typed there. */
   readonly cells?: Readonly<Record<string, string>>;
-  /** The field that is held, where the formula gives a driver, a box, a verdict or another such thing. */
+  /** The field that is held, where the formula gives a driver, a box, a verdict or another such thing; `number 2` for the
+   *  second number that a verdict tells. */
   readonly field?: string;
   /** The functions that it vouches for; the first called in the formula when left out. */
   readonly vouches?: readonly string[];
