@@ -94,7 +94,7 @@ function ladderNetlist(id: string, legs: readonly Leg[], driver: string): string
 
 const netlist = [
   'loudspeaker',
-  'Vs s0 0 AC 1',
+  'Vs s0 0 DC 0 AC 1',
   'Vm s0 s 0',
   ...ladderNetlist('w', bass(0.0033), 'w'),
   ...driverNetlist('w', 'w', woofer),

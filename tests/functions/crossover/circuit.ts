@@ -32,7 +32,8 @@ export function driverNetlist(id: string, at: string, of: Elements): string[] {
     `Cm${id} ${id}inn ${id}inp ${of.cms}`,
     `Rm${id} ${id}inp ${id}inq ${of.rms}`,
     `Vv${id} ${id}inq ${air === undefined ? '0' : `${id}inr`} 0`,
-    ...(air === undefined ? [] : [`Ca${id} ${id}inr 0 ${air}`]),
+    // Without a way for direct current between two capacitances the simulator first looks in vain for a place of rest.
+    ...(air === undefined ? [] : [`Ca${id} ${id}inr 0 ${air}`, `Rr${id} ${id}inr 0 1e12`]),
   ];
 }
 
