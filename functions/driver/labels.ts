@@ -3,28 +3,30 @@ import { driverParameters, type DriverParameter } from './parameters.ts';
 
 export type Label = DriverParameter | 'name' | 'basis' | undefined;
 
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-const asWord = (text: string): RegExp => new RegExp(`(?<![\\p{L}\\p{N}])${escaped(text)}(?![\\p{L}\\p{N}])`, 'u');
-
-interface Pattern {
-  readonly label: DriverParameter | 'name' | 'basis';
-  readonly pattern: RegExp;
-  readonly length: number;
+/** Whether a phrase stands in a text and no word goes on before or behind it. */
+function holds(text: string, phrase: string): boolean {
+  for (let at = text.indexOf(phrase); at >= 0; at = text.indexOf(phrase, at + 1))
+    if (!/[\p{L}\p{N}]$/u.test(text.slice(0, at)) && !/^[\p{L}\p{N}]/u.test(text.slice(at + phrase.length))) return true;
+  return false;
 }
 
-const patterns = (label: Pattern['label'], texts: readonly string[]): Pattern[] =>
-  texts.map((text) => ({ label, pattern: asWord(text), length: text.length }));
+interface Phrase {
+  readonly label: DriverParameter | 'name' | 'basis';
+  readonly text: string;
+}
 
-const longestFirst = (one: Pattern, other: Pattern): number => other.length - one.length;
+const labelled = (label: Phrase['label'], texts: readonly string[]): Phrase[] => texts.map((text) => ({ label, text }));
 
-const phrases: readonly Pattern[] = [
-  ...patterns('basis', ['level basis', 'basis', 'sensitivity basis']),
-  ...driverParameters.flatMap((each) => patterns(each, each.phrases)),
+const longestFirst = (one: Phrase, other: Phrase): number => other.text.length - one.text.length;
+
+const phrases: readonly Phrase[] = [
+  ...labelled('basis', ['level basis', 'basis', 'sensitivity basis']),
+  ...driverParameters.flatMap((each) => labelled(each, each.phrases)),
 ].sort(longestFirst);
 
-const words: readonly Pattern[] = [
-  ...driverParameters.flatMap((each) => patterns(each, each.words)),
-  ...patterns('name', ['name', 'driver', 'model']),
+const words: readonly Phrase[] = [
+  ...driverParameters.flatMap((each) => labelled(each, each.words)),
+  ...labelled('name', ['name', 'driver', 'model']),
 ].sort(longestFirst);
 
 /** So many labels stay known: a sheet's are read again with every change of a number beside them. */
@@ -34,7 +36,7 @@ const kept = 500;
  *  phrase decides, then a symbol as a whole word; `undefined` for anything not known. */
 export const labelOf = remembering((text: string): Label => {
   const plain = text.trim().toLowerCase();
-  const found = (list: readonly Pattern[]): Label => list.find((each) => each.pattern.test(plain))?.label;
+  const found = (list: readonly Phrase[]): Label => list.find((each) => holds(plain, each.text))?.label;
   // Phrases first: "Thermal power (rms)" must not be read as the mechanical resistance Rms.
   return found(phrases) ?? found(words);
 }, kept);
