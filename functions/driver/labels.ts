@@ -6,7 +6,8 @@ export type Label = DriverParameter | 'name' | 'basis' | undefined;
 /** Whether a phrase stands in a text and no word goes on before or behind it. */
 function holds(text: string, phrase: string): boolean {
   for (let at = text.indexOf(phrase); at >= 0; at = text.indexOf(phrase, at + 1))
-    if (!/[\p{L}\p{N}]$/u.test(text.slice(0, at)) && !/^[\p{L}\p{N}]/u.test(text.slice(at + phrase.length))) return true;
+    if (!/[\p{L}\p{N}]$/u.test(text.slice(0, at)) && !/^[\p{L}\p{N}]/u.test(text.slice(at + phrase.length)))
+      return true;
   return false;
 }
 
