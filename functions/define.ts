@@ -55,6 +55,8 @@ export interface TableParameter extends Described {
   /** The parameter that holds a label of a driver parameter for each of its numbers: that says what the number is. Its own name, where
    *  labels and numbers are its two columns. */
   readonly labels?: string;
+  /** What the numbers of each of its columns are; `null` for a column of words. */
+  readonly columns?: readonly (QuantityName | null)[];
 }
 
 export type Parameter =

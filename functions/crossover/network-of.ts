@@ -1,7 +1,7 @@
 import { define, type CellDatum } from '../define.ts';
 import type { Leg, Network } from '../values/network.ts';
 import { Problem } from '../values/problem.ts';
-import { say } from '../values/say.ts';
+import { measured, say } from '../values/say.ts';
 import { capacitance, coilResistance, inductance, resistance } from './parameters.ts';
 
 const places = new Map<string, Leg['place']>(
@@ -24,10 +24,10 @@ const forms = new Map<string, Leg['form']>(
 
 /** The parts of a row after place and form, with what counts as a value of each. */
 const columns = [
-  { key: 'resistance', noun: 'resistor', min: 1e-3, max: 1e6 },
-  { key: 'inductance', noun: 'coil', min: 1e-9, max: 10 },
-  { key: 'coilResistance', noun: 'coil resistance', min: 0, max: 1e6 },
-  { key: 'capacitance', noun: 'capacitor', min: 1e-12, max: 1 },
+  { key: 'resistance', noun: 'resistor', quantity: 'resistance', min: 1e-3, max: 1e6 },
+  { key: 'inductance', noun: 'coil', quantity: 'inductance', min: 1e-9, max: 10 },
+  { key: 'coilResistance', noun: 'coil resistance', quantity: 'resistance', min: 0, max: 1e6 },
+  { key: 'capacitance', noun: 'capacitor', quantity: 'capacitance', min: 1e-12, max: 1 },
 ] as const;
 type Values = Partial<Record<(typeof columns)[number]['key'], number>>;
 const labelColumn = 2 + columns.length;
@@ -38,12 +38,12 @@ const wrong = (message: ReturnType<typeof say>): Problem => new Problem(message,
 
 function valuesOf(row: readonly CellDatum[], line: string): Values | Problem {
   const values: Values = {};
-  for (const [index, { key, noun, min, max }] of columns.entries()) {
+  for (const [index, { key, noun, quantity, min, max }] of columns.entries()) {
     const cell = row[index + 2];
     if (isEmpty(cell) || (cell === 0 && key !== 'coilResistance')) continue;
     if (typeof cell !== 'number' || !(cell >= min && cell <= max))
       return wrong(
-        say`The ${noun} in row ${line} must be a number from ${String(min)} to ${String(max)} in SI units; correct it or leave the cell empty.`,
+        say`The ${noun} in row ${line} must be a number from ${measured(min, quantity)} to ${measured(max, quantity)}; correct it or leave the cell empty.`,
       );
     if (cell !== 0) values[key] = cell;
   }
@@ -75,6 +75,7 @@ export const networkOf = define({
   parameters: {
     parts: {
       table: true,
+      columns: [null, null, ...columns.map(({ quantity }) => quantity)],
       summary:
         'columns: series or across; chain or tank; resistor; coil; coil resistance; capacitor; and, if wanted, a label',
     },

@@ -93,6 +93,8 @@ export const driverHeating = define({
   returns: { quantity: 'warming', summary: 'rise of temperature' },
   source: { source: 'own', at: 'ΔT = Rth·P/(1 + α·ΔT), a quadratic' },
   example: { formula: '=DRIVER.HEATING("40 W", 1.9, 0.00393)', gives: 61.25 },
+  remarks:
+    'Common practice, no source: above some 200 K a coil comes off its former; a larger rise says that it burns.',
   compute: (given) => {
     const cold = given.thermal * given.power;
     return (2 * cold) / (1 + Math.sqrt(1 + 4 * given.coefficient * cold));

@@ -8,22 +8,21 @@ import { polar, type Complex } from './complex.ts';
 /** Less than this is no load but a short, and would divide by zero. Ohms. */
 const least = 1e-9;
 
-/** Refuses a curve that shows something else than ohms. */
-export const notOhms = (curve: Curve, parameter: string): Problem | undefined =>
-  curve.quantity === 'resistance'
-    ? undefined
-    : new Problem(say`“${curve.title}” is not an impedance; give a curve in ohms.`, parameter);
-
-/** Refuses a curve that is not a whole impedance. */
-export const notWhole = (curve: Curve, parameter: string): Problem | undefined => {
-  const wrong = notOhms(curve, parameter);
-  if (wrong) return wrong;
-  if (!curve.phase)
-    return new Problem(say`“${curve.title}” has no phase; give an impedance with its phase.`, parameter);
+/** Refuses a curve that shows something else than ohms, or none. */
+export const notOhms = (curve: Curve, parameter: string): Problem | undefined => {
+  if (curve.quantity !== 'resistance')
+    return new Problem(say`“${curve.title}” is not an impedance; give a curve in ohms.`, parameter);
   if (curve.y.some((ohms) => !(ohms > least)))
     return new Problem(say`“${curve.title}” falls to zero ohms; correct the impedance.`, parameter);
   return undefined;
 };
+
+/** Refuses a curve that is not a whole impedance. */
+export const notWhole = (curve: Curve, parameter: string): Problem | undefined =>
+  notOhms(curve, parameter) ??
+  (curve.phase
+    ? undefined
+    : new Problem(say`“${curve.title}” has no phase; give an impedance with its phase.`, parameter));
 
 /** An impedance curve made point by point from whole impedances: `out(Σ into(z))`. */
 export function combined(

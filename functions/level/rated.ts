@@ -44,7 +44,8 @@ export const levelByTravel = define({
   returns: { quantity: 'level', summary: 'level of a sine at 1 m in half space' },
   source: { source: 'beranek1954', at: 'simple source in half space, p = ρ·ω²·Sd·x/(√2·2π·r)' },
   example: { formula: '=LEVEL.BY_TRAVEL("137 cm²", "5.5 mm", "50 Hz")', gives: 94.05 },
-  remarks: 'The cone alone, without the output of a port: four times the travel for the same level an octave lower.',
+  remarks:
+    'The cone alone, without the output of a port: four times the travel for the same level an octave lower. Higher up the heat ends it first: LIMIT.MAP.',
   compute: ({ sd, xmax, frequency }) =>
     20 *
     Math.log10(

@@ -112,9 +112,9 @@ function withinLimits(value: number, named: Named, parameter: NumberParameter): 
             : undefined;
   if (limit === undefined) return parameter.whole ? wholeNumber(value, named) : value;
   const subject = named.cell ? `${named.cell} is ${shown(value)}` : `it is ${shown(value)}`;
-  return new Refused(
-    `${where(named)} must be ${limit}, but ${subject}. ${asRise(value, named) ?? `Type a value that is ${limit}.`}`,
-  );
+  const hint = asRise(value, named);
+  const remedy = `Type a value that is ${limit}.${hint === undefined ? '' : ` ${hint}`}`;
+  return new Refused(`${where(named)} must be ${limit}, but ${subject}. ${remedy}`);
 }
 
 /** 0 °C in kelvins. */

@@ -7,7 +7,7 @@ import { cellRows, type Cell } from './cell-rows.ts';
 import type { Compilation, Part } from './part.ts';
 import { nounOf } from './type-of.ts';
 
-/** Reports every cell of the tables of a call whose number is of another quantity than its parameter, or the label of its row, says.
+/** Reports every cell of the tables of a call whose number is of another quantity than its parameter, its column or the label of its row says.
  *  @param tables - What is given for the table parameters, by their names. */
 export function checkTables(
   { name, parameters }: FunctionDescription,
@@ -36,13 +36,20 @@ export function checkTables(
 type Expected = readonly [cell: Cell, wanted: QuantityName, row?: string];
 
 function expected(
-  { of, labels }: TableParameter,
+  { of, columns, labels }: TableParameter,
   parameter: string,
   tables: ReadonlyMap<string, Part>,
   compilation: Compilation,
 ): readonly Expected[] {
   const rows = cellRows(tables.get(parameter), compilation);
   if (of !== undefined) return rows.flat().map((cell) => [cell, of]);
+  if (columns !== undefined)
+    return rows.flatMap((row) =>
+      row.flatMap((cell, index): Expected[] => {
+        const wanted = columns[index];
+        return wanted ? [[cell, wanted]] : [];
+      }),
+    );
   if (labels === undefined) return [];
   const isBeside = labels === parameter;
   const names = cellRows(tables.get(labels), compilation).flatMap((row) => (isBeside ? row.slice(0, 1) : row));

@@ -46,6 +46,15 @@ describe('a number of another kind in a table', () => {
     ]);
   });
 
+  test('of a table of parts is told by its column', async () => {
+    const parts = { A1: 'series', B1: 'chain', D1: '1.06 mH', E1: '0.3 Ω', A2: 'across', F2: '5.6 Ω' };
+    const all = await told(createEngine(), sheetWith({ ...parts, G1: '=NETWORK.OF(A1:F1)', G2: '=NETWORK.OF(A1:F2)' }));
+    expect(all.value('G1').kind).toBe('record');
+    expect(errors(all, 'G2')).toEqual([
+      'NETWORK.OF, parts: ohms in the place of a capacitance; F2 holds ohms. Type a number in µF there.',
+    ]);
+  });
+
   test('of a range that is added up is told with the cells that differ', async () => {
     const sheet = {
       A1: '1 Hz',

@@ -137,6 +137,8 @@ describe('loads', () => {
       Problem,
     );
     expect(loadLowest.compute({ curve: coil, from: 200, to: 20 }, plain)).toBeInstanceOf(Problem);
+    const short = { ...coil, y: new Float64Array(coil.y.length) };
+    expect(loadLowest.compute({ curve: short, from: 20, to: 20000 }, plain)).toBeInstanceOf(Problem);
   });
 });
 
