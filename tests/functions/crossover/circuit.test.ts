@@ -11,30 +11,9 @@ import { references, type Reference } from '../../references/read.ts';
 import { Disagreement } from '../../witnesses/disagreement.ts';
 import { driverNetlist, simulate, type Complex, type Elements } from './circuit.ts';
 import { curve, network, points, run, way } from './run.ts';
+import { woofer, tweeter, middle } from './elements.ts';
 
 // The second witness: complete loudspeakers built from element values and solved by a circuit simulator.
-
-const woofer: Elements = {
-  re: 5.7,
-  le: 0.00062,
-  bl: 7.3,
-  mms: 0.0158,
-  cms: 0.00092,
-  rms: 1.35,
-  sd: 0.0137,
-  volume: 0.009,
-};
-const tweeter: Elements = { re: 5.1, le: 3.5e-5, bl: 2.9, mms: 0.00034, cms: 8.5e-5, rms: 0.45, sd: 0.00071 };
-const middle: Elements = {
-  re: 5.8,
-  le: 0.00025,
-  bl: 5.5,
-  mms: 0.0046,
-  cms: 0.00106,
-  rms: 0.58,
-  sd: 0.0054,
-  volume: 0.004,
-};
 
 const driverOf = ({ re, le, bl, mms, cms, rms, sd }: Elements): Driver =>
   completeDriver('', { re, le, bl, mms, cms, rms, sd });

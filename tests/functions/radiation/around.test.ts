@@ -2,139 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { soundSpeed } from '../../../functions/air.ts';
 import { pistonFactor } from '../../../functions/numeric/bessel.ts';
-import { sphereField } from '../../../functions/numeric/sphere.ts';
-import { inRoom, shares, stepOfAngles, type Share } from '../../../functions/radiation/angles.ts';
+import { shares, stepOfAngles } from '../../../functions/radiation/angles.ts';
 import { sumAround, type Around } from '../../../functions/radiation/around.ts';
-import { cabinetSize, fieldTowards } from '../../../functions/radiation/cabinet-field.ts';
+import { fieldTowards } from '../../../functions/radiation/cabinet-field.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
 import { readAt } from '../../../functions/values/interpolate.ts';
-import { agrees, input, references } from '../../references/read.ts';
 import { call, curve, number, refusal } from './call.ts';
 import { twoWays, way } from './ways.ts';
+import { averages } from './averages.ts';
 
 const c = soundSpeed;
-
-/** The averages of a pattern that is alike round the axis, over the axis, dB. */
-function averages(squareAt: (angle: number) => number): Record<string, number> {
-  const mean = (of: keyof Share): number =>
-    Object.values(shares)
-      .flatMap((side) => side.map((share, step) => share[of] * squareAt(step * stepOfAngles)))
-      .reduce((sum, each) => sum + each, 0);
-  const decibels = (square: number): number => 10 * Math.log10(square);
-  const [lw, er, sp] = [mean('window'), mean('early'), mean('power')];
-  return {
-    lw: decibels(lw),
-    er: decibels(er),
-    sp: decibels(sp),
-    spdi: decibels(lw / sp),
-    erdi: decibels(lw / er),
-    pir: decibels(inRoom.window * lw + inRoom.early * er + inRoom.power * sp),
-  };
-}
-
-const cardioid = (angle: number): number => ((1 + Math.cos(angle)) / 2) ** 2;
-
-describe('the averages of the standard', () => {
-  test.each(references('directivity-averages', '').filter(({ id }) => /-(cardio|omni)$/.test(id)))(
-    '$id',
-    (reference) => {
-      const [average, pattern] = reference.id.split('-') as [string, string];
-      agrees(averages(pattern === 'omni' ? () => 1 : cardioid)[average], reference);
-    },
-  );
-  test.each(references('directivity-averages', 'w'))('weight, $id', (reference) => {
-    const step = input(reference, 'angle') / 10;
-    // The table sums to 0.99637 over the 70 directions; shares are of that.
-    agrees(shares.right[step]!.power * 0.996373088, reference);
-    agrees(shares.right[18 - step]!.power * 0.996373088, reference);
-    if (step > 0) agrees(shares.down[step]!.power * 0.996373088, reference);
-  });
-  test('nine directions in the window, 70 in the power, and every average counts to 1', () => {
-    const all = Object.values(shares).flat();
-    const [nine] = references('directivity-averages', 'n-lw');
-    agrees(all.filter((share) => share.window > 0).length, nine!);
-    expect(all.filter((share) => share.power > 0)).toHaveLength(70);
-    for (const of of ['window', 'early', 'power'] as const)
-      expect(all.reduce((sum, share) => sum + share[of], 0)).toBeCloseTo(1, 12);
-    expect(inRoom.window + inRoom.early + inRoom.power).toBeCloseTo(1, 12);
-  });
-  test('the weighted power of a cardioid is within a tenth of a decibel of the exact one', () => {
-    const [exact] = references('directivity-averages', 'sp-cardioid-exact');
-    expect(Math.abs(averages(cardioid)['sp']! - (exact!.expected.value as number))).toBeLessThan(0.1);
-  });
-});
-
-describe('a source on a sphere', () => {
-  const overPoint = (ka: number): number => {
-    const { re, im } = sphereField(ka, [1]);
-    return 20 * Math.log10(2 * Math.hypot(re[0]!, im[0]!));
-  };
-  test.each(references('baffle-step', 'sphere-').filter(({ id }) => id !== 'sphere-ka3'))('$id', (reference) => {
-    agrees(overPoint(input(reference, 'ka')), reference);
-  });
-  test('the step has its middle where the series says, and where the panel has it', () => {
-    const [middle] = references('baffle-step', 'sphere-ka3');
-    agrees(cabinetSize(0.2, 115 / 0.2), middle!);
-    expect(overPoint(middle!.expected.value as number)).toBeCloseTo(10 * Math.log10(2), 6);
-  });
-  test('low down it sends alike everywhere, high up as in a wall to the front and nothing behind', () => {
-    const low = sphereField(0.003, [1, 0, -1]);
-    for (const [index, re] of low.re.entries()) expect(Math.hypot(re, low.im[index]!)).toBeCloseTo(0.5, 2);
-    const size = ({ re, im }: ReturnType<typeof sphereField>): number[] =>
-      [...re].map((x, index) => Math.hypot(x, im[index]!));
-    const high = size(sphereField(300, [1, 0.8, -0.5]));
-    expect(high[0]).toBeCloseTo(1, 3);
-    expect(high[1]).toBeCloseTo(1, 3);
-    expect(high[2]).toBeLessThan(size(sphereField(30, [-0.5]))[0]! / 3);
-  });
-  test('EDGE.SPHERE shows it as a curve, 0 dB in a wall', () => {
-    const diameter = 0.2;
-    const { y } = curve('EDGE.SPHERE', { diameter, angle: 0 });
-    for (const index of [100, 300]) {
-      const ka = (Math.PI * frequencies[index]! * diameter) / c;
-      expect(y[index]! + 20 * Math.log10(2)).toBeCloseTo(overPoint(ka), 9);
-    }
-  });
-  // Fock's function of diffraction by a smooth convex body: 1.399 on the shadow line, against 2 in full light; from memory.
-  test('on the shadow line it comes to the value of a smooth body that is large', () => {
-    const { re, im } = sphereField(1000, [0]);
-    expect(Math.abs(Math.hypot(re[0]!, im[0]!) - 1.399 / 2)).toBeLessThan(0.003);
-  });
-  test('what goes out at all angles is the power of its harmonics, one by one', () => {
-    for (const ka of [0.4, 2, 9]) {
-      const nodes = 4000;
-      let power = 0;
-      for (let node = 0; node < nodes; node += 1) {
-        const { re, im } = sphereField(ka, [-1 + (2 * (node + 0.5)) / nodes]);
-        power += (re[0]! ** 2 + im[0]! ** 2) / nodes;
-      }
-      // Mean of |Σ aₙPₙ|² is Σ |aₙ|²/(2n+1); aₙ is read back by projecting the pressure on Pₙ.
-      const projected = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16].reduce((sum, order) => {
-        let re = 0;
-        let im = 0;
-        for (let node = 0; node < nodes; node += 1) {
-          const x = -1 + (2 * (node + 0.5)) / nodes;
-          const field = sphereField(ka, [x]);
-          // Turned to the centre of the sphere, where the series lives.
-          const cosine = Math.cos(ka * x);
-          const sine = Math.sin(ka * x);
-          const legendre = legendreOf(order, x) / nodes;
-          re += (field.re[0]! * cosine - field.im[0]! * sine) * legendre;
-          im += (field.re[0]! * sine + field.im[0]! * cosine) * legendre;
-        }
-        return sum + (2 * order + 1) * (re ** 2 + im ** 2);
-      }, 0);
-      expect(projected / power).toBeCloseTo(1, 4);
-    }
-  });
-});
-
-function legendreOf(order: number, x: number): number {
-  let before = 1;
-  let here = order === 0 ? 1 : x;
-  for (let n = 1; n < order; n += 1) [before, here] = [here, ((2 * n + 1) * x * here - n * before) / (n + 1)];
-  return here;
-}
 
 const at = (curve: Float64Array, frequency: number): number => readAt(curve, frequency);
 const names = ['axis', 'window', 'early', 'power', 'room'] as const satisfies readonly (keyof Around)[];
