@@ -26,12 +26,15 @@ const sameNames = ({ names: a }: Sheet, { names: b }: Sheet): boolean =>
 function changedTexts(before: Sheet, after: Sheet): Writing[] {
   if (before.cells === after.cells) return [];
   const writings: Writing[] = [];
-  for (const [cell, { text }] of after.cells) {
-    if ((before.cells.get(cell)?.text ?? '') !== text) writings.push({ sheet: after.id, cell, text });
-  }
-  for (const [cell, { text }] of before.cells) {
+  // Not by entries: a pair for each cell of the sheet would be thrown away at every edit.
+  after.cells.forEach((held, cell) => {
+    const earlier = before.cells.get(cell);
+    if (earlier !== held && (earlier?.text ?? '') !== held.text)
+      writings.push({ sheet: after.id, cell, text: held.text });
+  });
+  before.cells.forEach(({ text }, cell) => {
     if (text !== '' && !after.cells.has(cell)) writings.push({ sheet: after.id, cell, text: '' });
-  }
+  });
   return writings;
 }
 
