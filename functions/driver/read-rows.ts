@@ -61,7 +61,10 @@ export function readRows(rows: readonly Row[]): DriverRows | Problem {
       basis ??= textOf(value);
     } else if (typeof value !== 'number' || !Number.isFinite(value)) {
       const shown = typeof value === 'string' ? `“${value}”` : 'something else';
-      return new Problem(say`The row ${row} needs a number, but holds ${shown}.`, 'values');
+      return new Problem(
+        say`The row ${row} needs a number, but holds ${shown}: type the number and its unit alone.`,
+        'values',
+      );
     } else if (value < 0 || (value === 0 && !meant.mayBeZero)) {
       const limit = meant.mayBeZero ? 'must not be below 0' : 'must be above 0';
       return new Problem(say`The row ${row} ${limit}, but holds ${measured(value, meant.quantity)}.`, 'values');

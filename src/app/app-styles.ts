@@ -118,21 +118,18 @@ export const appStyles = css`
     align-items: center;
     padding: 10px 20px;
     border-top: 1px solid var(--line2);
-    border-left: 3px solid var(--caution);
+    border-left: 3px solid var(--line2);
     background: var(--panel);
   }
-  .notice.fail {
-    border-left-color: var(--fail);
+  .notice[role='alert'] {
+    border-left-color: var(--caution);
   }
   .notice p {
     margin: 0;
     flex: 1;
   }
-  .notice svg {
+  .notice[role='alert'] svg {
     color: var(--caution);
-  }
-  .notice.fail svg {
-    color: var(--fail);
   }
   .floating {
     position: fixed;

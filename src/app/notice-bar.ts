@@ -1,10 +1,15 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { icon } from '../components/icons.ts';
 
-/** A sentence across the foot of the sheet, with what can be done about it; `close` is drawn as a cross. */
-export const noticeBar = (text: string, answers: Readonly<Record<string, () => void>>): TemplateResult =>
-  html`<div class="notice" role="alert">
-    ${icon('caution')}
+/** A sentence across the foot of the sheet, with what can be done about it; `close` is drawn as a cross. An offer is made
+ *  without alarm. */
+export const noticeBar = (
+  text: string,
+  answers: Readonly<Record<string, () => void>>,
+  isOffer = false,
+): TemplateResult =>
+  html`<div class="notice" role=${isOffer ? 'status' : 'alert'}>
+    ${isOffer ? nothing : icon('caution')}
     <p>${text}</p>
     ${Object.entries(answers).map(([words, act]) =>
       words === 'close'

@@ -191,10 +191,11 @@ export class OctavoApp extends LitElement implements AppHost {
         ${gridView(this, sheet, this.#modelOf(workbook, sheet), this.rest)}
         ${
           this.tourOffered && this.notice === ''
-            ? noticeBar('New here? A short tour shows where things are.', {
-                'Take the tour': () => this.open('tour'),
-                close: () => (this.tourOffered = false),
-              })
+            ? noticeBar(
+                'New here? A short tour shows where things are.',
+                { 'Take the tour': () => this.open('tour'), close: () => (this.tourOffered = false) },
+                true,
+              )
             : nothing
         }
         ${this.notice === '' ? nothing : noticeBar(this.notice, { close: () => (this.notice = '') })}

@@ -10,9 +10,9 @@ import { labelOf } from '../document/labels.ts';
 import type { ShownCell } from '../document/shown.ts';
 import type { Cell, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
-import type { Place } from '../engine/types.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { parseQuantity } from '../units/parse.ts';
+import { askedBy } from './asked.ts';
 import './cell-head.ts';
 import { nextChoice } from './choices.ts';
 import { passesOf } from './passes.ts';
@@ -260,16 +260,13 @@ export class SheetHead extends LitElement {
     const fed = await this.workbook.dependents(place);
     if (this.#scanned !== key) return;
     this.feeds = fed.length;
-    this.asked = this.#held?.text.startsWith('=') ? [] : fed.flatMap((each) => this.#askedBy(each));
+    this.asked = this.#held?.text.startsWith('=')
+      ? []
+      : fed.flatMap((each) => askedBy(this.workbook, this.sheet, each));
     const range = this.#held && rangeOf(this.#held, this.workbook.state(place.sheet, place.cell));
     if (!range || fed.length === 0) return;
     const passes = await passesOf(this.workbook, place, range, () => this.#scanned === key && !this.workbook.previewed);
     if (passes && this.#scanned === key) this.passes = passes;
-  }
-
-  #askedBy({ sheet, cell }: Place): readonly string[] {
-    const findings = sheet === this.sheet.id ? this.workbook.state(sheet, cell)?.findings : undefined;
-    return (findings ?? []).map(({ message }) => `${cell}, ${labelOf(this.sheet, cell)}: ${message}`);
   }
 
   /** Leads over the cells from the one that is edited, or from the one pointed at last. */

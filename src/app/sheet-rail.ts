@@ -5,6 +5,7 @@ import { icon } from '../components/icons.ts';
 import '../components/menu/pop-menu.ts';
 import type { MenuItem } from '../components/menu/pop-menu.ts';
 import type { Counts } from '../document/verdicts.ts';
+import { moment } from './clock.ts';
 import type { SaveState } from './session.ts';
 
 export interface RailSheet {
@@ -20,7 +21,8 @@ export interface RailSheet {
 export interface RailEntry {
   readonly id: string;
   readonly title: string;
-  readonly detail?: string;
+  /** When it was saved last. */
+  readonly saved: number;
 }
 
 const sheetMenu = (
@@ -131,6 +133,11 @@ export class SheetRail extends LitElement {
       }
       .good {
         color: var(--good);
+      }
+      /* Below a name that is not alone. */
+      .entry:has(.detail) {
+        flex-wrap: wrap;
+        gap: 0 8px;
       }
       .detail {
         color: var(--ink2);
@@ -257,6 +264,8 @@ export class SheetRail extends LitElement {
 
   #document(entry: RailEntry): TemplateResult {
     const current = entry.id === this.document;
+    const isAlone = this.documents.every(({ id, title }) => id === entry.id || title !== entry.title);
+    const when = isAlone ? '' : moment(entry.saved);
     return html`<li class=${current ? 'current' : ''}>
       <button
         class="entry"
@@ -264,11 +273,11 @@ export class SheetRail extends LitElement {
         @click=${() => this.#fire('document', { id: entry.id })}
       >
         <span class="name" title=${entry.title}>${entry.title}</span>
-        ${entry.detail ? html`<span class="detail">${entry.detail}</span>` : nothing}
+        <span class="detail">${when}</span>
       </button>
       <button
         class="small"
-        aria-label=${`Remove ${entry.title} from this device`}
+        aria-label=${`Remove ${`${entry.title} ${when}`.trim()} from this device`}
         title="Remove from this device"
         @click=${() => this.#fire('forget', { id: entry.id, title: entry.title })}
       >

@@ -91,3 +91,21 @@ test('imperial units change what is shown and not what was typed', async () => {
   await person.pressButton('Imperial');
   await person.expectText('D27', /^220 mm$/);
 });
+
+test('documents of one name are told apart by when they were saved; one without verdicts counts none', async () => {
+  await person.openTemplate('Closed-box bench');
+  const alone = await textsIn('sheet-rail', 'nav[aria-label^=Documents] .detail');
+  expect(alone.join('')).toBe('');
+  await person.openTemplate('Closed-box bench');
+  await expect
+    .poll(async () => (await textsIn('sheet-rail', 'nav[aria-label^=Documents] .detail')).filter(Boolean))
+    .toEqual([expect.stringMatching(/\d:\d\d/), expect.stringMatching(/\d:\d\d/)]);
+  await (await person.seen('>>> ::-p-text(Empty document)'))?.click();
+  await expect
+    .poll(() =>
+      session.page.evaluate(() =>
+        document.querySelector('octavo-app')?.shadowRoot?.querySelector('.title .tally')?.textContent.trim(),
+      ),
+    )
+    .toBe('');
+});
