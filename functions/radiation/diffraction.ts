@@ -17,17 +17,11 @@ const diffraction = (given: Panel & Direction): Curve =>
     panelField(given, given),
   );
 
-/** Refuses a driver that is not on its panel, or whose middle is not on the flat of it. */
+/** Refuses a driver that is not on the flat of its panel. */
 function misplaced(given: Panel): Problem | undefined {
   const off = offPanel(given);
   if (off) return off;
   const nearest = Math.min(...Object.values(distancesToEdges(given)));
-  const cone = Math.sqrt(given.sd / Math.PI);
-  if (cone > nearest)
-    return new Problem(
-      say`A cone of ${measured(given.sd, 'area')}, ${measured(2 * cone, 'length')} across, reaches over the nearest edge, ${measured(nearest, 'length')} from its middle; give a smaller driver, a larger panel, or move it.`,
-      'sd',
-    );
   if (given.radius < nearest) return undefined;
   return new Problem(
     say`The rounding of ${measured(given.radius, 'length')} reaches under the middle of the driver, ${measured(nearest, 'length')} from the nearest edge; give a smaller radius or move the driver.`,
@@ -67,7 +61,7 @@ export const edgeDiffraction = define({
   source,
   example: { formula: `=CURVE.AT(EDGE.DIFFRACTION(${examplePlace}), "1 kHz")`, gives: 2.49 },
   remarks:
-    'Far away, first order only: each edge sends back what reaches it once. An estimate that shows where ripple comes from and what moving the driver does, not a measurement; the nearer to 90° off the axis, the rougher. A wide cone lights the edges less, and its own narrowing as a piston is in the level off the axis: add neither PISTON.OFF_AXIS nor EDGE.STEP.',
+    'Far away, first order only: each edge sends back what reaches it once. An estimate that shows where ripple comes from and what moving the driver does, not a measurement; the nearer to 90° off the axis, the rougher. A cone must lie on the panel. A wide one lights the edges less, and its own narrowing as a piston is in the level off the axis: add neither PISTON.OFF_AXIS nor EDGE.STEP.',
   compute: (given) => misplaced(given) ?? diffraction(given),
 });
 

@@ -156,9 +156,6 @@ describe('edge diffraction', () => {
   test('wrong places are refused by name', () => {
     expect(refusal('EDGE.DIFFRACTION', { ...place, x: 0.3 })).toContain('not on the panel');
     expect(refusal('EDGE.DIFFRACTION', { ...place, y: 0.38 })).toContain('not on the panel');
-    // A cone of 380 cm² has a radius of 110 mm: it just stands in the middle of 220 mm.
-    expect(refusal('EDGE.DIFFRACTION', { ...place, x: 0.11, y: 0.19, sd: 0.0381 })).toContain('over the nearest edge');
-    expect(curve('EDGE.DIFFRACTION', { ...place, x: 0.11, y: 0.19, sd: 0.038 }).kind).toBe('curve');
     expect(refusal('EDGE.RIPPLE', { ...place, radius: 0.2 })).toContain('smaller radius');
     expect(refusal('EDGE.RIPPLE', { ...place, to: 50 })).toContain('not passed yet');
   });
