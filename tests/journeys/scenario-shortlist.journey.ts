@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { typedDriver } from '../references/demo-drivers.ts';
+import { pairs } from '../references/pairs.ts';
 import { octaves, type Person, twoPercent } from './person.ts';
 import { leave, visit, type Session } from './visit.ts';
 
@@ -15,17 +16,7 @@ afterAll(() => leave(session));
 const woofer = (id: string): Promise<void> => person.type('B4', ...typedDriver(id));
 const tweeter = (id: string): Promise<void> => person.type('C4', ...typedDriver(id));
 
-describe.each([
-  ['W-130 A', 'T-19 C', -0.46, 'Stretch'],
-  ['W-130 A', 'T-25 A', 0.495, 'Tight'],
-  ['W-130 A', 'T-28 B', 1.15, 'Comfortable'],
-  ['W-165 A', 'T-19 C', -0.78, 'Stretch'],
-  ['W-165 A', 'T-25 A', 0.18, 'Tight'],
-  ['W-165 A', 'T-28 B', 0.83, 'Comfortable'],
-  ['W-220 A', 'T-19 C', -1.15, 'No shared band'],
-  ['W-220 A', 'T-25 A', -0.2, 'Stretch'],
-  ['W-220 A', 'T-28 B', 0.46, 'Tight'],
-] as const)('%s with %s', (low, high, width, word) => {
+describe.each(pairs)('%s with %s', (low, high, width, word) => {
   test(`share ${width} octaves: ${word}`, async () => {
     await woofer(low);
     await tweeter(high);
