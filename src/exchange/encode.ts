@@ -19,7 +19,7 @@ export function encodeDocument(document: OctavoDocument, { ids = false } = {}): 
         cells: Object.fromEntries(
           [...baseline.cells].flatMap(([id, cells]) => {
             const name = nameOf.get(id);
-            return name === undefined ? [] : [[name, Object.fromEntries(inReadingOrder(cells))]];
+            return name === undefined ? [] : [[name, inReadingOrder(cells, (text) => text)]];
           }),
         ),
       },
@@ -33,7 +33,7 @@ const encodeSheet = (sheet: Sheet): Record<string, unknown> => ({
   rows: sheet.rows,
   columns: sheet.columns,
   names: Object.fromEntries(sheet.names),
-  cells: Object.fromEntries(inReadingOrder(sheet.cells).map(([address, cell]) => [address, encodeCell(cell)])),
+  cells: inReadingOrder(sheet.cells, encodeCell),
   plots: sheet.plots,
   ...(sheet.lesson && { lesson: sheet.lesson }),
 });
@@ -41,8 +41,12 @@ const encodeSheet = (sheet: Sheet): Record<string, unknown> => ({
 const encodeCell = (cell: Cell): string | Cell => (Object.keys(cell).length === 1 ? cell.text : cell);
 
 /** Row by row, so that the same document always gives the same file. */
-const inReadingOrder = <T>(cells: ReadonlyMap<string, T>): [address: string, value: T][] =>
-  [...cells].sort(([a], [b]) => rankOf(a) - rankOf(b));
+function inReadingOrder<T, U>(cells: ReadonlyMap<string, T>, encoded: (value: T) => U): Record<string, U> {
+  const addresses = [...cells.keys()].sort((a, b) => rankOf(a) - rankOf(b));
+  const record: Record<string, U> = {};
+  for (const address of addresses) record[address] = encoded(cells.get(address) as T);
+  return record;
+}
 
 /** More columns than a sheet can have. */
 const ROW = 2 ** 15;
