@@ -163,3 +163,21 @@ describe('one engine', () => {
     );
   });
 });
+
+test('two documents edited in turn know nothing of one another', async () => {
+  await fc.assert(
+    fc.asyncProperty(anyCommands(), anyCommands(), async (left, right) => {
+      const both = await Promise.all([opened(sampleDocument()), opened(sampleDocument())]);
+      const done: Promise<unknown>[] = [];
+      for (let step = 0; step < Math.max(left.length, right.length); step++) {
+        for (const [index, workbook] of both.entries()) {
+          const command = [left, right][index]?.[step]?.(workbook.document);
+          if (command) done.push(workbook.do(command));
+        }
+      }
+      await Promise.all(done);
+      for (const workbook of both) expect(allShown(workbook)).toEqual(allShown(await opened(workbook.document)));
+    }),
+    { numRuns: 8 },
+  );
+});
