@@ -19,6 +19,15 @@ const told = (
     confirmed: 'computed',
   }));
 
+/** Cells with labels in column A and values in B. */
+const besides = (rows: Readonly<Record<string, string>>): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(rows).flatMap(([label, value], index) => [
+      [`A${String(index + 1)}`, label],
+      [`B${String(index + 1)}`, value],
+    ]),
+  );
+
 const hand = 'as given, and ratios, differences and octaves of what is given, by hand';
 const bound =
   'the largest efficiency over volume and cubed F3 by a search over the alignments with scipy, Small 1972 and 1973';
@@ -50,6 +59,22 @@ export const toldWitnesses: readonly Witness[] = [
     `LOAD.VERDICT(DRIVER.IMPEDANCE(${woofer}), "8 Ω")`,
     [5.8264809, 407.61969, 6.4, 5.6],
   ),
+  ...told(
+    'Vas of the compliance that 25 g and 38 Hz ask for; the level that it makes with Fs and Qes, Small 1972, by hand',
+    'DRIVER.CULPRIT(DRIVER(A1:A9, B1:B9))',
+    [0.0285, 0.0173381186, 92, 87.0090015],
+    besides({
+      Fs: '38 Hz',
+      Qts: '0.39',
+      Vas: '28.5 L',
+      Qes: '0.42',
+      Sd: '132 cm²',
+      Re: '5.8 Ω',
+      Mms: '25 g',
+      Level: '92 dB',
+      'Level basis': '2.83 V',
+    }),
+  ),
   ...told('NIOSH 98-126, table 1-1', 'HEARING.VERDICT("94 dB", "2 h")', [94, 3600]),
   ...told('NIOSH 98-126, table 1-1', 'HEARING.VERDICT("97 dB", "20 min")', [97, 1800]),
   ...told(hand, `PAIR.VERDICT(${apart})`, [1700, 1000, 0.7655347464, 1275, 1200, 0.0874628413]),
@@ -59,6 +84,8 @@ export const toldWitnesses: readonly Witness[] = [
   ...told(hand, `PAIR.HANDOVER_VERDICT("1808 Hz", ${window})`, [1808, 1700, 1923]),
   ...told(hand, 'RULE.RESONANCE("1000 Hz", "850 Hz")', [1000, 850, 1000 / 850, 2, 1.5]),
   ...told(hand, 'RULE.TRAVEL("0.3 mm", "0.35 mm")', [0.0003, 0.00035, 6 / 7, 0.7]),
+  ...told(hand, 'RULE.TRAVEL("0.4 mm", "0.35 mm")', [0.0004, 0.00035, 8 / 7, 0.7, 1]),
+  ...told(hand, 'RULE.ROUNDING("5 mm", "2 kHz")', [0.005, 0.1716, 2000, 0.005 / 0.1716, 0.125, 0.0625]),
   ...told(piston, 'RULE.NARROWING("3 kHz", "132 cm²")', [Math.PI / 4, 3000, 8.145948473, 3, 6]),
   ...told(piston, 'RULE.DIRECTIVITY("3 kHz", "132 cm²", "7 cm²")', [3000, 7.570753456, 3.5, 5]),
   ...told(hand, 'RULE.BREAKUP("3 kHz", "5200 Hz")', [5200, 3000, 5.2 / 3, 2]),
@@ -77,6 +104,10 @@ export const toldWitnesses: readonly Witness[] = [
   ...told(hand, 'TEAM.MAINS_VERDICT("80 Hz", "90 Hz", "3 mm", "4.5 mm", 2, "10 V", "28 V")', [90, 80]),
   ...told(hand, 'TEAM.MAINS_VERDICT("80 Hz", "70 Hz", "4 mm", "4.5 mm", 6, "30 V", "28 V")', [30, 28]),
   ...told(hand, 'CHECK.AT_LEAST("3 L", "5 L", "4 L", "Net volume")', [0.003, 0.002, 0.005, 0.004]),
+  ...told(hand, 'CHECK.AT_LEAST("6 L", "5 L", "4 L", "Net volume")', [0.006, 0.005, 0.001]),
+  ...told(hand, 'CHECK.AT_LEAST("4.5 L", "5 L", "4 L", "Net volume")', [0.0045, 0.0005, 0.005, 0.004]),
+  ...told(hand, 'CHECK.WITHIN("75 Hz", "50 Hz", "60 Hz", "10 Hz", "Tuning")', [75, 15, 60]),
+  ...told(hand, 'CHECK.WITHIN("55 Hz", "50 Hz", "60 Hz", "10 Hz", "Tuning")', [55, 50, 60, 5]),
   ...told(hand, 'CHECK.AT_MOST("11 dB", "8 dB", "10 dB", "Pad")', [11, 3, 8, 10]),
   ...told(hand, 'CHECK.WITHIN("45 Hz", "50 Hz", "60 Hz", "10 Hz", "Tuning")', [45, 5, 50]),
   ...told(hand, 'CHECK.NOTE("30 m", "20 m", "Cable", "is long")', [30, 10, 20]),

@@ -121,6 +121,9 @@ describe('a data sheet in rows', () => {
   test('a level for one watt is brought to 2.83 V', () => {
     const rows = { Fs: 38, Nominal: 4, Re: 3.1, Level: 88 };
     expect(read({ ...rows, 'Level basis': '1 W' }).level).toBeCloseTo(91.02, 2);
+    // A cell with a quantity holds its number alone.
+    expect(read({ ...rows, 'Level basis': 1 }).level).toBeCloseTo(91.02, 2);
+    expect(read({ ...rows, 'Level basis': 2.83 }).level).toBe(read({ ...rows, 'Level basis': '2.83 V' }).level);
     expect(read({ ...rows, 'Level basis': '1 W in Re' }).level).toBeCloseTo(92.12, 2);
     expect(read(rows).level).toBe(88);
     expect(speak(read(rows).doubts[0]!)).toContain('2.83 V is assumed');
