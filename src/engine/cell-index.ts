@@ -1,9 +1,10 @@
 import { compile } from '../formula/compile.ts';
-import { contains, readRectangle, type Rectangle } from '../formula/area.ts';
+import { readRectangle } from '../formula/area.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { readContent, type Content } from '../formula/content.ts';
 import { sameType, typeOfContent, UNKNOWN } from '../formula/type-of.ts';
 import type { CellType, Compiled, Functions, Scope } from '../formula/types.ts';
+import { AreaUsers } from './area-users.ts';
 import { Spills } from './spills.ts';
 import type { Place, SheetContent, Writing } from './types.ts';
 
@@ -23,11 +24,6 @@ export interface Entry {
   readonly type: CellType;
 }
 
-/** Cells that a formula refers to together. */
-interface Area extends Rectangle {
-  readonly key: string;
-}
-
 const EMPTY: CellType = { kind: 'empty' };
 /** A formula whose type is still another after being compiled so often goes round in a circle. */
 const MOST_TIMES = 50;
@@ -38,7 +34,7 @@ const DEEPEST = 60;
 export class CellIndex {
   readonly #entries = new Map<string, Entry>();
   readonly #cellUsers = new Map<string, Set<string>>();
-  readonly #areaUsers = new Map<string, Map<string, readonly Area[]>>();
+  readonly #areaUsers = new AreaUsers();
   readonly #compiling = new Set<string>();
   readonly #waiting = new Set<string>();
   #circular: ReadonlySet<string> = new Set();
@@ -216,9 +212,7 @@ export class CellIndex {
     const { sheet, cell } = placeOf(key);
     const at = parseAddress(cell);
     if (!at) return users;
-    for (const areas of this.#areaUsers.get(sheet)?.values() ?? []) {
-      for (const area of areas) if (contains(area, at.row, at.column)) users.add(area.key);
-    }
+    for (const user of this.#areaUsers.of(sheet, at.row, at.column)) users.add(user);
     return users;
   }
 
@@ -271,17 +265,15 @@ export class CellIndex {
         continue;
       }
       const area = readRectangle(cells);
-      const onSheet = this.#areaUsers.get(sheet) ?? new Map<string, readonly Area[]>();
-      if (area) onSheet.set(key, [...(onSheet.get(key) ?? []), { key, ...area }]);
-      this.#areaUsers.set(sheet, onSheet);
+      if (area) this.#areaUsers.add(key, sheet, area);
     }
   }
 
   #forget(key: string, entry: Entry | undefined): void {
     for (const { sheet, cells } of entry?.compiled?.references ?? []) {
       this.#cellUsers.get(`${sheet}!${cells}`)?.delete(key);
-      this.#areaUsers.get(sheet)?.delete(key);
     }
+    this.#areaUsers.forget(key);
   }
 }
 

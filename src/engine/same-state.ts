@@ -40,10 +40,12 @@ function sameContent(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
   if (a instanceof Float64Array) return b instanceof Float64Array && sameNumbers(a, b);
-  const left = Object.entries(a);
-  const right = new Map(Object.entries(b));
+  const left = a as Readonly<Record<string, unknown>>;
+  const right = b as Readonly<Record<string, unknown>>;
+  const names = Object.keys(left);
   return (
-    left.length === right.size && left.every(([name, part]) => right.has(name) && sameContent(part, right.get(name)))
+    names.length === Object.keys(right).length &&
+    names.every((name) => Object.hasOwn(right, name) && sameContent(left[name], right[name]))
   );
 }
 

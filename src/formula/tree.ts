@@ -31,7 +31,7 @@ interface Growing extends FormulaNode {
 const isNested = (name: string): boolean => name === 'Call' || name === 'Paren' || name === 'Signed';
 
 /** So many formulas stay parted: a formula is compiled anew whenever something around it means something else. */
-const KEPT = 1000;
+const KEPT = 3000;
 
 /** Parts a formula. */
 export const treeOf = remembering(parted, KEPT);
