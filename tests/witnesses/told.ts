@@ -112,6 +112,12 @@ export const toldWitnesses: readonly Witness[] = [
   ...told(hand, 'CHECK.WITHIN("45 Hz", "50 Hz", "60 Hz", "10 Hz", "Tuning")', [45, 5, 50]),
   ...told(hand, 'CHECK.NOTE("30 m", "20 m", "Cable", "is long")', [30, 10, 20]),
   ...told(hand, 'CHECK.WORST(RULE.BREAKUP("3 kHz", "5200 Hz"), RULE.NULL("20°"))', [5200, 3000, 5.2 / 3, 2]),
+  ...told(hand, 'CHECK.WORST(CHECK.AT_LEAST(3, 2, , "Ratio"), CHECK.AT_LEAST(1, 2, , "Ratio"))', [1, 1, 2]),
+  ...told(
+    hand,
+    'CHECK.WORST(CHECK.AT_LEAST("3 L", "5 L", "4 L", "Net volume"), RULE.NULL("40°"))',
+    [0.003, 0.002, 0.005, 0.004],
+  ),
   ...told(hand, 'MEASURE.CHECK_SYMMETRY("38 Hz", "20 Hz", "54 Hz")', [Math.sqrt(20 * 54), 38]),
   ...told(hand, 'MEASURE.CHECK_OHMS("7 Ω", "5.8 Ω")', [7, 5.8]),
   ...told(hand, 'MEASURE.CHECK_CURVE(MEASURE.LEVEL("100 88 0\n1000 90 10"), "20 Hz", "800 Hz")', [100, 1000, 20, 800]),
