@@ -1,6 +1,7 @@
 import { childNamed, type FormulaNode } from './tree.ts';
 import { fieldsOf } from '../../functions/values/fields.ts';
 import { formatAddress, MOST_ROWS, parseAddress, type CellAddress } from './address.ts';
+import { readRectangle } from './area.ts';
 import { type Compilation, type Part } from './part.ts';
 import { nearest } from './nearest.ts';
 import { either, numberOf, TEXT, UNKNOWN } from './type-of.ts';
@@ -8,6 +9,8 @@ import type { CellType } from './types.ts';
 
 /** No more cells than this are asked for the type of a range; ranges that large hold one thing. */
 const LOOKED_AT = 400;
+/** The engine keeps each cell of a range: a million of them fill the memory of a page. */
+const MOST_CELLS = 500_000;
 
 /** Compiles `B4`, `B4:C18`, `Name`, `Name.field`, each with or without `Sheet!` before it. */
 export function compileReference(node: FormulaNode, compilation: Compilation): Part {
@@ -97,14 +100,25 @@ function toCells(node: FormulaNode, sheet: string, cells: string, compilation: C
   const [first = '', last = first] = cells.split(':');
   const far = [first, last].find((cell) => (parseAddress(cell)?.row ?? 0) >= MOST_ROWS);
   if (far !== undefined) return beyond(far, node, compilation);
+  const area = first === last ? undefined : readRectangle(cells);
+  const size = area ? (area.bottom - area.top + 1) * (area.right - area.left + 1) : 1;
+  if (size > MOST_CELLS)
+    return unusable(
+      `${cells} is ${size} cells, but a range holds at most ${MOST_CELLS}: refer to fewer.`,
+      node,
+      compilation,
+    );
   compilation.references.push({ sheet, cells });
   const prefix = sheet === compilation.scope.sheet ? '' : `'${sheet}'!`;
   const type = first === last ? compilation.scope.typeOf(sheet, first) : typeOfRange(sheet, first, last, compilation);
   return { text: `${prefix}${first === last && !cells.includes(':') ? first : `${first}:${last}`}`, type, node };
 }
 
-function beyond(cell: string, node: FormulaNode, { report }: Compilation): Part {
-  report('error', node, `${cell} lies beyond the last row of a sheet, ${MOST_ROWS}: refer to a cell above it.`);
+const beyond = (cell: string, node: FormulaNode, compilation: Compilation): Part =>
+  unusable(`${cell} lies beyond the last row of a sheet, ${MOST_ROWS}: refer to a cell above it.`, node, compilation);
+
+function unusable(message: string, node: FormulaNode, { report }: Compilation): Part {
+  report('error', node, message);
   return { text: '#REF!', type: UNKNOWN, node };
 }
 

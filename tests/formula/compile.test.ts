@@ -86,6 +86,7 @@ test.each([
   ['=2*|A1000001|', /A1000001 lies beyond the last row of a sheet, 1000000: refer to a cell above it/],
   ['=SUM(|A1:A1000001|)', /A1000001 lies beyond/],
   ['=1+|A99999999|', /A99999999 lies beyond/],
+  ['=SUM(|A1:B500000|)', /A1:B500000 is 1000000 cells, but a range holds at most 500000: refer to fewer/],
 ])('%s is questioned where it stands', (marked, message) => {
   const [before = '', placed = ''] = marked.split('|');
   const found = compile(marked.replaceAll('|', ''), scope).findings;
