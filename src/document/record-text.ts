@@ -10,7 +10,7 @@ export function titleOf(record: CellRecord): string {
     case 'driver':
       return record.name;
     case 'box':
-      return `${styleNames[record.style]}, ${record.driver.name}`;
+      return [styleNames[record.style], record.driver.name].filter((part) => part !== '').join(', ');
     case 'curve':
     case 'table':
     case 'sample':
@@ -49,8 +49,12 @@ export function keyFigures(record: CellRecord, system: UnitSystem): string {
 export function recordText(record: CellRecord, system: UnitSystem): string {
   const title = titleOf(record);
   const lines = summarise(record).filter(({ name, value }) => value !== title && name !== 'quantity');
-  return `${title}: ${lines.map((line) => written(line, system)).join('; ')}`;
+  return under(title, lines.map((line) => written(line, system)).join('; '));
 }
+
+/** A text behind its title, where there is one. */
+export const under = (title: string, text: string): string =>
+  title === '' || text === '' ? title + text : `${title}: ${text}`;
 
 function written({ label, value, quantity }: SummaryLine, system: UnitSystem): string {
   if (typeof value === 'string' || quantity === 'text') return `${label} ${value}`;

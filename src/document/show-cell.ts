@@ -4,7 +4,7 @@ import { parseQuantity } from '../units/parse.ts';
 import { show, speak } from '../units/show.ts';
 import { formatSheet } from './formula-words.ts';
 import { labelOf } from './labels.ts';
-import { keyFigures, titleOf } from './record-text.ts';
+import { keyFigures, titleOf, under } from './record-text.ts';
 import type { ShownCell } from './shown.ts';
 import type { Cell, OctavoDocument, UnitSystem } from './types.ts';
 
@@ -105,7 +105,7 @@ export function shownText(shown: ShownCell): string {
     case 'verdict':
       return [`${shown.word}: ${shown.reason}`, shown.note].filter((part) => part !== '').join(' ');
     case 'record':
-      return shown.text === '' ? shown.title : `${shown.title}: ${shown.text}`;
+      return under(shown.title, shown.text);
     case 'problem':
       return `Problem: ${shown.message}`;
   }

@@ -83,6 +83,9 @@ describe('a record', () => {
     });
     expect(recordText(driver, 'metric')).toContain('W-165 A: ');
     expect(recordText(driver, 'metric').split('; ')).toHaveLength(5);
+    const nameless = { ...driver, name: '' };
+    expect(recordText(nameless, 'metric')).toMatch(/^Fs 38 Hz; /);
+    expect(shownText(showCell(ofRecord(nameless), undefined, around('metric')))).toMatch(/^Fs 38 Hz, /);
   });
 
   test('a curve shows itself under its title', () => {
