@@ -148,5 +148,6 @@ export const nearOffset = define({
   returns: { quantity: 'level', summary: 'decibels, negative' },
   source: { source: 'keele1974', at: 'pressure at a distance over that at the centre of the cone, a/(2r)' },
   example: { formula: '=MEASURE.NEAR_OFFSET("132 cm²", "1 m")', gives: -29.79 },
+  remarks: 'For a distance of several diameters of the cone; nearer to it PISTON.NEAR tells.',
   compute: (given) => 20 * Math.log10(Math.sqrt(given.sd / Math.PI) / (2 * given.distance)),
 });
