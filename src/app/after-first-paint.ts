@@ -9,9 +9,11 @@ import { learnPasting } from './grid/acts.ts';
 import { opensAsSheet } from './grid/pasted-sheet.ts';
 import './plots/plot-dock.ts';
 import { learnActions } from './run-action.ts';
+export { askedBy } from './asked.ts';
 export { runGridMenu } from './grid/menu-acts.ts';
 export { openPage } from './open-pages.ts';
 export { beginPage } from './pages/begin-page.ts';
+export { passesOf } from './passes.ts';
 
 /** What a grid gets once it stands: rows as high as their words need, and labels that stay beside its numbers. */
 export function fitGrid(grid: SheetGrid): void {

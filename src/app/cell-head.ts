@@ -94,7 +94,8 @@ export class CellHead extends LitElement {
 
   protected override render(): TemplateResult {
     return html`<div class="what">
-        <b>${this.address}</b>${this.label}${this.name ? html`<span class="name">${this.name}</span>` : nothing}
+        <b>${this.address}</b
+        >${this.label === this.address ? '' : this.label}${this.name ? html`<span class="name">${this.name}</span>` : nothing}
       </div>
       ${this.#body()}`;
   }

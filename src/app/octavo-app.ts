@@ -281,7 +281,7 @@ export class OctavoApp extends LitElement implements AppHost {
     this.#pace.hear(change);
     if (timing && places !== 'all') {
       const took = timing.compile + timing.evaluate;
-      this.#timing = `${String(places.length)} cells followed in ${took < 10 ? took.toFixed(1) : took.toFixed(0)} ms`;
+      this.#timing = `${String(places.length)} ${places.length === 1 ? 'cell' : 'cells'} followed in ${took < 10 ? took.toFixed(1) : took.toFixed(0)} ms`;
     }
     this.revision++;
   };

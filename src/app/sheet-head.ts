@@ -12,10 +12,8 @@ import type { Cell, Sheet } from '../document/types.ts';
 import type { Workbook } from '../document/workbook.ts';
 import { formatAddress, parseAddress } from '../formula/address.ts';
 import { parseQuantity } from '../units/parse.ts';
-import { askedBy } from './asked.ts';
 import './cell-head.ts';
 import { nextChoice } from './choices.ts';
-import { passesOf } from './passes.ts';
 import { rangeOf } from './plausible-range.ts';
 import { cellsOf } from './grid/selection.ts';
 
@@ -140,7 +138,9 @@ export class SheetHead extends LitElement {
     const { workbook, sheet, cell } = this;
     const held = this.#held;
     const state = workbook.state(sheet.id, cell);
-    const findings = state?.findings ?? [];
+    // What the readout says already is not said again.
+    const told = state?.value.kind === 'problem' ? state.value.message : '';
+    const findings = (state?.findings ?? []).filter(({ message, fix }) => fix || message !== told);
     return html`
       ${this.#readout(held)}
       <div class="line">
@@ -257,6 +257,7 @@ export class SheetHead extends LitElement {
     await new Promise((resolve) => setTimeout(resolve, 150));
     if (this.#scanned !== key || this.workbook.previewed) return;
     const place = { sheet: this.sheet.id, cell: this.cell };
+    const { askedBy, passesOf } = await import('./after-first-paint.ts');
     const fed = await this.workbook.dependents(place);
     if (this.#scanned !== key) return;
     this.feeds = fed.length;

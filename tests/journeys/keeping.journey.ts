@@ -109,3 +109,20 @@ test('documents of one name are told apart by when they were saved; one without 
     )
     .toBe('');
 });
+
+test('in an empty sheet a formula that cannot be says why, once; what is not there is not drawn', async () => {
+  await person.type('B1', '12 L', '0.7', '=B1+B2');
+  await person.goTo('B3');
+  const headTexts = (selector: string): Promise<string[]> =>
+    session.page.evaluate((wanted) => {
+      const head = document.querySelector('octavo-app')?.shadowRoot?.querySelector('sheet-head')?.shadowRoot;
+      const readout = head?.querySelector('cell-head')?.shadowRoot;
+      return [...(head?.querySelectorAll(wanted) ?? []), ...(readout?.querySelectorAll(wanted) ?? [])].map((each) =>
+        each.textContent.trim(),
+      );
+    }, selector);
+  await expect.poll(() => headTexts('.problem')).toEqual([expect.stringContaining('cannot be added to a volume')]);
+  expect(await headTexts('.finding')).toEqual([]);
+  expect(await headTexts('.what')).toEqual(['B3']);
+  expect(await textsIn('plot-dock', '.plots')).toEqual([expect.stringContaining('no plots')]);
+});

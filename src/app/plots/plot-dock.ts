@@ -47,6 +47,10 @@ export class PlotDock extends LitElement {
       border-bottom: 1px solid var(--line2);
       contain: layout style;
     }
+    .plots:has(.none) {
+      flex: none;
+      padding: 4px 12px;
+    }
     .lower {
       flex: 1 1 38%;
       min-height: 0;
@@ -144,6 +148,11 @@ export class PlotDock extends LitElement {
           (plot) => `${sheet.id}/${plot.id}`,
           (plot) => html`<section>${this.#plot(plot)}</section>`,
         )}
+        ${
+          sheet.plots.length > 0
+            ? nothing
+            : html`<p class="none">This sheet has no plots. A curve in a cell is drawn under <b>Cell</b>.</p>`
+        }
       </div>
       <nav aria-label="Beside the sheet">
         ${tabs.map(({ tab, words }) => {
