@@ -14,8 +14,12 @@ function ahead(input: InputStream): string {
   return text;
 }
 
+/** What mostly follows a number, and begins no unit. */
+const NO_UNITS = new Set([...' ,)+-*/^'].map((sign) => sign.charCodeAt(0)));
+
 /** The longest unit that stands here; asked for only after a number. */
 export const unit = new ExternalTokenizer((input) => {
+  if (NO_UNITS.has(input.next)) return;
   const found = unitAhead(ahead(input));
   if (found !== undefined) input.acceptToken(Unit, found.length);
 });

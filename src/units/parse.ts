@@ -40,7 +40,7 @@ export function parseQuantity(text: string): ParsedQuantity | undefined {
   const unit = rest === '' ? undefined : unitNamed(rest);
   if (rest !== '' && !unit) return undefined;
   const plain = mantissa.replaceAll(' ', '').replace(',', '.');
-  const number = Number(exponent === '0' ? sign + plain : `${sign}${plain}e${exponent}`);
+  const number = Number(`${sign}${plain}e${exponent}`);
   const value = toSi(number, unit);
   if (!Number.isFinite(value) || (value === 0 && number !== 0) || (number === 0 && /[1-9]/.test(plain)))
     return undefined;

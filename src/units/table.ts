@@ -166,9 +166,6 @@ export const unitNamed = (text: string): Unit | undefined => bySymbol.get(plainS
 /** No spelling has more characters, the spaces and the `^` that may stand in it counted in. */
 export const LONGEST_UNIT = Math.max(...[...bySymbol.keys()].map((key) => key.length)) + 4;
 
-/** With what signs units begin. */
-const beginnings = new Set([...bySymbol.keys()].map((key) => key.charAt(0)));
-
 /** What goes on after a unit makes it part of a longer word. */
 const WORD_LIKE = /^[\p{L}\p{N}_.(!]/u;
 /** A space may part words, `cu ft`, but not what a sign stands between: in `5 m / s` the s is a name. */
@@ -177,7 +174,6 @@ const PARTED_BY_SIGN = /\s[^\p{L}]|[^\p{L}.]\s/u;
 /** The longest unit with which a text begins, as it is written there; nothing where it begins with none. Quotes and `%` mean
  *  something else in a formula, so they are no units here. */
 export function unitAhead(text: string): string | undefined {
-  if (!beginnings.has(plainSymbol(text.charAt(0)))) return undefined;
   for (let length = Math.min(LONGEST_UNIT, text.length); length > 0; length--) {
     const spelling = text.slice(0, length);
     if (/^\s|\s$|["'”%]/.test(spelling) || PARTED_BY_SIGN.test(spelling)) continue;
