@@ -138,11 +138,14 @@ test('every starter sheet has a review without a problem, and all its verdicts',
   }
 });
 
-test.each(['three-way-team', 'shortlist-grid'])('verdicts of one name are told apart in %s', async (id) => {
-  const labels = (await reviewed(template(id))).verdicts.map(({ label }) => label);
-  expect(new Set(labels).size).toBe(labels.length);
-  if (id === 'three-way-team') expect(labels).toContain('Low window, travel');
-});
+test.each(['three-way-team', 'shortlist-grid', 'many-cones'])(
+  'verdicts of one name are told apart in %s',
+  async (id) => {
+    const labels = (await reviewed(template(id))).verdicts.map(({ label }) => label);
+    expect(new Set(labels).size).toBe(labels.length);
+    if (id === 'three-way-team') expect(labels).toContain('Low window, travel');
+  },
+);
 
 test('as text it reads without mark-up, one thing a line', async () => {
   const text = reviewText(await reviewed(template('two-driver-check')));
