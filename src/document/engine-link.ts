@@ -3,7 +3,6 @@ import { CellStates } from './cell-states.ts';
 import { contentOf, difference } from './difference.ts';
 import type { Preview } from './preview.ts';
 import { keyOf, samePlace } from './preview.ts';
-import { cellIn } from './sheets.ts';
 import type { Baseline, OctavoDocument, Sheet } from './types.ts';
 
 /** What the engine answered. */
@@ -26,8 +25,6 @@ export class EngineLink {
   #told: OctavoDocument | undefined;
   /** A text that the engine holds in place of the document's, while it is tried out. */
   #tried: Preview | undefined;
-  #hasAnswered = false;
-  /** The document for which the engine answered last; nothing once its states are forgotten. */
   #answered: OctavoDocument | undefined;
   #queue: Promise<unknown> = Promise.resolve();
 
@@ -35,14 +32,10 @@ export class EngineLink {
     this.#engine = engine;
   }
 
-  /** Whether the engine has ever answered; before that, no cell is known to be empty. */
-  get hasAnswered(): boolean {
-    return this.#hasAnswered;
-  }
-
-  /** Whether the states hold for this text in a cell: where there is none, its formula gives nothing. */
-  hasSeen(place: Place, text: string): boolean {
-    return cellIn(this.#answered, place)?.text === text;
+  /** The document for which the engine answered last, without its sheets once their states are forgotten; nothing before the
+   *  first answer, when no cell is known to be empty. */
+  get answered(): OctavoDocument | undefined {
+    return this.#answered;
   }
 
   /** The document for which the states hold, apart from a text being tried out. */
@@ -72,7 +65,6 @@ export class EngineLink {
     const cells = this.states.take(changes);
     this.#told = document;
     this.#answered = document;
-    this.#hasAnswered = true;
     this.#tried = undefined;
     if (step.kind === 'all') this.states.keep(new Set(document.sheets.map(({ id }) => id)));
     await this.#learnBaseline(document);
@@ -116,7 +108,7 @@ export class EngineLink {
   /** An engine that served another document, or that failed half-way, tells only what differs from what it last said; with
    *  nothing in it, it tells all. */
   async #forget(): Promise<void> {
-    this.#answered = undefined;
+    this.#answered &&= { ...this.#answered, sheets: [] };
     await this.#engine.load([]);
     this.states.keep(new Set());
   }

@@ -163,7 +163,7 @@ export class Workbook extends EventTarget {
     return this.#link.states.get({ sheet, cell });
   }
 
-  /** What a reader sees of a cell; nothing before the engine has first answered. */
+  /** What a reader sees of a cell; nothing before the engine has first answered. A formula that it has seen may give nothing. */
   shown(sheet: string, cell: string): ShownCell | undefined {
     const place = { sheet, cell };
     const held = this.#cellAt(place);
@@ -171,9 +171,10 @@ export class Workbook extends EventTarget {
     if (held && !held.text.startsWith('=') && this.#unseen.has(keyOf(place)))
       return { kind: 'waiting', text: held.text };
     if (state) return showCell(state, held, this.document);
-    if (!this.#link.hasAnswered) return undefined;
+    const { answered } = this.#link;
+    if (!answered) return undefined;
     const text = held?.text ?? '';
-    return text === '' || this.#link.hasSeen(place, text) ? EMPTY : { kind: 'waiting', text };
+    return text === '' || text === cellIn(answered, place)?.text ? EMPTY : { kind: 'waiting', text };
   }
 
   /** A cell as one line of text, to be copied out; a record with all its fields. */

@@ -92,6 +92,20 @@ describe('a workbook', () => {
     expect([valueOf(workbook, 'B5'), valueOf(workbook, 'D6')]).toEqual([80, 980]);
   });
 
+  test('shows what was typed while the engine begins anew', async () => {
+    const { engine, workbook } = await started();
+    engine.failNext();
+    await expect(workbook.do(write('B4', '40 Hz'))).rejects.toThrow('stumbled');
+    engine.hold();
+    const done = workbook.do(write('C4', '900 Hz'));
+    await engine.releaseOne();
+    expect(workbook.shown('s', 'B8')).toEqual({ kind: 'waiting', text: '7' });
+    expect(workbook.shown('s', 'F9')).toEqual({ kind: 'empty' });
+    await engine.release();
+    await done;
+    expect(workbook.shown('s', 'B8')).toEqual({ kind: 'number', number: '7', unit: '' });
+  });
+
   test('takes another document in its place, with a past of its own', async () => {
     const { workbook } = await started();
     await workbook.do(write('B4', '40 Hz'));
