@@ -36,10 +36,10 @@ describe('what was taken over', () => {
     const element = await list();
     element.asMade = 11;
     await element.updateComplete;
-    expect(said(element)).to.contain('11 more of its inputs, still as the starter sheet gave them');
+    expect(said(element)).to.contain('11 more inputs of the old sheet, still as its starter sheet gave them');
     element.left = [];
     await element.updateComplete;
-    expect(said(element)).to.contain('Whatever you changed found its place. 11 of its inputs');
+    expect(said(element)).to.contain('Whatever you changed found its place. 11 inputs of the old sheet');
   });
 
   it('leads to the cell', async () => {

@@ -103,8 +103,8 @@ export class TakenList extends LitElement {
           ? nothing
           : html`<p class="quiet">
               ${left.length === 0 ? 'Whatever you changed found its place.' : nothing} ${String(asMade)}
-              ${left.length === 0 ? '' : 'more '}of its inputs, still as the starter sheet gave them, have no place
-              here.
+              ${left.length === 0 ? '' : 'more '}inputs of the old sheet, still as its starter sheet gave them, have no
+              place here.
             </p>`
       }
       <h3>Taken over: ${taken.length}</h3>
