@@ -24,7 +24,8 @@ function addressOf(row: number, column: number): string {
   return (held[column] ??= formatAddress({ row, column }));
 }
 
-/** Shows one sheet of a workbook to the grid; before the engine has answered, the texts remembered from last time. */
+/** Shows one sheet of a workbook to the grid; before the engine has answered, the texts remembered from last time, else
+ *  those that are typed there. A formula is no result, and its cell waits empty. */
 export class SheetModel implements GridModel {
   readonly sheet: Sheet;
   readonly workbook: Workbook;
@@ -55,7 +56,8 @@ export class SheetModel implements GridModel {
     const shown = this.workbook.shown(this.sheet.id, address);
     if (shown) return shown;
     const text = this.#remembered.get(address) ?? this.sheet.cells.get(address)?.text;
-    return text === undefined ? EMPTY : { kind: 'waiting', text };
+    if (text === undefined) return EMPTY;
+    return { kind: 'waiting', text: text.startsWith('=') ? '' : text };
   }
 
   before(row: number, column: number): string | undefined {
