@@ -88,7 +88,7 @@ export class SheetHead extends LitElement {
   @property({ type: Number }) revision = 0;
   @property({ type: Boolean }) rest = false;
   /** What follows from the cell, and where on its rule the checks pass, is being found out. */
-  @property({ type: Boolean, reflect: true }) scanning = false;
+  scanning = false;
   @state() private passes: readonly RulerPass[] = [];
   @state() private feeds = 0;
   /** What the cells that an input feeds ask about it. */

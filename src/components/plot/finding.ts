@@ -1,6 +1,7 @@
 import type { Curve } from '../../../functions/values/curve.ts';
 import { frequencies } from '../../../functions/values/grid.ts';
 import type { PlotData, PlotLimit, PlotSeries } from './data.ts';
+import { Kept } from './kept.ts';
 import { type AxisUnit, spellFrequency, spellRoughly } from './unit.ts';
 
 /** A value of a curve and where it is. */
@@ -9,11 +10,18 @@ export interface Extreme {
   readonly frequency: number;
 }
 
+interface Extremes {
+  readonly minimum: Extreme;
+  readonly maximum: Extreme;
+}
+
+const extremes = new Kept<Curve, { readonly found: Extremes | undefined }>();
+
 /** Lowest and highest value of a curve inside a band and inside its own validity; undefined when it has none there. */
-export function extremesOf(
-  curve: Curve,
-  [low, high]: readonly [number, number],
-): { readonly minimum: Extreme; readonly maximum: Extreme } | undefined {
+export const extremesOf = (curve: Curve, band: readonly [number, number]): Extremes | undefined =>
+  extremes.get(curve, band.join(' '), () => ({ found: findExtremes(curve, band) })).found;
+
+function findExtremes(curve: Curve, [low, high]: readonly [number, number]): Extremes | undefined {
   const { y } = curve;
   const [from, to] = [Math.max(low, curve.from), Math.min(high, curve.to)];
   let lowest = -1;
@@ -46,8 +54,15 @@ export function comparison(data: PlotData): 'none' | 'same' | 'changed' {
   return pairs.every(({ curve, ghost }) => ghost && isSame(curve, ghost)) ? 'same' : 'changed';
 }
 
+type Bands = readonly (readonly [number, number])[];
+
+const breached = new Kept<Curve, Bands>();
+
 /** The bands in which a curve is on the wrong side of a limit, in hertz. */
-export function breaches(curve: Curve, limit: PlotLimit, [low, high]: readonly [number, number]): [number, number][] {
+export const breaches = (curve: Curve, limit: PlotLimit, band: readonly [number, number]): Bands =>
+  breached.get(curve, [limit.forbidden, limit.value, ...band].join(' '), () => findBreaches(curve, limit, band));
+
+function findBreaches(curve: Curve, limit: PlotLimit, [low, high]: readonly [number, number]): Bands {
   const bands: [number, number][] = [];
   let open = false;
   for (let index = 0; index < frequencies.length; index++) {
@@ -81,11 +96,11 @@ const changedLabels = (data: PlotData): string[] =>
   data.series.filter(({ curve, ghost }) => ghost && !isSame(curve, ghost)).map((series) => series.label);
 
 function courseOf(series: PlotSeries, data: PlotData, unit: AxisUnit): string {
-  const extremes = extremesOf(series.curve, data.horizontal);
-  if (!extremes) return `${series.label} has no values in this band.`;
+  const found = extremesOf(series.curve, data.horizontal);
+  if (!found) return `${series.label} has no values in this band.`;
   const at = (extreme: Extreme): string =>
     `${unit.text(extreme.value)} at ${spellRoughly(extreme.frequency, data.system)}`;
-  return `${capital(series.label)}: highest ${at(extremes.maximum)}, lowest ${at(extremes.minimum)}.`;
+  return `${capital(series.label)}: highest ${at(found.maximum)}, lowest ${at(found.minimum)}.`;
 }
 
 function judge(limit: PlotLimit, data: PlotData, unit: AxisUnit): string {
@@ -93,8 +108,8 @@ function judge(limit: PlotLimit, data: PlotData, unit: AxisUnit): string {
     const bands = breaches(series.curve, limit, data.horizontal);
     const [first] = bands;
     if (!first) return [];
-    const extremes = extremesOf(series.curve, data.horizontal);
-    const worst = limit.forbidden === 'above' ? extremes?.maximum : extremes?.minimum;
+    const found = extremesOf(series.curve, data.horizontal);
+    const worst = limit.forbidden === 'above' ? found?.maximum : found?.minimum;
     const where = list(bands.slice(0, 3).map(([low, high]) => bandText(low, high, data)));
     const reach = worst ? `, as far as ${unit.text(worst.value)}` : '';
     return [`${series.label} is ${limit.forbidden} it ${where}${reach}`];
