@@ -18,11 +18,11 @@ async function measure(page) {
     await pause(count % 4 === 3 ? 260 : 60);
   }
   const measured = edits.slice(20);
-  const plots = await page.evaluate(plotsInView);
+  const { open, seen } = await page.evaluate(plotsInView);
   const { width, height } = page.viewport();
   const cells = Math.max(...measured.map((each) => each.cells));
   console.log(
-    `${measured.length} edits of the hand-over, ${width} by ${height} pixels, ${plots} plots in view, up to ${cells} cells follow`,
+    `${measured.length} edits of the hand-over, ${width} by ${height} pixels, ${open} plots open, ${seen} in view, up to ${cells} cells follow`,
   );
   const totals = measured.map(({ total }) => total);
   tell('median', quantile(totals, 0.5), { empty });
@@ -85,9 +85,10 @@ async function edit(text) {
   };
 }
 
+/** How many plots are open, and how many of them are in view, if only in part: the dock beside the sheet is scrolled. */
 function plotsInView() {
   const dock = document.querySelector('octavo-app').shadowRoot.querySelector('plot-dock').shadowRoot;
-  return [...dock.querySelectorAll('curve-plot, window-plot')].filter(
-    (each) => each.getBoundingClientRect().top < innerHeight,
-  ).length;
+  const { bottom } = dock.querySelector('.plots').getBoundingClientRect();
+  const plots = [...dock.querySelectorAll('curve-plot, window-plot')];
+  return { open: plots.length, seen: plots.filter((each) => each.getBoundingClientRect().top < bottom).length };
 }
