@@ -13,33 +13,12 @@ import { frequencies } from '../../functions/values/grid.ts';
 import type { Leg, Network } from '../../functions/values/network.ts';
 import type { Way } from '../../functions/values/way.ts';
 import { driverNetlist, type Elements } from '../functions/crossover/circuit.ts';
+import { middle, tweeter, woofer } from '../functions/crossover/elements.ts';
 import { paired } from './paired.ts';
 
 const once = { iterations: 1, time: 0, warmupIterations: 0, warmupTime: 0 } as const;
 const context = { quantity: 'ratio' } as const;
 const MANY = 20;
-
-const woofer: Elements = {
-  re: 5.7,
-  le: 0.00062,
-  bl: 7.3,
-  mms: 0.0158,
-  cms: 0.00092,
-  rms: 1.35,
-  sd: 0.0137,
-  volume: 0.009,
-};
-const middle: Elements = {
-  re: 5.8,
-  le: 0.00025,
-  bl: 5.5,
-  mms: 0.0046,
-  cms: 0.00106,
-  rms: 0.58,
-  sd: 0.0054,
-  volume: 0.004,
-};
-const tweeter: Elements = { re: 5.1, le: 3.5e-5, bl: 2.9, mms: 0.00034, cms: 8.5e-5, rms: 0.45, sd: 0.00071 };
 
 const series = (parts: Omit<Leg, 'place' | 'form'>): Leg => ({ place: 'series', form: 'chain', ...parts });
 const across = (parts: Omit<Leg, 'place' | 'form'>): Leg => ({ place: 'shunt', form: 'chain', ...parts });

@@ -1,3 +1,4 @@
+import { pairCells } from './pair-cells.ts';
 import type { Witness } from './witness.ts';
 
 const savage = {
@@ -33,32 +34,7 @@ export const rulesWitnesses: readonly Witness[] = [
   ...Object.entries({ octaves: 0.177907, stretchedoctaves: 1.047747, low: 1700, high: 1923.110617 }).map(
     ([field, gives]) => ({
       formula: '=PAIR.BY_RULES(DRIVER(A1:A3, B1:B3), DRIVER(A4:A7, B4:B7), "100 dB", "LR4", "45°", "4 mm", C1:D5)',
-      cells: {
-        A1: 'Sd',
-        B1: '132 cm²',
-        A2: 'First break-up',
-        B2: '5200 Hz',
-        A3: 'Flange diameter',
-        B3: '166 mm',
-        A4: 'Fs',
-        B4: '850 Hz',
-        A5: 'Sd',
-        B5: '7 cm²',
-        A6: 'Xmax',
-        B6: '0.35 mm',
-        A7: 'Flange diameter',
-        B7: '104 mm',
-        C1: '2',
-        D1: '1.5',
-        C2: '0.7',
-        D2: '1',
-        C3: '3 dB',
-        D3: '6 dB',
-        C4: '0.5',
-        D4: '0.6667',
-        C5: '1',
-        D5: '1.4',
-      },
+      cells: pairCells,
       field,
       gives,
       within: { relative: 1e-5 },

@@ -1,5 +1,6 @@
-import { type Elements } from './circuit.ts';
+import type { Elements } from './circuit.ts';
 
+// The drivers of a three-way as the elements of a circuit.
 export const woofer: Elements = {
   re: 5.7,
   le: 0.00062,

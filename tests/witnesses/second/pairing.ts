@@ -1,4 +1,5 @@
 import { same, turns, type Identity } from '../identity.ts';
+import { pairCells } from '../pair-cells.ts';
 
 const window = 'PAIR.WINDOW("resonance", 1700 Hz, 1275 Hz, "narrowing", 1923 Hz, 2631 Hz)';
 const wide = 'PAIR.WINDOW("resonance", 3400 Hz, 2550 Hz, "narrowing", 3846 Hz, 5262 Hz)';
@@ -11,32 +12,6 @@ const team = (comfortable: string): string => `TEAM.VERDICT(C1, A1:B1, "${comfor
 const mains = (travel: string): string =>
   `TEAM.MAINS_VERDICT("85 Hz", "60 Hz", "${travel}", "4.5 mm", 2, "28 V", "40 V")`;
 const levels = { A1: '84.7 dB', B1: '90 dB', C1: '1808 Hz' };
-const drivers = {
-  A1: 'Sd',
-  B1: '132 cm²',
-  A2: 'First break-up',
-  B2: '5200 Hz',
-  A3: 'Flange diameter',
-  B3: '166 mm',
-  A4: 'Fs',
-  B4: '850 Hz',
-  A5: 'Sd',
-  B5: '7 cm²',
-  A6: 'Xmax',
-  B6: '0.35 mm',
-  A7: 'Flange diameter',
-  B7: '104 mm',
-  C1: '2',
-  D1: '1.5',
-  C2: '0.7',
-  D2: '1',
-  C3: '3 dB',
-  D3: '6 dB',
-  C4: '0.5',
-  D4: '0.6667',
-  C5: '1',
-  D5: '1.4',
-};
 const ranked = {
   A1: 'M-1',
   A2: 'M-2',
@@ -75,7 +50,7 @@ export const pairingIdentities: readonly Identity[] = [
     'PAIR.HIGH(PAIR.BY_RULES(DRIVER(A1:A3, B1:B3), DRIVER(A4:A7, B4:B7), "100 dB", "LR4", "45°", "4 mm", C1:D5))',
     narrowing,
     'the narrowing of the cone is the upper end',
-    { cells: drivers, within: 1e-6 },
+    { cells: pairCells, within: 1e-6 },
   ),
   same(
     'balance',
