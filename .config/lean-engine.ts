@@ -78,15 +78,11 @@ function leanModules(): ReadonlyMap<string, string> {
   for (const front of fronts) {
     const importing = [...modules.values()].filter((code) => code.includes(`/${front}"`));
     const roots = new Set([...said, ...importing.flatMap((code) => [...wordsOf(code)])]);
-    const alone = withoutUnreached(
-      new Map([[front, modules.get(front) ?? '']]),
-      roots,
-      refuse('what is not asked of it'),
-    );
+    const alone = withoutUnreached(new Map([[front, modules.get(front) ?? '']]), roots);
     modules = new Map([...modules, ...alone.sources]);
     said = alone.said;
   }
-  return withoutUnreached(modules, ours, refuse('what is not asked of it')).sources;
+  return withoutUnreached(modules, ours).sources;
 }
 
 function lean(file: string, code: string): string {

@@ -13,19 +13,18 @@ interface Piece {
   /** Absent for the class itself. */
   readonly name: string | undefined;
   readonly words: ReadonlySet<string>;
-  readonly body: Node;
+  readonly from: number;
+  readonly to: number;
 }
 
-/** The program without the bodies of those methods that nothing can reach: nowhere outside other such methods is their
- *  name said, or that of their class. A name that is said as anything else, as a property or in quotes, counts as a call.
+/** The program without those methods that nothing can reach: nowhere outside other such methods is their name said, or
+ *  that of their class. A name that is said as anything else, as a property or in quotes, counts as a call.
  *
  * @param sources - Modules by their files.
- * @param roots - What is said elsewhere.
- * @param instead - The body in place of theirs. */
+ * @param roots - What is said elsewhere. */
 export function withoutUnreached(
   sources: ReadonlyMap<string, string>,
   roots: Iterable<string>,
-  instead: string,
 ): { readonly sources: ReadonlyMap<string, string>; readonly said: ReadonlySet<string> } {
   // JavaScript calls these of its own accord.
   const said = new Set([...roots, 'toString', 'toJSON', 'valueOf']);
@@ -38,9 +37,9 @@ export function withoutUnreached(
     for (const { words } of reached) for (const word of words) said.add(word);
   }
   const lean = new Map(sources);
-  for (const { file, name, body } of waiting.toSorted((a, b) => b.body.start - a.body.start)) {
+  for (const { file, name, from, to } of waiting.toSorted((a, b) => b.from - a.from)) {
     const code = lean.get(file) ?? '';
-    if (name !== undefined) lean.set(file, code.slice(0, body.start) + instead + code.slice(body.end));
+    if (name !== undefined) lean.set(file, code.slice(0, from) + code.slice(to));
   }
   return { sources: lean, said };
 }
@@ -49,9 +48,9 @@ export function withoutUnreached(
 function piecesOf(file: string, code: string, said: Set<string>): Piece[] {
   const pieces: Piece[] = [];
   /** Begins a piece; gives what it will have said. */
-  const piece = (owner: string, name: string | undefined, body: Node): Set<string> => {
+  const piece = (owner: string, name: string | undefined, { start, end }: Node): Set<string> => {
     const words = new Set<string>();
-    pieces.push({ file, owner, name, words, body });
+    pieces.push({ file, owner, name, words, from: start, to: end });
     return words;
   };
   const hear = (node: unknown, words: Set<string>, owner = ''): void => {
@@ -68,10 +67,7 @@ function piecesOf(file: string, code: string, said: Set<string>): Piece[] {
       node['kind'] !== 'constructor' &&
       node['computed'] === false
     ) {
-      const value = node['value'] as Node;
-      const own = piece(owner, nameOf(node['key']), value['body'] as Node);
-      hear(value['params'], own);
-      hear(value['body'], own);
+      hear(node['value'], piece(owner, nameOf(node['key']), node));
     } else if (node.type === 'Identifier') words.add(nameOf(node));
     else if (node.type === 'Literal') {
       if (typeof node['value'] === 'string' && /^[\w$]+$/.test(node['value'])) words.add(node['value']);
