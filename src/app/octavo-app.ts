@@ -267,7 +267,10 @@ export class OctavoApp extends LitElement implements AppHost {
     this.workbook?.addEventListener('change', this.#edited);
     // Another tab's newer version of the same document: the reader stays where he is.
     const { sheets = [] } = this.workbook?.document ?? {};
-    if (!sheets.some(({ id }) => id === this.sheetId)) this.show(sheets[0]?.id ?? '');
+    if (!sheets.some(({ id }) => id === this.sheetId)) {
+      this.show(sheets[0]?.id ?? '');
+      if (this.rest) this.begin();
+    }
     this.requestUpdate();
   };
 

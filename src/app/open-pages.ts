@@ -99,7 +99,6 @@ function gallery(app: AppHost, close: () => void): TemplateResult {
     close();
     // As soon as it is open, not when it is kept: by then the reader may be elsewhere.
     const ready = (): void => {
-      app.begin();
       if (app.sheet?.lesson) app.open('lesson');
     };
     app.session?.addEventListener('opened', ready, { once: true });

@@ -27,7 +27,10 @@ export function railView(app: AppHost, session: Session, workbook: Workbook): Te
     .documents=${session.documents}
     document=${document.id}
     .saving=${session.saving}
-    @sheet=${(event: CustomEvent<{ id: string }>) => app.show(event.detail.id)}
+    @sheet=${(event: CustomEvent<{ id: string }>) => {
+      app.show(event.detail.id);
+      app.begin();
+    }}
     @sheet-act=${(event: CustomEvent<{ id: string; name: string }>) => void sheetAct(app, workbook, event.detail)}
     @act=${(event: CustomEvent<{ name: string }>) => void runAction(event.detail.name, app)}
     @document=${run('document')}
@@ -47,5 +50,7 @@ async function sheetAct(
     return;
   }
   const outcome = await sheetCommand(act, workbook.document, app.dialog);
-  if (outcome && (await app.acts.do(outcome.command)) && outcome.show) app.show(outcome.show);
+  if (!outcome || !(await app.acts.do(outcome.command)) || !outcome.show) return;
+  app.show(outcome.show);
+  app.begin();
 }

@@ -26,9 +26,8 @@ export function brokenIn(text: string, { whole: node, depth, signs, unread }: Fo
 
 function messageAt(text: string, at: FormulaNode): string {
   const rest = text.slice(at.from, at.to) || text.slice(at.from).trim().slice(0, 12);
-  const outside = text.replaceAll(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, '');
-  if (outside.includes('"')) return 'A text is opened and not closed: put a " behind it.';
-  const open = (outside.match(/\(/g)?.length ?? 0) - (outside.match(/\)/g)?.length ?? 0);
+  if (outsideTexts(text).includes('"')) return 'A text is opened and not closed: put a " behind it.';
+  const open = openBrackets(text);
   if (open > 0)
     return `A closing bracket is missing: ${String(open)} more ${open === 1 ? 'is' : 'are'} opened than closed.`;
   if (rest === '') return 'The formula ends where a value should follow: complete it, or take away the last sign.';
@@ -36,3 +35,11 @@ function messageAt(text: string, at: FormulaNode): string {
     return 'In a formula the decimal mark is a point, because a comma parts arguments: write 2.5, not 2,5.';
   return `The formula cannot be read from “${rest}” on, character ${String(at.from + 1)}: check the sign or word before it.`;
 }
+
+/** How many brackets are opened and not closed; below zero where more are closed. */
+export function openBrackets(text: string): number {
+  const outside = outsideTexts(text);
+  return (outside.match(/\(/g)?.length ?? 0) - (outside.match(/\)/g)?.length ?? 0);
+}
+
+const outsideTexts = (text: string): string => text.replaceAll(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, '');

@@ -51,5 +51,19 @@ test('begins an empty document', async () => {
   await person.press('Control+g');
   await person.pressButton('Empty document');
   await expect.poll(titleOfDocument).toBe('Untitled');
+  await person.seen('>>> [role=grid]:focus');
   expect(session.problems).toEqual([]);
+});
+
+test('whatever the rail opens takes what is typed next', async () => {
+  const rail = '>>> sheet-rail';
+  const press = async (words: string): Promise<void> => {
+    await (await person.seen(`${rail} >>> ::-p-aria([name="${words}"][role="button"])`))?.click();
+    await person.seen('>>> [role=grid]:focus');
+  };
+  await press('Empty document');
+  await press('Add a sheet');
+  await session.page.keyboard.type('38 Hz');
+  await person.press('Enter');
+  await person.expectText('A1', /^38 Hz$/);
 });

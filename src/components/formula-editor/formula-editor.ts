@@ -1,6 +1,7 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
 import { callAt } from '../../formula/call-at.ts';
+import { withClosing } from '../../formula/closing.ts';
 import type { Scope } from '../../formula/types.ts';
 import { completionList, LIST, optionId } from './completion-list.ts';
 import { Completion } from './completion.ts';
@@ -175,8 +176,7 @@ export class FormulaEditor extends LitElement {
     const written = { text, caret: oneLine(value.slice(0, selectionStart)).length };
     this.#take(written);
     this.#history.note(written, event.inputType === 'insertText' || event.isComposing);
-    const isAdded = event.inputType.startsWith('insert');
-    if (!event.isComposing && (isAdded || wasOpen)) this.#suggest(false);
+    if (!event.isComposing && (wasOpen || event.inputType.startsWith('insert'))) this.#suggest(false);
   };
 
   readonly #before = (event: InputEvent): void => {
@@ -258,7 +258,7 @@ export class FormulaEditor extends LitElement {
   #commit(move: Move): void {
     this.isEditing = false;
     this.#completion.close();
-    this.dispatchEvent(new CustomEvent('commit', { detail: { text: this.value, move } }));
+    this.dispatchEvent(new CustomEvent('commit', { detail: { text: withClosing(this.value), move } }));
   }
 
   #cancel(): void {
@@ -280,8 +280,8 @@ export class FormulaEditor extends LitElement {
   }
 
   #guide(): void {
-    const name = callAt(this.value, this.position)?.name ?? '';
-    this.dispatchEvent(new CustomEvent('guide', { detail: { name }, bubbles: true, composed: true }));
+    const detail = { name: callAt(this.value, this.position)?.name ?? '' };
+    this.dispatchEvent(new CustomEvent('guide', { detail, bubbles: true, composed: true }));
   }
 
   readonly #left = (event: FocusEvent): void => {
