@@ -1,6 +1,6 @@
-import { define } from '../define.ts';
+import { define, type Context } from '../define.ts';
 import { Problem } from '../values/problem.ts';
-import { measured, say, type Measured, type Sentence } from '../values/say.ts';
+import { margin, measured, say, type Measured, type Sentence } from '../values/say.ts';
 import type { Status, Verdict } from '../values/verdict.ts';
 
 const words = { good: 'Good', caution: 'Caution', fail: 'Fail' } as const satisfies Record<Status, string>;
@@ -32,28 +32,26 @@ interface Bound {
   readonly caution: number | undefined;
 }
 
-function bounded(bound: Bound, show: (value: number) => Measured): Verdict | Problem {
+function bounded(bound: Bound, { quantity }: Context): Verdict | Problem {
   const { sense, value: is, good, caution } = bound;
-  const wordsOfSense = { 1: ['at least', 'short of', 'below'], [-1]: ['at most', 'over', 'above'] } as const;
-  const [least, short, bad] = wordsOfSense[sense];
+  const [least, short, bad] = ({ 1: ['at least', 'short', 'below'], [-1]: ['at most', 'over', 'above'] } as const)[
+    sense
+  ];
+  const shown = (limit: number): Measured => measured(limit, quantity);
   if (caution !== undefined && sense * (caution - good) > 0)
     return new Problem(
-      say`The limit for caution, ${show(caution)}, is stricter than that for good, ${show(good)}; change one of them.`,
+      say`The limit for caution, ${shown(caution)}, is stricter than that for good, ${shown(good)}; change one of them.`,
       'caution',
     );
-  const start = say`${bound.subject} ${show(is)}`;
+  const start = say`${bound.subject} ${shown(is)}, ${least} ${shown(good)} wanted:`;
   const spare = sense * (is - good);
   if (spare >= -slack(good))
-    return judged(
-      'good',
-      say`${start} is ${least} ${show(good)}, with ${show(Math.max(0, spare))} to spare.`,
-      bound.remedy,
-    );
-  const missed = say`${start} is ${show(-spare)} ${short} ${show(good)}`;
+    return judged('good', say`${start} ${margin(Math.max(0, spare), quantity)} to spare.`, bound.remedy);
+  const missed = say`${start} ${margin(-spare, quantity)} ${short}`;
   if (caution === undefined || caution === good) return judged('fail', say`${missed}.`, bound.remedy);
   return sense * (is - caution) >= -slack(caution)
-    ? judged('caution', say`${missed}; it fails only ${bad} ${show(caution)}.`, bound.remedy)
-    : judged('fail', say`${missed}, and ${bad} ${show(caution)}, where caution ends.`, bound.remedy);
+    ? judged('caution', say`${missed}; it fails only ${bad} ${shown(caution)}.`, bound.remedy)
+    : judged('fail', say`${missed}, and ${bad} ${shown(caution)}, where caution ends.`, bound.remedy);
 }
 
 export const checkAtLeast = define({
@@ -73,7 +71,7 @@ export const checkAtLeast = define({
     gives: { status: 'caution', word: 'Caution' },
   },
   remarks: 'All values must be of one kind. The reason names the limit and the margin in the units of the reader.',
-  compute: (given, context) => bounded({ ...given, sense: 1 }, (amount) => measured(amount, context.quantity)),
+  compute: (given, context) => bounded({ ...given, sense: 1 }, context),
 });
 
 export const checkAtMost = define({
@@ -93,7 +91,7 @@ export const checkAtMost = define({
     gives: { status: 'fail', word: 'Fail' },
   },
   remarks: 'All values must be of one kind. The reason names the limit and the margin in the units of the reader.',
-  compute: (given, context) => bounded({ ...given, sense: -1 }, (amount) => measured(amount, context.quantity)),
+  compute: (given, context) => bounded({ ...given, sense: -1 }, context),
 });
 
 export const checkWithin = define({
@@ -114,28 +112,19 @@ export const checkWithin = define({
     gives: { status: 'good', word: 'Good' },
   },
   remarks: 'All values must be of one kind. The limits themselves are good.',
-  compute(given, context) {
-    const show = (amount: number): Measured => measured(amount, context.quantity);
+  compute(given, { quantity }) {
+    const [low, high] = [measured(given.low, quantity), measured(given.high, quantity)];
     if (given.low > given.high)
-      return new Problem(
-        say`The lower limit ${show(given.low)} is above the upper one ${show(given.high)}; exchange them.`,
-        'low',
-      );
+      return new Problem(say`The lower limit ${low} is above the upper one ${high}; exchange them.`, 'low');
     const below = given.low - given.value;
     const above = given.value - given.high;
-    const start = say`${given.subject} ${show(given.value)}`;
+    const off = Math.max(below, above);
+    const away = margin(Math.abs(off), quantity);
+    const start = say`${given.subject} ${measured(given.value, quantity)}, ${low} to ${high} wanted: ${away}`;
     if (below <= slack(given.low) && above <= slack(given.high))
-      return judged(
-        'good',
-        say`${start} is within ${show(given.low)} to ${show(given.high)}, ${show(Math.max(0, Math.min(-below, -above)))} from the nearer limit.`,
-        given.remedy,
-      );
-    const missed =
-      below > above
-        ? say`${start} is ${show(below)} below ${show(given.low)}.`
-        : say`${start} is ${show(above)} above ${show(given.high)}.`;
-    const near = given.margin !== undefined && Math.max(below, above) <= given.margin + slack(given.margin);
-    return judged(near ? 'caution' : 'fail', missed, given.remedy);
+      return judged('good', say`${start} from the nearer limit.`, given.remedy);
+    const near = given.margin !== undefined && off <= given.margin + slack(given.margin);
+    return judged(near ? 'caution' : 'fail', say`${start} too ${below > above ? 'little' : 'much'}.`, given.remedy);
   },
 });
 
@@ -155,13 +144,13 @@ export const checkNote = define({
     gives: { status: 'good', word: 'Good' },
   },
   remarks: 'For what is worth knowing but not wrong. Use CHECK.AT_MOST for a limit that decides.',
-  compute(given, context) {
-    const show = (amount: number): Measured => measured(amount, context.quantity);
+  compute(given, { quantity }) {
     const above = given.value - given.limit;
-    const start = say`${given.subject} ${show(given.value)}`;
-    if (above <= 0) return judged('good', say`${start} is not above ${show(given.limit)}.`, '');
+    const start = say`${given.subject} ${measured(given.value, quantity)}`;
+    const limit = measured(given.limit, quantity);
+    if (above <= 0) return judged('good', say`${start} is not above ${limit}.`, '');
     return {
-      ...judged('good', say`${start} is ${show(above)} above ${show(given.limit)}.`, ''),
+      ...judged('good', say`${start} is ${margin(above, quantity)} above ${limit}.`, ''),
       note: [given.noteText],
     };
   },

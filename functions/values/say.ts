@@ -4,6 +4,8 @@ import type { QuantityName } from '../quantities.ts';
 export interface Measured {
   readonly value: number;
   readonly quantity: QuantityName;
+  /** Two significant digits tell enough: of what is to spare, or lacks. */
+  readonly rough?: true;
 }
 
 /** A sentence whose numbers are still in SI. */
@@ -11,6 +13,9 @@ export type Sentence = readonly (string | Measured)[];
 
 /** A number of a quantity, for use inside {@link say}. */
 export const measured = (value: number, quantity: QuantityName): Measured => ({ value, quantity });
+
+/** How far a number is from another. */
+export const margin = (value: number, quantity: QuantityName): Measured => ({ value, quantity, rough: true });
 
 /** Builds a sentence: ``say`Crossing at ${measured(1808, 'frequency')} is too low.` ``
  *  Words, numbers with a quantity and whole sentences may stand in the slots. */

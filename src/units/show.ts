@@ -12,6 +12,8 @@ export interface ShowOptions {
   readonly system: 'metric' | 'imperial';
   /** Significant digits; chosen by the quantity where absent. */
   readonly digits?: number;
+  /** Most significant digits of what has no fixed decimals. */
+  readonly most?: number;
 }
 
 export interface Shown {
@@ -26,7 +28,8 @@ const MOST_DECIMALS = 12;
 /** A value (SI) in words for a reader: number and unit apart. */
 export function show(value: number, options: ShowOptions): Shown {
   const quantity = options.quantity ?? (options.dimension && quantityOf(options.dimension));
-  if (options.dimension && !quantity) return { number: formatNumber(value, 4), unit: symbolOf(options.dimension) };
+  if (options.dimension && !quantity)
+    return { number: formatNumber(value, MOST_DIGITS), unit: symbolOf(options.dimension) };
   const asked = options.unit === undefined ? undefined : unitNamed(options.unit);
   const fits = asked && sameDimension(dimensionOf(asked.quantity), dimensionOf(quantity ?? 'ratio'));
   const isForeign = asked?.system !== undefined && asked.system !== options.system;
@@ -35,7 +38,7 @@ export function show(value: number, options: ShowOptions): Shown {
   const [number, chosen] = fits && !isForeign ? [inUnit, unit] : prefixed(inUnit, unit, value, quantity);
   const digits = options.digits ?? 0;
   return {
-    number: digits > 0 && !isForeign ? typedDigits(number, digits) : forReaders(number, chosen, quantity),
+    number: digits > 0 && !isForeign ? typedDigits(number, digits) : forReaders(number, chosen, quantity, options.most),
     unit: chosen?.symbol ?? '',
   };
 }
@@ -88,13 +91,21 @@ const decimalsByQuantity: Partial<Record<QuantityName, number>> = {
   slope: 1,
 };
 
-function forReaders(number: number, unit: Unit | undefined, quantity: QuantityName | undefined): string {
-  if (!Number.isFinite(number) || Math.abs(number) >= 1e15) return formatNumber(number, 4);
+const MOST_DIGITS = 4;
+const ROUGH_DIGITS = 2;
+
+function forReaders(
+  number: number,
+  unit: Unit | undefined,
+  quantity: QuantityName | undefined,
+  most = MOST_DIGITS,
+): string {
+  if (!Number.isFinite(number) || Math.abs(number) >= 1e15) return formatNumber(number, most);
   if (quantity === 'price') return group(number.toFixed(Number.isInteger(number) ? 0 : 2));
   const fixed = unit?.symbol === 'rad' ? undefined : quantity && decimalsByQuantity[quantity];
   if (fixed !== undefined) return group(number.toFixed(fixed));
   if (quantity === 'frequency' && unit?.symbol === 'Hz' && Math.abs(number) >= 100) return group(number.toFixed(0));
-  return formatNumber(number, 4);
+  return formatNumber(number, most);
 }
 
 /** To so many significant digits, without needless zeros; thousands set apart; a real minus. */
@@ -130,7 +141,8 @@ export function speak(sentence: Sentence, system: 'metric' | 'imperial'): string
   return sentence
     .map((part) => {
       if (typeof part === 'string') return part;
-      const { number, unit } = show(part.value, { quantity: part.quantity, system });
+      const { value, quantity, rough } = part;
+      const { number, unit } = show(value, { quantity, system, ...(rough && { most: ROUGH_DIGITS }) });
       if (unit === '') return number;
       return unit === '°' ? number + unit : `${number} ${unit}`;
     })

@@ -13,16 +13,16 @@ const spoken = (verdict: unknown): string =>
 describe('limits', () => {
   const least = { good: 3.2, caution: 2.8, subject: 'Lowest load', remedy: 'Wire in series.' };
   test.each([
-    [3.2, 'good', 'Lowest load 3.2 resistance is at least 3.2 resistance, with 0 resistance to spare.'],
+    [3.2, 'good', 'Lowest load 3.2 resistance, at least 3.2 resistance wanted: 0 resistance to spare.'],
     [
       2.91,
       'caution',
-      'Lowest load 2.91 resistance is 0.29 resistance short of 3.2 resistance; it fails only below 2.8 resistance. Wire in series.',
+      'Lowest load 2.91 resistance, at least 3.2 resistance wanted: 0.29 resistance short; it fails only below 2.8 resistance. Wire in series.',
     ],
     [
       1.56,
       'fail',
-      'Lowest load 1.56 resistance is 1.64 resistance short of 3.2 resistance, and below 2.8 resistance, where caution ends. Wire in series.',
+      'Lowest load 1.56 resistance, at least 3.2 resistance wanted: 1.64 resistance short, and below 2.8 resistance, where caution ends. Wire in series.',
     ],
   ] as const)('at least, %d is %s', (value, status, words) => {
     const verdict = checkAtLeast.compute({ ...least, value }, ohms);
@@ -44,7 +44,7 @@ describe('limits', () => {
       { quantity: 'speed' },
     );
     expect((verdict as Verdict).status).toBe('fail');
-    expect(spoken(verdict)).toBe('Air 23 speed is 6 speed over 17 speed.');
+    expect(spoken(verdict)).toBe('Air 23 speed, at most 17 speed wanted: 6 speed over.');
   });
   test('limits in the wrong order are a problem', () => {
     expect(checkAtLeast.compute({ ...least, value: 1, caution: 4 }, ohms)).toBeInstanceOf(Problem);
