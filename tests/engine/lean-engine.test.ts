@@ -1,4 +1,4 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build, type Plugin } from 'vite';
@@ -46,7 +46,9 @@ beforeAll(async () => {
     ssr: { noExternal: true },
   });
   const [chunk] = 'output' in result ? result.output : [];
-  folder = await mkdtemp(join(root, 'node_modules/.cache/lean-engine-'));
+  const cache = join(root, 'node_modules/.cache');
+  await mkdir(cache, { recursive: true });
+  folder = await mkdtemp(join(cache, 'lean-engine-'));
   await writeFile(join(folder, 'engine.mjs'), chunk?.code ?? '');
   lean = (await import(pathToFileURL(join(folder, 'engine.mjs')).href)) as Built;
 }, 120_000);
