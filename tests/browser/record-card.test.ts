@@ -202,7 +202,10 @@ describe('copying as text', () => {
     const rows = element.shadowRoot!.querySelectorAll('.points tbody tr');
     // 12 octaves from 10 Hz, 48 points an octave, both ends.
     expect(rows).to.have.length(577);
-    expect(rows[0]!.querySelector('td')!.textContent).to.equal('10');
+    const cells = [...rows[0]!.querySelectorAll('td')];
+    expect(cells[0]!.textContent).to.equal('10');
+    expect(new Set(cells.map((cell) => cell.getBoundingClientRect().top))).to.have.length(1);
+    expect(rows[0]!.clientHeight).to.be.below(30);
     expect(copied(element).split('\n')).to.have.length(577 + 2);
     await expect(element).to.be.accessible();
   });

@@ -62,7 +62,7 @@ export const cardStyles = css`
     outline: 2px solid var(--accent);
     outline-offset: 2px;
   }
-  .number {
+  p.number {
     display: flex;
     align-items: baseline;
     gap: 6px;
@@ -70,7 +70,7 @@ export const cardStyles = css`
     line-height: 38px;
     letter-spacing: -0.012em;
   }
-  .number span {
+  p.number span {
     color: var(--ink2);
     font-size: 16px;
     letter-spacing: 0;
