@@ -117,6 +117,23 @@ describe('the pool of rows', () => {
     expect(seen?.className).to.contain('rowhead');
   });
 
+  it('stands as before once it has its room again, unless it was scrolled since', async () => {
+    const frame = page.grid.parentElement!;
+    const give = async (width: string): Promise<number> => {
+      frame.style.width = width;
+      await page.drawn();
+      return page.scroller.scrollLeft;
+    };
+    await page.select('C8');
+    expect(await give('360px')).to.be.greaterThan(0);
+    expect(await give('300px')).to.be.greaterThan(0);
+    expect(await give('800px')).to.equal(0);
+    await give('360px');
+    page.scroller.scrollLeft += 30;
+    await page.drawn();
+    expect(await give('800px')).to.be.greaterThan(0);
+  });
+
   it('keeps the active cell in view while it loses room, and stands still where it was not', async () => {
     const bottom = (): number => page.cell('B12')!.getBoundingClientRect().bottom;
     const frame = (): number => page.scroller.getBoundingClientRect().bottom;

@@ -35,6 +35,10 @@ export const cellStyles = css`
     flex: none;
     overflow: visible;
   }
+  /* No line of the sheet goes through them. */
+  .note .words {
+    background: var(--paper);
+  }
   .cell.heading .tally {
     display: inline-flex;
     gap: 6px;

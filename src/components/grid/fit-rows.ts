@@ -120,7 +120,8 @@ function measure(body: HTMLElement, words: readonly Words[]): void {
   const cells = words.map(({ look, width }) => {
     const cell = document.createElement('div');
     drawCell(cell, look, '');
-    cell.style.width = `${String(width)}px`;
+    // A pixel less: a word that is wider by a part of a pixel is cut off all the same.
+    cell.style.width = `${String(width - 1)}px`;
     return cell;
   });
   row.append(...cells);

@@ -19,10 +19,13 @@ export function reveal(scroller: HTMLElement, geometry: Geometry, { row, column 
   else if (right > scroller.scrollLeft + width) scroller.scrollLeft = Math.min(left, right - width);
 }
 
-/** Keeps a cell in view that was in view, while what stands around the grid takes room from it. */
+/** Keeps a cell in view that was in view, while what stands around the grid takes room from it; once it has the room again,
+ *  the sheet stands as before, unless the reader has scrolled since. */
 export class KeptInView {
   #width = 0;
   #height = 0;
+  /** Where the sheet stood, and where it was scrolled to. */
+  #moved: { readonly from: Corner; readonly to: Corner } | undefined;
 
   follow(scroller: HTMLElement, geometry: Geometry, at: CellAt): void {
     const { clientWidth, clientHeight, scrollLeft, scrollTop } = scroller;
@@ -30,8 +33,23 @@ export class KeptInView {
     const y = geometry.top(at.row) - scrollTop;
     const right = x + geometry.seenWidth(at.column, this.#width - HEAD_WIDTH);
     const wasSeen = x >= 0 && y >= 0 && right <= this.#width - HEAD_WIDTH && y < this.#height - HEAD_HEIGHT;
-    if (wasSeen && (clientWidth < this.#width || clientHeight < this.#height)) reveal(scroller, geometry, at);
+    const { from, to } = this.#moved ?? {};
+    const isLeftThere =
+      to !== undefined &&
+      scrollLeft === Math.min(to.left, scroller.scrollWidth - clientWidth) &&
+      scrollTop === Math.min(to.top, scroller.scrollHeight - clientHeight);
+    if (wasSeen && from && isLeftThere) scroller.scrollTo({ ...from, behavior: 'instant' });
+    if (wasSeen) reveal(scroller, geometry, at);
+    const here = { left: scroller.scrollLeft, top: scroller.scrollTop };
+    const origin = isLeftThere && from ? from : { left: scrollLeft, top: scrollTop };
+    const isHome = here.left === origin.left && here.top === origin.top;
+    this.#moved = isHome ? undefined : { from: origin, to: here };
     this.#width = clientWidth;
     this.#height = clientHeight;
   }
+}
+
+interface Corner {
+  readonly left: number;
+  readonly top: number;
 }
