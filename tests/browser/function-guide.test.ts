@@ -70,6 +70,17 @@ describe('the function guide', () => {
     expect(formula).to.match(/^=[A-Z0-9.]+\(/);
   });
 
+  it('finds those first that begin with the word', async () => {
+    const element = await guide();
+    element.shadowRoot!.querySelector('input')!.focus();
+    await sendKeys({ type: 'closed' });
+    await element.updateComplete;
+    const found = names(element);
+    const begin = found.filter((name) => name.startsWith('CLOSED'));
+    expect(found.slice(0, begin.length)).to.deep.equal(begin);
+    expect(found.length).to.be.above(begin.length);
+  });
+
   it('goes through what was found with the arrows, from the search', async () => {
     const element = await guide();
     element.shadowRoot!.querySelector('input')!.focus();

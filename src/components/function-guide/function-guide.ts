@@ -51,7 +51,7 @@ export class FunctionGuide extends LitElement {
           @keydown=${(event: KeyboardEvent) => this.#step(event, found)}
         />
         <p class="count" role="status">
-          ${found.length === 0 ? 'No function says that: try another word.' : `${String(found.length)} functions`}
+          ${found.length === 0 ? 'No function says that: try another word.' : `${String(found.length)} function${found.length === 1 ? '' : 's'}`}
         </p>
         <div class="list" tabindex="-1">
           ${families(found).map(

@@ -13,11 +13,11 @@ export class SearchWords {
     });
   }
 
-  /** Those that hold every word, in reading order; all of them where no word is given. */
+  /** Those that hold every word, first those that begin with it, else in reading order; all where no word is given. */
   find(search: string): readonly FunctionDescription[] {
     const words = search.toLowerCase().split(/\s+/).filter(Boolean);
-    return this.#entries
-      .filter(({ text }) => words.every((word) => text.includes(word)))
-      .map(({ description }) => description);
+    const found = this.#entries.filter(({ text }) => words.every((word) => text.includes(word)));
+    const begins = ({ text }: { readonly text: string }): boolean => text.startsWith(words[0] ?? '');
+    return [...found.filter(begins), ...found.filter((entry) => !begins(entry))].map(({ description }) => description);
   }
 }
