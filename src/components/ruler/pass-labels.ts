@@ -36,8 +36,10 @@ export function placePasses(passes: readonly Pass[], needle: number, pixels: num
       { x: right, row, leader: [to - Math.min(6, (to - from) / 2), to + LEADER - 4] as const },
     ]);
     const fit = places.filter((place) => free(place.x, place.x + width, place.row));
-    const inside = Math.max(-BEYOND, Math.min(left, pixels + BEYOND - width));
-    const last = { x: inside, row: 1, leader: [(from + to) / 2, (from + to) / 2] as const };
+    // No room beside it: over its middle.
+    const middle = (from + to) / 2;
+    const over = Math.max(-BEYOND, Math.min(middle - width / 2, pixels + BEYOND - width));
+    const last = { x: over, row: 1, leader: [middle, middle] as const };
     const chosen = fit.find((place) => clear(place.x, place.x + width, place.row)) ?? fit[0] ?? last;
     taken.push({ from: chosen.x, to: chosen.x + width, row: chosen.row });
     return chosen;

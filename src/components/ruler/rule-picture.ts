@@ -19,6 +19,8 @@ export interface RuleParts {
   readonly before: number | undefined;
   readonly passes: readonly { readonly low: number; readonly high: number; readonly label: string }[];
   readonly symbol: string;
+  /** Between two whole numbers there is nothing. */
+  readonly whole: boolean;
   readonly width: number;
   number(value: number): string;
   /** An end of a window, rounded to a step that still passes. */
@@ -51,7 +53,7 @@ export function rulePicture(parts: RuleParts): SVGTemplateResult | typeof nothin
 
 /** Lines and numbers, drawn anew only for another scale. */
 function ruled(parts: RuleParts, at: (value: number) => number, pixels: number): SVGTemplateResult {
-  const marks = marksOf(parts.scale, pixels);
+  const marks = marksOf(parts.scale, pixels).filter(({ value }) => !parts.whole || Number.isInteger(value));
   const lines = marks.map(({ value, rank }) => `M${at(value).toFixed(1)} ${LINE}v-${RISE[rank]}`).join('');
   return svg`
     <path class="line" d=${`M0 ${LINE}H${pixels}${lines}`} />

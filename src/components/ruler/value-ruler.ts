@@ -172,6 +172,7 @@ export class ValueRuler extends LitElement {
         label,
       })),
       symbol: this.#digits.symbol,
+      whole: this.#digits.whole,
       width: this.#width.pixels,
       number: (value) => this.#number(value),
       inward: (value, side) => this.#number(roundInward(this.#stepAt(value), value, side)),

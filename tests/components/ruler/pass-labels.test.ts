@@ -19,6 +19,11 @@ describe('the name of a window on the rule', () => {
     expect(label!.x).toBeGreaterThan(260);
   });
 
+  test('stands over the middle of one that leaves no room beside it', () => {
+    const [label] = placePasses([{ label: 'checks pass', from: 0, to: 500, width: 150 }], 120, 500);
+    expect(label).toMatchObject({ x: 175, row: 1, leader: [250, 250] });
+  });
+
   test('goes a row up rather than over another', () => {
     const windows = [0, 1].map((index) => ({ label: 'checks pass', from: 240 + index * 5, to: 300, width: 220 }));
     const [first, second] = placePasses(windows, 320, 500);
