@@ -88,6 +88,10 @@ export const formStyles = css`
     outline: 2px solid var(--accent);
     outline-offset: 1px;
   }
+  /* In the place of the border, not a second one round it. */
+  :is(input, textarea, select):focus-visible {
+    outline-offset: -1px;
+  }
   ul {
     margin: 4px 0;
     padding-inline-start: 18px;

@@ -175,7 +175,7 @@ export class ConsequenceList extends LitElement {
         <h2>${this.since === '' ? 'What changed' : `Changed ${this.since}`}</h2>
         ${changed === 0 ? nothing : html`<span class="count">${this.#count(changed)}</span>`}
       </div>
-      ${changed === 0 ? html`<p class="none">Nothing yet. Change an input, and what follows from it is listed here.</p>` : nothing}
+      ${changed === 0 ? html`<p class="none">Nothing yet: what an edit changes is listed here.</p>` : nothing}
       <ol id="rows" ?hidden=${changed === 0}>
         ${rows.map((row) => this.#row(row))}
       </ol>
@@ -210,7 +210,7 @@ export class ConsequenceList extends LitElement {
       <li class=${row.isCause ? 'cause' : ''}>
         <button type="button" @click=${() => this.#go(row)}>
           <span class="address">${this.#address(row.place)}</span>
-          <span class="label">${row.label}</span>
+          <span class="label">${row.label === row.place.cell ? '' : row.label}</span>
           <span class="change">
             <span class="before">${this.#before(row)}</span>
             <span class="arrow" aria-hidden="true">→</span><span class="heard">now</span>

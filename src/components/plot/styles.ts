@@ -12,14 +12,13 @@ export const plotStyles = css`
   }
   .head {
     display: flex;
-    flex-wrap: wrap;
     align-items: baseline;
-    gap: 0 10px;
-    min-height: 24px;
-    padding-bottom: 2px;
+    gap: 8px;
+    min-height: 28px;
   }
   h2 {
     margin: 0;
+    padding-block: 4px;
     font-size: 14px;
     line-height: 20px;
     font-weight: 600;
@@ -30,12 +29,19 @@ export const plotStyles = css`
     font-size: 12.5px;
     line-height: 18px;
     font-stretch: 90%;
+    white-space: nowrap;
   }
   .end {
     display: flex;
-    align-items: baseline;
-    gap: 10px;
+    flex: none;
+    align-self: start;
+    align-items: center;
+    min-height: 28px;
+    gap: 2px;
     margin-inline-start: auto;
+  }
+  .end .compared {
+    margin-inline-end: 6px;
   }
   .compared svg {
     width: 20px;

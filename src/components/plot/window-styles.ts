@@ -2,6 +2,14 @@ import { css } from 'lit';
 
 /** Bars and bands of the shared band. */
 export const windowStyles = css`
+  /* The outcome has a line of its own; title and buttons share one. */
+  .head {
+    flex-wrap: wrap;
+    row-gap: 0;
+  }
+  h2 {
+    flex: 1;
+  }
   .outcome {
     flex-basis: 100%;
     font-size: 12.5px;
