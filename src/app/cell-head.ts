@@ -20,8 +20,18 @@ export class CellHead extends LitElement {
       font: 14px/20px var(--sans);
       color: var(--ink);
     }
-    .what {
+    /* As high as the rule, so that the sheet stands still while one goes from cell to cell. */
+    @media (min-width: 661px) and (min-height: 621px) {
+      :host {
+        height: 123px;
+        padding-top: 22px;
+      }
+    }
+    .what,
+    .hint {
       color: var(--ink2);
+    }
+    .what {
       white-space: nowrap;
       overflow: clip;
       text-overflow: ellipsis;
@@ -100,7 +110,7 @@ export class CellHead extends LitElement {
       ${this.#body()}`;
   }
 
-  #body(): TemplateResult | typeof nothing {
+  #body(): TemplateResult {
     const shown = this.shown;
     const open = html`<button @click=${() => this.dispatchEvent(new CustomEvent('open-record'))}>Open in full</button>`;
     switch (shown.kind) {
@@ -129,7 +139,9 @@ export class CellHead extends LitElement {
       case 'waiting':
         return html`<div class="words"><p>${shown.text}</p></div>`;
       case 'empty':
-        return nothing;
+        return html`<div class="words">
+          <p class="hint">Empty. Type a number with its unit, such as 12 L, or = to begin a formula.</p>
+        </div>`;
     }
   }
 }

@@ -282,7 +282,7 @@ export class OctavoApp extends LitElement implements AppHost {
     const change = (event as CustomEvent<WorkbookChange>).detail;
     const { places, timing } = change;
     this.#pace.hear(change);
-    if (timing && places !== 'all') {
+    if (timing && places !== 'all' && places.length > 0) {
       const took = timing.compile + timing.evaluate;
       this.#timing = `${String(places.length)} ${places.length === 1 ? 'cell' : 'cells'} followed in ${took < 10 ? took.toFixed(1) : took.toFixed(0)} ms`;
     }

@@ -34,6 +34,7 @@ const sheetMenu = (
   ...(lesson ? [{ name: 'lesson', label: 'Go on with the lesson' }] : []),
   { name: 'duplicate', label: 'Duplicate' },
   { name: 'rename', label: 'Rename…' },
+  { name: 'summary', label: 'Line under its name…' },
   { name: 'compare', label: 'Compare…' },
   { name: 'review', label: 'Review page…' },
   { name: 'take-over', label: 'Take this over into…', separated: true },
@@ -153,9 +154,12 @@ export class SheetRail extends LitElement {
         min-height: 28px;
       }
       .kept {
-        margin: auto 0 0;
+        position: sticky;
+        bottom: -16px;
+        margin: auto 0 -16px;
         border-top: 1px solid var(--line2);
-        padding: 12px 8px 0;
+        padding: 12px 8px 16px;
+        background: var(--ground);
         font-size: 12.5px;
         line-height: 18px;
       }

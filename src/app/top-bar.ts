@@ -64,9 +64,20 @@ export class TopBar extends LitElement {
       .drawer {
         display: none;
       }
+      .find {
+        width: 300px;
+        justify-content: space-between;
+        color: var(--ink2);
+      }
+      small {
+        font-size: 12.5px;
+      }
       @media (max-width: 1180px) {
         .drawer {
           display: inline-flex;
+        }
+        .find {
+          display: none;
         }
       }
       @media (max-width: 700px) {
@@ -121,6 +132,10 @@ export class TopBar extends LitElement {
       <pop-menu label="Document" bare .items=${documentMenu(this.system)} @choose=${this.#chosen}
         >${icon('chevron')}</pop-menu
       >
+      <span class="space"></span>
+      <button class="framed find" @click=${() => this.#act('go-to')}>
+        Go to a cell or a name <small>Ctrl K</small>
+      </button>
       <span class="space"></span>
       <button aria-label="Undo" title="Undo (Ctrl Z)" ?disabled=${!this.canUndo} @click=${() => this.#act('undo')}>
         ${icon('undo')}
