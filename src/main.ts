@@ -1,6 +1,5 @@
 import { createWorkerEngine } from './engine/client.ts';
-import { decodeDocument } from './exchange/decode.ts';
-import { encodeDocument } from './exchange/encode.ts';
+import { readKept, writeKept } from './exchange/file.ts';
 import { BrowserStorage } from './storage/browser-storage.ts';
 import { openTabs } from './storage/tabs.ts';
 import { restoreColours } from './app/colours.ts';
@@ -14,11 +13,8 @@ async function start(): Promise<void> {
   document.adoptedStyleSheets.push(themeSheet());
   restoreColours();
 
-  const codec = {
-    encode: (each: Parameters<typeof encodeDocument>[0]) => encodeDocument(each, { ids: true }),
-    decode: decodeDocument,
-  };
-  const session = new Session(createWorkerEngine(), new BrowserStorage(codec), openTabs());
+  const storage = new BrowserStorage({ encode: writeKept, decode: readKept });
+  const session = new Session(createWorkerEngine(), storage, openTabs());
   // A document in the address comes before those that are kept. Fetched only where there is one.
   const linked = async (): Promise<string | undefined> =>
     location.hash === '' ? undefined : (await import('./app/linked.ts')).openLinked(session);

@@ -10,7 +10,8 @@ type Action = (app: AppHost, id: string) => void | Promise<void>;
 
 const onDocument = async (app: AppHost, document: OctavoDocument): Promise<void> => {
   app.drawer = false;
-  await app.session?.adopt(document);
+  const problem = await app.session?.adopt(document);
+  if (problem) app.tell(problem);
 };
 
 /** Everything that a button, a menu or a key of the frame does. */

@@ -1,3 +1,5 @@
+import { atOnce } from '../storage/at-once.ts';
+
 const KEY = 'octavo-colours';
 
 /** Whether the page is dark now: as the reader chose, otherwise as the system is. */
@@ -10,11 +12,11 @@ export function isDark(): boolean {
 export function switchColours(): void {
   const chosen = isDark() ? 'light' : 'dark';
   document.documentElement.dataset['theme'] = chosen;
-  localStorage.setItem(KEY, chosen);
+  atOnce.keep(KEY, chosen);
 }
 
 /** The colours chosen last time; the system's where none were. */
 export function restoreColours(): void {
-  const chosen = localStorage.getItem(KEY);
+  const chosen = atOnce.read(KEY);
   if (chosen) document.documentElement.dataset['theme'] = chosen;
 }

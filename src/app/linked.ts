@@ -10,6 +10,9 @@ export async function openLinked(session: Session): Promise<string | undefined> 
   history.replaceState(history.state, '', location.pathname + location.search);
   const document = await readLink(address);
   if (isRefusal(document)) return document.refused;
-  await session.adopt(document);
-  return `“${document.title}” came in a link and is now a copy of your own, kept on this device. Nothing was sent anywhere.`;
+  const problem = await session.adopt(document);
+  return (
+    problem ??
+    `“${document.title}” came in a link and is now a copy of your own, kept on this device. Nothing was sent anywhere.`
+  );
 }

@@ -15,6 +15,9 @@ export interface SaveState {
 }
 
 const NOTHING_SHOWN: Shown = new Map();
+const NOT_LET_GO =
+  'The open document is not saved, and the browser keeps nothing more. Save it to a file, then load the page anew to open ' +
+  'another.';
 
 /** One open document: workbook, saving, and the list of what else is kept on this device.
  *  @fires change - Anything that the frame shows has changed.
@@ -66,7 +69,8 @@ export class Session extends EventTarget {
 
   /** Opens a kept document; gives a sentence where that is not possible, and then nothing changes. */
   async open(id: string): Promise<string | undefined> {
-    await this.#autosave?.flush();
+    const problem = await this.#letGo();
+    if (problem) return problem;
     const stored = await this.#storage.open(id);
     if (!stored) return 'That document is no longer kept on this device.';
     if (isRefusal(stored)) return stored.refused;
@@ -75,13 +79,15 @@ export class Session extends EventTarget {
     return undefined;
   }
 
-  /** Takes in a document that is not kept yet, under ids of its own. */
-  async adopt(document: OctavoDocument): Promise<void> {
-    await this.#autosave?.flush();
+  /** Takes in a document that is not kept yet, under ids of its own; gives a sentence where that is not possible. */
+  async adopt(document: OctavoDocument): Promise<string | undefined> {
+    const problem = await this.#letGo();
+    if (problem) return problem;
     this.remembered = NOTHING_SHOWN;
     this.#show(withFreshIds(document));
     await this.#autosave?.flush();
     await this.#list();
+    return undefined;
   }
 
   async forget(id: string): Promise<void> {
@@ -102,7 +108,27 @@ export class Session extends EventTarget {
     if (ours) await this.adopt({ ...ours, title: `${ours.title} (this tab)` });
   }
 
+  /** Saves what is open, or keeps it until it can be saved, before another document takes its place; a sentence where neither
+   *  is possible. */
+  async #letGo(): Promise<string | undefined> {
+    await this.#autosave?.flush();
+    if (!this.#autosave?.isDirty) return undefined;
+    if (!this.#autosave.leave()) return NOT_LET_GO;
+    await this.#list();
+    return undefined;
+  }
+
+  /** Shows what another tab saved of the open document, unless something was typed meanwhile: saving that asks the reader. */
+  async #takeNewer(id: string): Promise<void> {
+    const stored = await this.#storage.open(id);
+    if (!stored || isRefusal(stored) || this.#autosave?.isDirty || this.#workbook?.document.id !== id) return;
+    this.remembered = stored.shown;
+    this.#show(stored.document, stored);
+  }
+
   #show(document: OctavoDocument, stored?: Stored): void {
+    // What was typed while the other was being read.
+    this.#autosave?.leave();
     this.#leave?.();
     this.#autosave?.stop();
     this.#workbook?.removeEventListener('change', this.#changed);
@@ -110,7 +136,7 @@ export class Session extends EventTarget {
     workbook.addEventListener('change', this.#changed);
     const autosave = new Autosave(this.#storage, workbook, stored, this.#tabs);
     autosave.addEventListener('status', this.#saved);
-    autosave.addEventListener('newer', () => void this.open(document.id));
+    autosave.addEventListener('newer', () => void this.#takeNewer(document.id));
     this.#workbook = workbook;
     void workbook.learnWords();
     this.#autosave = autosave;
@@ -119,7 +145,7 @@ export class Session extends EventTarget {
   }
 
   async #list(): Promise<readonly Entry[]> {
-    this.documents = await this.#storage.list().catch(() => []);
+    this.documents = await this.#storage.list().catch(() => this.documents);
     this.dispatchEvent(new Event('change'));
     return this.documents;
   }

@@ -1,4 +1,3 @@
-import { parseAddress } from '../formula/address.ts';
 import type { Cell, OctavoDocument, Sheet } from '../document/types.ts';
 import { VERSION } from './migrations.ts';
 
@@ -42,23 +41,24 @@ const encodeCell = (cell: Cell): string | Cell => (Object.keys(cell).length === 
 
 /** Row by row, so that the same document always gives the same file. */
 function inReadingOrder<T, U>(cells: ReadonlyMap<string, T>, encoded: (value: T) => U): Record<string, U> {
-  const addresses = [...cells.keys()].sort((a, b) => rankOf(a) - rankOf(b));
+  const ranked = Array.from(cells, ([address, value]) => ({ address, value, rank: rankOf(address) }));
   const record: Record<string, U> = {};
-  for (const address of addresses) record[address] = encoded(cells.get(address) as T);
+  for (const { address, value } of ranked.sort((a, b) => a.rank - b.rank)) record[address] = encoded(value);
   return record;
 }
 
 /** More columns than a sheet can have. */
 const ROW = 2 ** 15;
-const MOST_KEPT = 50_000;
-const ranks = new Map<string, number>();
+const [BEFORE_A, ZERO] = [64, 48];
 
-/** Kept, for a document is written after every edit. */
+/** By hand, for a document is written after every edit. */
 function rankOf(address: string): number {
-  const known = ranks.get(address);
-  if (known !== undefined) return known;
-  if (ranks.size >= MOST_KEPT) ranks.clear();
-  const { row, column } = parseAddress(address) ?? { row: 0, column: 0 };
-  ranks.set(address, row * ROW + column);
+  let column = 0;
+  let row = 0;
+  for (let index = 0; index < address.length; index++) {
+    const code = address.charCodeAt(index);
+    if (code > BEFORE_A) column = column * 26 + code - BEFORE_A;
+    else row = row * 10 + code - ZERO;
+  }
   return row * ROW + column;
 }

@@ -41,12 +41,14 @@ export class Autosave extends EventTarget {
   readonly #stopListening: (() => void) | undefined;
   #revision: number;
   #saved: OctavoDocument | undefined;
+  /** What was kept at once. */
+  #left: OctavoDocument | undefined;
   #status: SaveStatus;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #shownTimer: ReturnType<typeof setTimeout> | undefined;
   #running: Promise<void> | undefined;
-  #saving: OctavoDocument | undefined;
   #lastDuration = 0;
+  #isStopped = false;
   #failures = 0;
 
   /** `stored` says under which revision the source's document is kept, and since when; left out where it is not kept yet,
@@ -81,10 +83,12 @@ export class Autosave extends EventTarget {
     if (this.isDirty && this.#status.state !== 'conflict') await this.#start();
   }
 
-  /** The page goes: what is not saved is kept at once, and saved where there is time. */
-  leave(): void {
-    if (this.isDirty) this.#storage.leave(this.#source.document, this.#revision, this.#saving);
+  /** The document is left: what is not saved is kept at once, and saved where there is time. Tells whether nothing is lost. */
+  leave(): boolean {
+    const { document } = this.#source;
+    if (this.isDirty && document !== this.#left && this.#storage.leave(document, this.#revision)) this.#left = document;
     void this.flush();
+    return !this.isDirty || document === this.#left;
   }
 
   /** After a conflict: saves ours over theirs, for a reader who has seen both and wants this one. */
@@ -97,6 +101,7 @@ export class Autosave extends EventTarget {
 
   /** Ends saving; what is scheduled is dropped, so flush first where it matters. */
   stop(): void {
+    this.#isStopped = true;
     clearTimeout(this.#timer);
     clearTimeout(this.#shownTimer);
     this.#source.removeEventListener('change', this.#changed);
@@ -119,7 +124,8 @@ export class Autosave extends EventTarget {
   /** One save at a time. An edit made meanwhile is saved right after. */
   #start(): Promise<void> {
     this.#running ??= this.#save().finally(() => {
-      this.#running = this.#saving = undefined;
+      this.#running = undefined;
+      if (this.#isStopped) return;
       if (this.#status.state === 'failed') this.#schedule(Math.max(0, this.#status.retry - Date.now()));
       else this.#changed();
     });
@@ -129,7 +135,6 @@ export class Autosave extends EventTarget {
   async #save(): Promise<void> {
     if (!this.isDirty) return;
     const { document } = this.#source;
-    this.#saving = document;
     const started = performance.now();
     if (this.#status.state !== 'failed') this.#report({ state: 'saving' });
     try {

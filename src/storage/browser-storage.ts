@@ -1,12 +1,14 @@
 import type { OctavoDocument } from '../document/types.ts';
 import type { Refusal } from '../document/command.ts';
+import { atOnce } from './at-once.ts';
 import { openStore, settled, type Store } from './database.ts';
+import type { Waiting } from './save-left.ts';
 import type { Codec, Conflict, Entry, SheetStorage, Shown, Stored } from './types.ts';
 
 const ENTRY = 'entry:';
 const CONTENT = 'content:';
 const SHOWN = 'shown:';
-/** In the local storage, which alone is written at once. */
+/** Kept at once, until it is saved. */
 const LEFT = 'octavo-left:';
 
 /** Documents in IndexedDB. A document lies under three keys: its entry, its content, and the texts last shown. Listing
@@ -14,8 +16,11 @@ const LEFT = 'octavo-left:';
 export class BrowserStorage implements SheetStorage {
   readonly #codec: Codec;
   readonly #store: Store;
-  /** What this page has kept on leaving, and then stayed after all. */
+  readonly #page = Math.random();
+  /** What is kept at once of documents that this page holds: their next save has it too. */
   readonly #left = new Set<string>();
+  /** What is kept at once, and could not be saved since. */
+  #waiting: ReadonlyMap<string, Waiting> = new Map();
 
   constructor(codec: Codec, database = 'octavo') {
     this.#codec = codec;
@@ -23,9 +28,10 @@ export class BrowserStorage implements SheetStorage {
   }
 
   async list(): Promise<readonly Entry[]> {
-    const left = Object.keys(localStorage).filter((key) => key.startsWith(LEFT));
+    const left = atOnce.keys(LEFT);
+    this.#waiting = new Map();
     // Fetched only where there is something: hardly ever.
-    if (left.length > 0) await (await import('./save-left.ts')).saveLeft(this, this.#codec, left);
+    if (left.length > 0) this.#waiting = await (await import('./save-left.ts')).saveLeft(this, this.#codec, left);
     const range = IDBKeyRange.bound(ENTRY, `${ENTRY}\uFFFF`);
     const entries = await this.#store('readonly', (store) => settled<Entry[]>(store.getAll(range)));
     return entries.sort((a, b) => b.saved - a.saved);
@@ -40,28 +46,28 @@ export class BrowserStorage implements SheetStorage {
       ]),
     );
     if (!entry) return undefined;
-    const document = this.#codec.decode(content);
+    const waiting = this.#waiting.get(id);
+    if (waiting) this.#left.add(LEFT + id);
+    const document = waiting?.document ?? this.#codec.decode(content);
     if ('refused' in document) return document;
-    return { document, revision: entry.revision, saved: entry.saved, shown: shown ?? new Map() };
+    const revision = waiting?.revision ?? entry.revision;
+    return { document, revision, saved: entry.saved, shown: shown ?? new Map() };
   }
 
   async save(document: OctavoDocument, over: number): Promise<Entry | Conflict> {
     const content = this.#codec.encode(document);
-    const outcome = await this.#store('readwrite', (store) => saveOver(store, document, content, over));
+    const entry = { id: document.id, title: document.title, revision: over + 1, page: this.#page };
+    const outcome = await this.#store('readwrite', (store) => saveOver(store, entry, content, over));
     const key = LEFT + document.id;
-    if (!('conflict' in outcome) && this.#left.delete(key)) localStorage.removeItem(key);
+    if (!('conflict' in outcome) && this.#left.delete(key)) atOnce.drop(key);
     return outcome;
   }
 
-  leave(document: OctavoDocument, over: number, saving?: OctavoDocument): void {
+  leave(document: OctavoDocument, over: number): boolean {
     const key = LEFT + document.id;
-    const left = { over, content: this.#codec.encode(document), saving: saving && this.#codec.encode(saving) };
-    try {
-      localStorage.setItem(key, JSON.stringify(left));
-      this.#left.add(key);
-    } catch {
-      // No room, or refused: what remains is the save itself, if the page has time for it.
-    }
+    const isKept = atOnce.keep(key, JSON.stringify({ over, page: this.#page, content: this.#codec.encode(document) }));
+    if (isKept) this.#left.add(key);
+    return isKept;
   }
 
   async saveShown(id: string, shown: Shown): Promise<void> {
@@ -85,22 +91,21 @@ export class BrowserStorage implements SheetStorage {
 /** Compares and writes inside one transaction: no other tab can come between. */
 async function saveOver(
   store: IDBObjectStore,
-  { id, title }: OctavoDocument,
-  content: unknown,
+  entry: Omit<Entry, 'saved'>,
+  content: string,
   over: number,
 ): Promise<Entry | Conflict> {
   let outcome: Entry | Conflict | undefined;
-  const held = store.get(ENTRY + id);
+  const held = store.get(ENTRY + entry.id);
   held.onsuccess = () => {
     const theirs = held.result as Entry | undefined;
     if (theirs && theirs.revision !== over) {
       outcome = { conflict: theirs };
       return;
     }
-    const entry: Entry = { id, title, saved: Date.now(), revision: over + 1 };
-    store.put(entry, ENTRY + id);
-    store.put(content, CONTENT + id);
-    outcome = entry;
+    outcome = { ...entry, saved: Date.now() };
+    store.put(outcome, ENTRY + entry.id);
+    store.put(content, CONTENT + entry.id);
   };
   // Only the end of the transaction says that the data are kept; its requests succeed before.
   await settled(store.transaction);

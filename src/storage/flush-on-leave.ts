@@ -3,7 +3,7 @@ import type { Autosave } from './autosave.ts';
 /** Saves what is unsaved when the page is hidden, keeps it when the page goes, and asks before closing where saving has failed or is held up
  *  by another tab. Gives the way to stop. */
 export function flushOnLeave(autosave: Autosave, page: Window): () => void {
-  const leave = (): void => autosave.leave();
+  const leave = (): void => void autosave.leave();
   const hidden = (): void => {
     if (page.document.visibilityState === 'hidden') void autosave.flush();
   };

@@ -21,7 +21,7 @@ export class MemoryStorage implements SheetStorage {
   async open(id: string): Promise<Stored | Refusal | undefined> {
     const entry = this.#entries.get(id);
     if (!entry) return undefined;
-    const document = this.#codec.decode(structuredClone(this.#contents.get(id)));
+    const document = this.#codec.decode(this.#contents.get(id));
     if ('refused' in document) return document;
     const { revision, saved } = entry;
     return { document, revision, saved, shown: this.#shown.get(id) ?? new Map() };
@@ -32,12 +32,13 @@ export class MemoryStorage implements SheetStorage {
     if (theirs && theirs.revision !== over) return { conflict: theirs };
     const entry: Entry = { id: document.id, title: document.title, saved: Date.now(), revision: over + 1 };
     this.#entries.set(document.id, entry);
-    this.#contents.set(document.id, structuredClone(this.#codec.encode(document)));
+    this.#contents.set(document.id, this.#codec.encode(document));
     return entry;
   }
 
-  leave(): void {
-    // What lives with the page goes with it.
+  /** What lives with the page goes with it. */
+  leave(_document: OctavoDocument, _over: number): boolean {
+    return false;
   }
 
   async saveShown(id: string, shown: Shown): Promise<void> {

@@ -9,6 +9,8 @@ export interface Entry {
   readonly saved: number;
   /** Counts the saves; two tabs tell by it whether one has what the other wrote. */
   readonly revision: number;
+  /** The page that saved it, by a number of its own; those of earlier versions said none. */
+  readonly page?: number;
 }
 
 /** The last shown text of every cell, by sheet id and address: what is painted before the engine has answered. */
@@ -36,15 +38,15 @@ export interface SheetStorage {
   /** Saves over the given revision (0 for a document not yet stored), or not at all. */
   save(document: OctavoDocument, over: number): Promise<Entry | Conflict>;
   /** Keeps at once what is not saved over that revision yet: a page that goes may be gone before a save has ended. It is saved
-   *  when documents are listed next. `saving` is what is being saved over the revision just now. */
-  leave(document: OctavoDocument, over: number, saving?: OctavoDocument): void;
+   *  when documents are listed next. Tells whether it was kept. */
+  leave(document: OctavoDocument, over: number): boolean;
   /** Keeps the shown texts beside the document, for as long as the document is stored. */
   saveShown(id: string, shown: Shown): Promise<void>;
   remove(id: string): Promise<void>;
 }
 
-/** How a document becomes something that can be stored, and back. */
+/** How a document becomes a text that can be stored, and back. */
 export interface Codec {
-  encode(document: OctavoDocument): unknown;
+  encode(document: OctavoDocument): string;
   decode(content: unknown): OctavoDocument | Refusal;
 }

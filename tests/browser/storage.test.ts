@@ -3,14 +3,13 @@ import { apply } from '../../src/document/apply.ts';
 import { isRefusal } from '../../src/document/command.ts';
 import { newDocument } from '../../src/document/create.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
-import { decodeDocument } from '../../src/exchange/decode.ts';
-import { encodeDocument } from '../../src/exchange/encode.ts';
+import { readKept, writeKept } from '../../src/exchange/file.ts';
 import { Autosave, type SaveSource } from '../../src/storage/autosave.ts';
 import { BrowserStorage } from '../../src/storage/browser-storage.ts';
 import { openTabs } from '../../src/storage/tabs.ts';
 import type { Codec, Entry, Stored } from '../../src/storage/types.ts';
 
-const codec: Codec = { encode: (document) => encodeDocument(document, { ids: true }), decode: decodeDocument };
+const codec: Codec = { encode: writeKept, decode: readKept };
 
 let count = 0;
 const newStorage = (): { storage: BrowserStorage; again: () => BrowserStorage } => {
@@ -80,7 +79,7 @@ describe('documents in the browser', () => {
     const document = newDocument('Left');
     const saving = typed(document, 'B4', 'being saved');
     await storage.save(document, 0);
-    storage.leave(typed(saving, 'B5', 'typed last'), 1, saving);
+    storage.leave(typed(saving, 'B5', 'typed last'), 1);
     expect((await again().list()).map(({ title }) => title)).to.deep.equal(['Left']);
     const textsOf = async (): Promise<(string | undefined)[]> => {
       const { document: kept } = (await storage.open(document.id)) as Stored;
@@ -90,7 +89,7 @@ describe('documents in the browser', () => {
     // Now the save that was under way did end.
     const next = typed(document, 'B4', 'ended');
     await storage.save(next, 2);
-    storage.leave(typed(next, 'B5', 'typed after it'), 2, next);
+    storage.leave(typed(next, 'B5', 'typed after it'), 2);
     expect(await again().list()).to.have.length(1);
     expect(await textsOf()).to.deep.equal(['ended', 'typed after it']);
   });
@@ -126,6 +125,39 @@ describe('documents in the browser', () => {
     expect(theirs.sheets[0]?.cells.get('B4')?.text).to.equal('theirs');
   });
 
+  it('left where nothing can be saved wait until it can, and are opened as they were left', async () => {
+    const { storage, again } = newStorage();
+    const document = newDocument('Waiting');
+    await storage.save(document, 0);
+    storage.leave(typed(document, 'B4', 'left'), 1);
+    const { transaction } = IDBDatabase.prototype;
+    const full = again();
+    try {
+      IDBDatabase.prototype.transaction = function (this: IDBDatabase, ...given) {
+        if (given[1] === 'readwrite') throw new DOMException('No room.', 'QuotaExceededError');
+        return transaction.apply(this, given);
+      };
+      expect((await full.list()).map(({ revision }) => revision)).to.deep.equal([1]);
+    } finally {
+      IDBDatabase.prototype.transaction = transaction;
+    }
+    const waiting = (await full.open(document.id)) as Stored;
+    expect(waiting.document.sheets[0]?.cells.get('B4')?.text).to.equal('left');
+    const next = typed(waiting.document, 'B5', 'typed after it');
+    await full.save(next, waiting.revision);
+    expect((await again().list()).map(({ title }) => title)).to.deep.equal(['Waiting']);
+    expect(((await again().open(document.id)) as Stored).document).to.deep.equal(next);
+  });
+
+  it('kept by an earlier version, which stored no text, are opened', async () => {
+    const document = typed(newDocument('Earlier'), 'B4', '38 Hz');
+    const early = { ...codec, encode: (each: OctavoDocument) => JSON.parse(writeKept(each)) as string };
+    const database = `octavo-test-early-${Date.now()}`;
+    await new BrowserStorage(early, database).save(document, 0);
+    const stored = (await new BrowserStorage(codec, database).open(document.id)) as Stored;
+    expect(stored.document).to.deep.equal(document);
+  });
+
   it('take the texts last shown with them, and leave nothing when removed', async () => {
     const { storage } = newStorage();
     const document = newDocument('Shown');
@@ -142,7 +174,7 @@ describe('documents in the browser', () => {
 
   it('that cannot be read are refused with the reason, and stay where they are', async () => {
     const database = `octavo-test-damaged-${Date.now()}`;
-    const damaged = new BrowserStorage({ ...codec, encode: () => ({ octavo: 1, title: 3 }) }, database);
+    const damaged = new BrowserStorage({ ...codec, encode: () => '{"octavo": 1, "title": 3}' }, database);
     const document = newDocument('Damaged');
     await damaged.save(document, 0);
     const storage = new BrowserStorage(codec, database);

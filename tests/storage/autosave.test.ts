@@ -3,13 +3,12 @@ import { apply } from '../../src/document/apply.ts';
 import { isRefusal, type Command } from '../../src/document/command.ts';
 import { newDocument, withFreshIds } from '../../src/document/create.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
-import { decodeDocument } from '../../src/exchange/decode.ts';
-import { encodeDocument } from '../../src/exchange/encode.ts';
+import { readKept, writeKept } from '../../src/exchange/file.ts';
 import { Autosave, type SaveSource, type SaveStatus, type Tabs } from '../../src/storage/autosave.ts';
 import { MemoryStorage } from '../../src/storage/memory-storage.ts';
 import type { Codec, Entry, SheetStorage, Shown, Stored } from '../../src/storage/types.ts';
 
-const codec: Codec = { encode: (document) => encodeDocument(document, { ids: true }), decode: decodeDocument };
+const codec: Codec = { encode: writeKept, decode: readKept };
 
 /** Holds a document as a workbook does, without an engine. */
 class Desk extends EventTarget implements SaveSource {
@@ -110,29 +109,38 @@ describe('saving', () => {
     expect(textIn(await storage.open(desk.document.id), 'C7')).toBe('1.05');
   });
 
-  test('leaving keeps at once what is not saved, with what is being saved, and nothing where all is', async () => {
+  test('leaving keeps at once what is not saved, each document once, and nothing where all is', async () => {
     const left: unknown[] = [];
     class Leaving extends MemoryStorage {
-      override leave(...given: unknown[]): void {
+      override leave(...given: [OctavoDocument, number]): boolean {
         left.push(given);
+        return true;
       }
     }
     const desk = new Desk();
     const autosave = new Autosave(new Leaving(codec), desk);
     await autosave.flush();
-    autosave.leave();
+    expect(autosave.leave()).toBe(true);
     expect(left).toEqual([]);
     desk.type('B4', 'first');
-    const first = desk.document;
     const saved = autosave.flush();
     desk.type('B5', 'second');
-    autosave.leave();
-    expect(left).toEqual([[desk.document, 1, first]]);
+    expect(autosave.leave()).toBe(true);
+    expect(autosave.leave()).toBe(true);
+    expect(left).toEqual([[desk.document, 1]]);
     await saved;
     await autosave.flush();
     desk.type('B6', 'third');
     autosave.leave();
-    expect(left[1]).toEqual([desk.document, 3, undefined]);
+    expect(left[1]).toEqual([desk.document, 3]);
+  });
+
+  test('leaving tells where what is not saved cannot be kept', async () => {
+    const desk = new Desk();
+    const autosave = new Autosave(new MemoryStorage(codec), desk);
+    await autosave.flush();
+    desk.type('B4', 'lost');
+    expect(autosave.leave()).toBe(false);
   });
 
   test('the texts shown are kept beside the document', async () => {
