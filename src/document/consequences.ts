@@ -1,11 +1,15 @@
 import type { CellState, Place } from '../engine/types.ts';
 import type { Curve } from '../../functions/values/curve.ts';
+import type { QuantityName } from '../../functions/quantities.ts';
+import { frequencies } from '../../functions/values/grid.ts';
+import { margin, measured, say } from '../../functions/values/say.ts';
 import type { Status } from '../../functions/values/verdict.ts';
 import type { Before, Moment } from './comparison.ts';
+import { speak } from '../units/show.ts';
 import { labelOf } from './labels.ts';
 import { showCell } from './show-cell.ts';
 import type { ShownCell } from './shown.ts';
-import type { OctavoDocument } from './types.ts';
+import type { OctavoDocument, UnitSystem } from './types.ts';
 import { verdictIn } from './verdicts.ts';
 
 /** A cell that changed, before and after. */
@@ -20,6 +24,8 @@ export interface Consequence {
   readonly flip?: { readonly from: Status; readonly to: Status };
   /** How far it moved, relative to what it was: 0.1 is a tenth. Decibels count as the ratio that they stand for. */
   readonly change: number;
+  /** Of a curve that moved: how far at most, and where, as in "by up to 0.35 Ω near 44 Hz". */
+  readonly move?: string;
 }
 
 /** The cells of a comparison that a reader would see changed: causes first, then verdicts that flipped (the worse turns
@@ -36,7 +42,8 @@ export function listConsequences(
     const { place, moment } = before;
     const sheet = sheets.get(place.sheet);
     const after = now(place);
-    const change = changeOf(moment.state, after.state);
+    const curve = curveMove(moment.state, after.state);
+    const change = curve ? curveChange(curve) : changeOf(moment.state, after.state);
     if (!sheet || change === 0) continue;
     const flip = flipOf(moment.state, after.state);
     list.push({
@@ -47,6 +54,7 @@ export function listConsequences(
       isCause: isCause(before),
       ...(flip && { flip }),
       change,
+      ...(curve && change > 0 && { move: wordsOf(curve, document.system) }),
     });
   }
   return list.sort((a, b) => rank(a) - rank(b) || worsening(b) - worsening(a) || b.change - a.change);
@@ -79,10 +87,8 @@ function changeOf(before: CellState | undefined, after: CellState | undefined): 
     const isLevel = after?.type.kind === 'number' && after.type.quantity === 'level';
     return isLevel ? ratioOf(b.value - a.value) : relative(a.value, b.value);
   }
-  if (a?.kind === 'record' && b?.kind === 'record') {
-    if (a.record.kind === 'curve' && b.record.kind === 'curve') return curveChange(a.record, b.record);
-    if (a.record.kind === b.record.kind) return same(a.record, b.record) ? 0 : Number.MIN_VALUE;
-  }
+  if (a?.kind === 'record' && b?.kind === 'record' && a.record.kind === b.record.kind)
+    return same(a.record, b.record) ? 0 : Number.MIN_VALUE;
   return same(a, b) || isNothing(before, after) ? 0 : 1;
 }
 
@@ -99,20 +105,52 @@ function relative(a: number, b: number): number {
   return change < 1e-12 ? 0 : change;
 }
 
-/** The largest move of the curve at one frequency, over its range of values. */
-function curveChange(a: Curve, b: Curve): number {
-  let largest = 0;
-  let size = 0;
-  for (let index = 0; index < b.y.length; index++) {
-    const value = b.y[index] ?? Number.NaN;
-    const was = a.y[index] ?? Number.NaN;
-    if (Number.isFinite(value) && Number.isFinite(was)) {
-      largest = Math.max(largest, Math.abs(value - was));
-      size = Math.max(size, Math.abs(value), Math.abs(was));
-    } else if (Number.isFinite(value) !== Number.isFinite(was)) return 1;
+/** How far a curve moved at most at one frequency. */
+interface CurveMove {
+  readonly quantity: QuantityName;
+  readonly by: number;
+  readonly at: number;
+  /** The largest value of both. */
+  readonly size: number;
+  /** It has values where it had none, or the other way round. */
+  readonly isElsewhere: boolean;
+}
+
+/** Nothing where the two are not curves of one quantity. */
+function curveMove(before: CellState | undefined, after: CellState | undefined): CurveMove | undefined {
+  const [was, is] = [curveIn(before), curveIn(after)];
+  if (!was || !is || was.quantity !== is.quantity) return undefined;
+  let [by, at, size, isElsewhere] = [0, 0, 0, false];
+  for (let index = 0; index < is.y.length; index++) {
+    const a = was.y[index] ?? Number.NaN;
+    const b = is.y[index] ?? Number.NaN;
+    const move = Math.abs(a - b);
+    if (Number.isFinite(move)) {
+      if (move > by) [by, at] = [move, index];
+      size = Math.max(size, Math.abs(a), Math.abs(b));
+    } else if (Number.isFinite(a) !== Number.isFinite(b)) isElsewhere = true;
   }
-  if (b.quantity === 'level') return ratioOf(largest);
-  return size === 0 || largest / size < 1e-12 ? 0 : largest / size;
+  return { quantity: is.quantity, by, at: frequencies[at] ?? 0, size, isElsewhere };
+}
+
+function curveIn(state: CellState | undefined): Curve | undefined {
+  const value = state?.value;
+  return value?.kind === 'record' && value.record.kind === 'curve' ? value.record : undefined;
+}
+
+function curveChange({ quantity, by, size, isElsewhere }: CurveMove): number {
+  if (isElsewhere) return 1;
+  if (quantity === 'level') return ratioOf(by);
+  return size === 0 || by / size < 1e-12 ? 0 : by / size;
+}
+
+/** Levels have one decimal. */
+const LEAST_LEVEL = 0.1;
+
+function wordsOf({ quantity, by, at }: CurveMove, system: UnitSystem): string {
+  if (quantity === 'level' && by < LEAST_LEVEL / 2)
+    return speak(say`by less than ${measured(LEAST_LEVEL, quantity)}`, system);
+  return speak(say`by up to ${margin(by, quantity)} near ${measured(Number(at.toPrecision(2)), 'frequency')}`, system);
 }
 
 function same(a: unknown, b: unknown): boolean {

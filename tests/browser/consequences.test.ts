@@ -110,4 +110,18 @@ describe('the list of what changed', () => {
     expect(rows(element)).to.have.length(0);
     expect(said(element.shadowRoot!.querySelector('.none')!)).to.contain('Nothing yet');
   });
+
+  it('says how far a curve moved, and that a record changed that shows the same words', async () => {
+    const box: ShownCell = { kind: 'record', title: 'W-165 A', text: '' };
+    const element = await list([
+      row('D4', 'Impedance', box, box, { move: 'by up to 0.35 Ω near 44 Hz' }),
+      row('D5', 'Driver', box, box),
+      row('E5', 'Lowest ohms', verdict('good', 'Good'), verdict('good', 'Good')),
+    ]);
+    expect(rows(element).map(said)).to.deep.equal([
+      'D4 Impedance by up to 0.35 Ω near 44 Hz',
+      'D5 Driver changed',
+      'E5 Lowest ohms still Good',
+    ]);
+  });
 });

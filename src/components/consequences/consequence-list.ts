@@ -80,7 +80,7 @@ export class ConsequenceList extends LitElement {
     }
     .label {
       flex: 1;
-      min-width: 0;
+      min-width: 84px;
       overflow-wrap: anywhere;
     }
     .cause .address,
@@ -89,7 +89,7 @@ export class ConsequenceList extends LitElement {
     }
     /* Words in a line: boxes side by side would take the browser twice as long to lay out. */
     .change {
-      flex: none;
+      flex: 0 1 auto;
       max-width: 190px;
       text-align: end;
     }
@@ -211,18 +211,25 @@ export class ConsequenceList extends LitElement {
         <button type="button" @click=${() => this.#go(row)}>
           <span class="address">${this.#address(row.place)}</span>
           <span class="label">${row.label === row.place.cell ? '' : row.label}</span>
-          <span class="change">
-            <span class="before">${this.#before(row)}</span>
-            <span class="arrow" aria-hidden="true">→</span><span class="heard">now</span>
-            <span class="after">${this.#cell(row.after)}</span>
-          </span>
+          <span class="change">${this.#change(row)}</span>
         </button>
       </li>
     `;
   }
 
+  /** Before and after; where both would say the same, that it changed all the same. */
+  #change({ before, after, move }: Consequence): TemplateResult | string {
+    if (move !== undefined) return move;
+    if (before.kind === 'verdict' && after.kind === 'verdict' && before.word === after.word)
+      return html`<span class="before">still</span> ${this.#cell(after)}`;
+    if (before.kind === 'record' && after.kind === 'record' && wordsOf(before) === wordsOf(after)) return 'changed';
+    return html`<span class="before">${this.#before(before, after)}</span>
+      <span class="arrow" aria-hidden="true">→</span><span class="heard">now</span>
+      <span class="after">${this.#cell(after)}</span>`;
+  }
+
   /** The unit is written once where both have the same, and a verdict that turned leaves its icon only. */
-  #before({ before, after }: Consequence): TemplateResult | string {
+  #before(before: ShownCell, after: ShownCell): TemplateResult | string {
     if (before.kind === 'verdict' && after.kind === 'verdict')
       return html`<span class=${before.status}>${icon(before.status)}</span><span class="heard">${before.word}</span>`;
     if (before.kind === 'number' && after.kind === 'number' && before.unit === after.unit) return before.number;
