@@ -1,7 +1,9 @@
-import { CellError, ErrorType, HyperFormula } from 'hyperformula';
+import { HyperFormula } from 'hyperformula';
 import type { AnyFunction } from '../../functions/define.ts';
+import { followLinearly } from './own-dependencies.ts';
 import { language } from './language.ts';
 import { readOwnFormulas } from './own-reader.ts';
+import { reckonPlainly } from './own-arithmetic.ts';
 import { pluginFor, type EngineContext } from './plugin.ts';
 
 /** An engine without sheets that knows the functions, and reads formulas as we compile them. */
@@ -18,6 +20,8 @@ export function bareEngine(definitions: readonly AnyFunction[], context: EngineC
     maxRows: 1_048_576,
     maxColumns: 18_278,
   });
-  readOwnFormulas(engine, new CellError(ErrorType.NAME));
+  readOwnFormulas(engine);
+  reckonPlainly(engine);
+  followLinearly(engine);
   return engine;
 }

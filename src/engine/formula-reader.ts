@@ -1,4 +1,6 @@
-import { FixedAddress, type FormulaTree, type Operation } from './formula-tree.ts';
+import { cellsFrom, type SheetNumber } from './formula-cells.ts';
+import type { FormulaTree, Operation } from './formula-tree.ts';
+import type { EngineAddress } from './spots.ts';
 
 /** How strongly the signs between two values bind, and what they are for the engine. */
 const operators: Readonly<Record<string, { readonly strength: number; readonly type: Operation } | undefined>> = {
@@ -20,34 +22,23 @@ const WEAKEST = 1;
 const number = /(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y;
 const quoted = /"((?:[^"]|"")*)"/y;
 const called = /([A-Za-z][\w.]*)\(/y;
-const cells = /(?:'([^']*)'!)?([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?/y;
-
-/** What a reader must know of the engine in which its formulas are calculated. */
-interface Surroundings {
-  readonly rows: number;
-  readonly columns: number;
-  /** The error that a cell beyond the last is. */
-  readonly beyond: unknown;
-  /** The engine's number of the sheet of that id. */
-  sheetNumber(id: string): number;
-}
 
 /** Reads what `compile` gives, which holds no blanks and only plain addresses; whatever else is a mistake of ours, and throws. */
 export class FormulaReader {
-  readonly #surroundings: Surroundings;
+  readonly #sheetNumber: SheetNumber;
   #text = '';
   #at = 0;
-  /** The sheet in which the formula stands. */
-  #sheet = 0;
+  /** Where the formula stands. */
+  #place: EngineAddress = { sheet: 0, col: 0, row: 0 };
 
-  constructor(surroundings: Surroundings) {
-    this.#surroundings = surroundings;
+  constructor(sheetNumber: SheetNumber) {
+    this.#sheetNumber = sheetNumber;
   }
 
-  read(text: string, sheet: number): FormulaTree {
+  read(text: string, place: EngineAddress): FormulaTree {
     this.#text = text;
     this.#at = 1;
-    this.#sheet = sheet;
+    this.#place = place;
     const tree = this.#expression(WEAKEST);
     if (this.#at < text.length) this.#fail();
     return tree;
@@ -83,8 +74,11 @@ export class FormulaReader {
     }
     const call = this.#match(called);
     if (call) return { type: 'FUNCTION_CALL', procedureName: (call[1] ?? '').toUpperCase(), args: this.#arguments() };
-    const reference = this.#match(cells);
-    if (reference) return this.#cells(reference);
+    const cells = cellsFrom(this.#text, this.#at, this.#place, this.#sheetNumber);
+    if (cells) {
+      [, this.#at] = cells;
+      return cells[0];
+    }
     const digits = this.#match(number);
     if (digits) return { type: 'NUMBER', value: Number(digits[0]) };
     const text = this.#match(quoted);
@@ -101,23 +95,6 @@ export class FormulaReader {
     } while (this.#skip(','));
     if (!this.#skip(')')) this.#fail();
     return given;
-  }
-
-  #cells([, id, letters = '', digits, lastLetters, lastDigits]: RegExpExecArray): FormulaTree {
-    const { rows, columns, beyond, sheetNumber } = this.#surroundings;
-    const sheet = id === undefined ? this.#sheet : sheetNumber(id);
-    const col = columnOf(letters);
-    const row = Number(digits) - 1;
-    const lastCol = lastLetters === undefined ? col : columnOf(lastLetters);
-    const lastRow = lastDigits === undefined ? row : Number(lastDigits) - 1;
-    if (Math.max(col, lastCol) >= columns || Math.max(row, lastRow) >= rows) return { type: 'ERROR', error: beyond };
-    const start = new FixedAddress(sheet, Math.min(col, lastCol), Math.min(row, lastRow));
-    if (lastLetters === undefined) return { type: 'CELL_REFERENCE', reference: start };
-    return {
-      type: 'CELL_RANGE',
-      start,
-      end: new FixedAddress(sheet, Math.max(col, lastCol), Math.max(row, lastRow)),
-    };
   }
 
   #skip(sign: string): boolean {
@@ -137,9 +114,3 @@ export class FormulaReader {
     throw new Error(`A formula is compiled wrongly, from character ${String(this.#at + 1)} on: ${this.#text}`);
   }
 }
-
-const columnOf = (letters: string): number => {
-  let column = 0;
-  for (let at = 0; at < letters.length; at++) column = column * 26 + letters.charCodeAt(at) - 64;
-  return column - 1;
-};

@@ -5,9 +5,8 @@ export type FormulaTree =
   | { readonly type: 'EMPTY' }
   | { readonly type: 'NUMBER'; readonly value: number }
   | { readonly type: 'STRING'; readonly value: string }
-  | { readonly type: 'ERROR'; readonly error: unknown }
-  | { readonly type: 'CELL_REFERENCE'; readonly reference: FixedAddress }
-  | { readonly type: 'CELL_RANGE'; readonly start: FixedAddress; readonly end: FixedAddress }
+  | { readonly type: 'CELL_REFERENCE'; readonly reference: TreeAddress }
+  | { readonly type: 'CELL_RANGE'; readonly start: TreeAddress; readonly end: TreeAddress }
   | { readonly type: 'PARENTHESES'; readonly expression: FormulaTree }
   | { readonly type: 'FUNCTION_CALL'; readonly procedureName: string; readonly args: readonly FormulaTree[] }
   | { readonly type: 'MINUS_UNARY_OP' | 'PLUS_UNARY_OP' | 'PERCENT_OP'; readonly value: FormulaTree }
@@ -27,20 +26,26 @@ export type Operation =
   | 'DIV_OP'
   | 'POWER_OP';
 
-/** A cell that a formula refers to. Nothing is ever moved inside the engine, so it is the same from wherever it is asked. */
-export class FixedAddress implements EngineAddress {
+/** A cell that a formula refers to. Its column and its row count from the formula's own, or from the corner of the sheet: so
+ *  formulas that say the same of where they stand share one tree. */
+export class TreeAddress implements EngineAddress {
   readonly sheet: number;
   readonly col: number;
   readonly row: number;
+  /** 1 where the column counts from the formula's own, 0 where it counts from the corner. */
+  readonly byCol: 0 | 1;
+  readonly byRow: 0 | 1;
 
-  constructor(sheet: number, col: number, row: number) {
+  constructor(sheet: number, col: number, row: number, byCol: 0 | 1, byRow: 0 | 1) {
     this.sheet = sheet;
     this.col = col;
     this.row = row;
+    this.byCol = byCol;
+    this.byRow = byRow;
   }
 
-  toSimpleCellAddress(): EngineAddress {
-    return { sheet: this.sheet, col: this.col, row: this.row };
+  toSimpleCellAddress({ col, row }: EngineAddress): EngineAddress {
+    return { sheet: this.sheet, col: this.col + this.byCol * col, row: this.row + this.byRow * row };
   }
 
   isInvalid(): boolean {

@@ -1,3 +1,4 @@
+import { shapeOf, type SheetNumber } from './formula-cells.ts';
 import { FormulaReader } from './formula-reader.ts';
 import type { FormulaTree } from './formula-tree.ts';
 import type { EngineAddress } from './spots.ts';
@@ -19,8 +20,7 @@ interface Read {
 }
 interface Insides {
   readonly _parser?: Partial<EngineReader> & {
-    readonly config?: { readonly maxRows: number; readonly maxColumns: number };
-    readonly resolveSheetReference?: (name: string) => number;
+    readonly resolveSheetReference?: SheetNumber;
     /** Notes a tree under a name, with what it depends on. */
     readonly cache?: {
       set(
@@ -33,28 +33,32 @@ interface Insides {
 
 const replaced = ['parse', 'computeHashFromAst', 'fetchCachedResult', 'rememberNewAst'] as const;
 
-/** Puts our reader in the place of the engine's own: what it is given was read once, when it was typed.
- *
- * @param beyond - The engine's error for a cell beyond the last. */
-export function readOwnFormulas(engine: object, beyond: unknown): void {
+/** So many shapes of formulas are kept; most sheets have a few hundred. */
+const MOST_SHAPES = 4000;
+
+/** Puts our reader in the place of the engine's own: what it is given was read once, when it was typed. Formulas that say the
+ *  same of where they stand, as in a column filled down, share one tree. */
+export function readOwnFormulas(engine: object): void {
   const { _parser: parser } = engine as Insides;
-  const { config, resolveSheetReference, cache } = parser ?? {};
-  if (!parser || !config || !resolveSheetReference || !cache || replaced.some((name) => !parser[name]))
+  const { resolveSheetReference: sheetNumber, cache } = parser ?? {};
+  if (!parser || !sheetNumber || !cache || replaced.some((name) => !parser[name]))
     throw new Error(
       'This version of the calculation engine reads formulas in a way of its own, and ours finds no place.',
     );
-  const reader = new FormulaReader({
-    rows: config.maxRows,
-    columns: config.maxColumns,
-    beyond,
-    sheetNumber: resolveSheetReference,
-  });
+  const reader = new FormulaReader(sheetNumber);
+  const known = new Map<string, Read>();
   const withDependencies = (tree: FormulaTree): Read => {
     const { ast, relativeDependencies, hasVolatileFunction, hasStructuralChangeFunction } = cache.set('', tree);
     return { ast, errors: [], dependencies: relativeDependencies, hasVolatileFunction, hasStructuralChangeFunction };
   };
   const ours: EngineReader = {
-    parse: (text, { sheet }) => withDependencies(reader.read(text, sheet)),
+    parse(text, at) {
+      const shape = shapeOf(text, at, sheetNumber);
+      const read = known.get(shape) ?? withDependencies(reader.read(text, at));
+      if (known.size >= MOST_SHAPES) known.clear();
+      known.set(shape, read);
+      return read;
+    },
     computeHashFromAst: (tree) => tree,
     fetchCachedResult: withDependencies,
     rememberNewAst: (tree) => tree,

@@ -14,7 +14,7 @@ export interface Cell {
 /** The cells that are given, row by row; none where it is anything else. */
 export function cellRows(part: Part | undefined, { scope }: Compilation): readonly (readonly Cell[])[] {
   const [, sheet = scope.sheet, cells = ''] =
-    /^(?:'([^']*)'!)?([A-Z]+\d+(?::[A-Z]+\d+)?)$/.exec(part?.text ?? '') ?? [];
+    /^(?:'([^']*)'!)?(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/.exec(part?.text ?? '') ?? [];
   const area = readRectangle(cells);
   if (!area) return [];
   const { top, left, right } = area;

@@ -19,7 +19,7 @@ export function compileReference(node: FormulaNode, compilation: Compilation): P
   if (node.name === 'Name') return compileName(node, sheet, compilation);
   const cells = node.children
     .filter((child) => child.name === 'Address')
-    .map((child) => addressIn(compilation.slice(child)) ?? '')
+    .map((child) => compilation.slice(child).toUpperCase())
     .join(':');
   return toCells(node, sheet, cells, compilation);
 }
@@ -41,7 +41,7 @@ function compileName(node: FormulaNode, sheet: string, compilation: Compilation)
   const { scope } = compilation;
   const word = nameIn(compilation.slice(node));
   const whole = scope.cellsNamed(sheet, word);
-  if (whole !== undefined) return toCells(node, sheet, whole, compilation);
+  if (whole !== undefined) return toCells(node, sheet, fixed(whole), compilation);
   const dot = word.indexOf('.');
   const holder = dot > 0 ? recordCell(sheet, word.slice(0, dot), compilation) : undefined;
   if (holder !== undefined)
@@ -56,13 +56,14 @@ function compileName(node: FormulaNode, sheet: string, compilation: Compilation)
 const nameIn = (written: string): string => written.slice(written.lastIndexOf('!') + 1);
 
 /** The cell of `Woofer` in `Woofer.fs`; an address serves as well as a name. */
-const recordCell = (sheet: string, word: string, { scope }: Compilation): string | undefined =>
-  scope.cellsNamed(sheet, word) ?? addressIn(word);
-
-function addressIn(word: string): string | undefined {
-  const at = parseAddress(word);
-  return at && formatAddress(at);
+function recordCell(sheet: string, word: string, { scope }: Compilation): string | undefined {
+  const named = scope.cellsNamed(sheet, word);
+  if (named !== undefined) return fixed(named);
+  return parseAddress(word) && word.toUpperCase();
 }
+
+/** A name means the same cells wherever it is written. */
+const fixed = (cells: string): string => cells.replaceAll(/[A-Z]+|\d+/g, '$$$&');
 
 /** A field of a record, as an own call of the engine. */
 export function compileField(node: FormulaNode, record: Part, name: string, compilation: Compilation): Part {
@@ -96,7 +97,9 @@ export function compileField(node: FormulaNode, record: Part, name: string, comp
   };
 }
 
-function toCells(node: FormulaNode, sheet: string, cells: string, compilation: Compilation): Part {
+/** @param written - As the formula says it, with a `$` before what does not count from its own cell. */
+function toCells(node: FormulaNode, sheet: string, written: string, compilation: Compilation): Part {
+  const cells = written.replaceAll('$', '');
   const [first = '', last = first] = cells.split(':');
   const far = [first, last].find((cell) => (parseAddress(cell)?.row ?? 0) >= MOST_ROWS);
   if (far !== undefined) return beyond(far, node, compilation);
@@ -111,7 +114,7 @@ function toCells(node: FormulaNode, sheet: string, cells: string, compilation: C
   compilation.references.push({ sheet, cells });
   const prefix = sheet === compilation.scope.sheet ? '' : `'${sheet}'!`;
   const type = first === last ? compilation.scope.typeOf(sheet, first) : typeOfRange(sheet, first, last, compilation);
-  return { text: `${prefix}${first === last && !cells.includes(':') ? first : `${first}:${last}`}`, type, node };
+  return { text: prefix + written, type, node };
 }
 
 const beyond = (cell: string, node: FormulaNode, compilation: Compilation): Part =>

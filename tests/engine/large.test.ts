@@ -35,3 +35,31 @@ describe('ten thousand cells', () => {
     expect(all.state(end)?.type).toMatchObject({ quantity: 'frequency' });
   });
 });
+
+describe('a range of two hundred thousand cells', () => {
+  test('with its own formula inside is told as a loop, and calculated once it is elsewhere', async () => {
+    const engine = createEngine();
+    const all = await told(engine, sheetWith({ A1: '1', B100000: '2', B9: '=SUM(A1:B100000)' }));
+    expect(all.message('B9')).toMatch(/^The formula depends on itself: B9 → B9\. /);
+    all.take(await engine.write([typed('B9', ''), typed('C9', '=SUM(A1:B100000)')]));
+    expect(all.number('C9')).toBe(3);
+    all.take(await engine.write([typed('A5', '=C9')]));
+    expect(all.message('A5')).toMatch(/^The formula depends on itself: A5 → C9 → A5\. /);
+    all.take(await engine.write([typed('A5', '4')]));
+    expect(all.number('C9')).toBe(7);
+    all.take(await engine.write([typed('C9', '=SUM(A1:A4)'), typed('D9', '=SUM(A4:B100000)')]));
+    expect([all.number('C9'), all.number('D9')]).toEqual([1, 6]);
+  });
+});
+
+describe('a cell that very many follow', () => {
+  test('is still followed by those that are left once others are gone', async () => {
+    const engine = createEngine();
+    const all = await told(engine, sheetWith(column((row) => `=A1+${String(row)}`).set('A1', '1')));
+    all.take(
+      await engine.write([typed('B7', '5'), typed('B8', '=$A$1+A1'), typed('B9', '=A1+A2'), typed('A2', '=A1')]),
+    );
+    all.take(await engine.write([typed('A1', '2')]));
+    expect(['B6', 'B7', 'B8', 'B9', 'B10'].map((cell) => all.number(cell))).toEqual([8, 5, 4, 4, 12]);
+  });
+});

@@ -78,7 +78,7 @@ class FormulaCompiler {
   }
 
   #addresses(node: FormulaNode): string[] {
-    return node.children.filter(({ name }) => name === 'Address').map((child) => this.#slice(child));
+    return node.children.filter(({ name }) => name === 'Address').map((child) => this.#slice(child).replaceAll('$', ''));
   }
 
   #cell(node: FormulaNode): Run | undefined {
