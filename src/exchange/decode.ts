@@ -1,4 +1,4 @@
-import { MOST_COLUMNS, MOST_ROWS } from '../formula/address.ts';
+import { MOST_COLUMNS, MOST_ROWS, parseAddress } from '../formula/address.ts';
 import { readRectangle } from '../document/area.ts';
 import type { Refusal } from '../document/command.ts';
 import { newId } from '../document/create.ts';
@@ -69,8 +69,7 @@ function readSheet(reader: Reader): Sheet {
   };
   const cells = new Map<string, Cell>();
   for (const [address, each] of fields.cells.entries()) {
-    if (!/^[A-Z]+[1-9]\d*$/.test(address)) each.fault(`"${address}" is no address of a cell, as B4.`);
-    else cells.set(inside(each, address), readCell(each));
+    if (isAddress(each, address)) cells.set(inside(each, address), readCell(each));
   }
   return {
     id: fields.id.isMissing ? newId() : fields.id.text(),
@@ -80,9 +79,15 @@ function readSheet(reader: Reader): Sheet {
     columns,
     cells,
     names: readNames(fields.names, inside),
-    plots: fields.plots.isMissing ? [] : fields.plots.list().map(readPlot),
+    plots: fields.plots.isMissing ? [] : readPlots(fields.plots),
     ...(!fields.lesson.isMissing && { lesson: fields.lesson.list().map(readStep) }),
   };
+}
+
+function isAddress(reader: Reader, address: string): boolean {
+  const isOne = parseAddress(address) !== undefined && /^[A-Z]+[1-9]\d*$/.test(address);
+  if (!isOne) reader.fault(`"${address}" is no address of a cell, as B4.`);
+  return isOne;
 }
 
 function readColumn(reader: Reader): Column {
@@ -140,6 +145,16 @@ const plotFields = [
   'best',
   'ground',
 ] as const;
+
+function readPlots(reader: Reader): readonly Plot[] {
+  const plots: Plot[] = [];
+  for (const each of reader.list()) {
+    const plot = readPlot(each);
+    if (plots.some(({ id }) => id === plot.id)) each.fault(`the id "${plot.id}" is already another plot's.`);
+    plots.push(plot);
+  }
+  return plots;
+}
 
 function readPlot(reader: Reader): Plot {
   const fields = reader.fields(plotFields);
@@ -208,7 +223,10 @@ function readBaseline(reader: Reader, sheets: readonly Sheet[]): Baseline {
   for (const [name, each] of fields.cells.entries()) {
     const sheet = sheets.find((other) => other.name === name);
     if (!sheet) each.fault(`there is no sheet "${name}" in this document.`);
-    else cells.set(sheet.id, new Map(each.entries().map(([address, text]) => [address, text.text()])));
+    else {
+      const texts = each.entries().filter(([address, text]) => isAddress(text, address));
+      cells.set(sheet.id, new Map(texts.map(([address, text]) => [address, text.text()])));
+    }
   }
-  return { pinned: fields.pinned.text(), cells };
+  return { pinned: fields.pinned.time(), cells };
 }

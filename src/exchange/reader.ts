@@ -27,6 +27,14 @@ export class Reader {
     return typeof this.value === 'string' ? this.value : this.#unfit('a text', '');
   }
 
+  /** A time that can be told. */
+  time(): string {
+    const { value } = this;
+    return typeof value === 'string' && Date.parse(value)
+      ? value
+      : this.#unfit('a time, as "2026-05-30T14:00:00Z",', '');
+  }
+
   whole(least: number, most: number): number {
     const { value } = this;
     if (typeof value === 'number' && Number.isInteger(value) && value >= least && value <= most) return value;

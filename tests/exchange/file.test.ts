@@ -113,8 +113,18 @@ describe('a damaged or foreign file', () => {
     ['no sheets', content({ sheets: [] }), 'sheets: at least one sheet is wanted.'],
     [
       'a foreign baseline',
-      content({ baseline: { pinned: '', cells: { Nowhere: {} } } }),
+      content({ baseline: { pinned: '2026-05-30T14:00:00Z', cells: { Nowhere: {} } } }),
       'there is no sheet "Nowhere"',
+    ],
+    [
+      'a baseline of no time',
+      content({ baseline: { pinned: 'yesterday', cells: {} } }),
+      'baseline.pinned: a time, as "2026-05-30T14:00:00Z", is wanted, but the text "yesterday" was found.',
+    ],
+    [
+      'a baseline of what is no cell',
+      content({ baseline: { pinned: '2026-05-30T14:00:00Z', cells: { Box: { somewhere: '3' } } } }),
+      'baseline.cells.Box.somewhere: "somewhere" is no address of a cell, as B4.',
     ],
   ])('with %s says where and what is wanted', (_, value, reason) => {
     expect(refusalOf(value)).toContain(reason);
@@ -131,6 +141,12 @@ describe('a damaged or foreign file', () => {
     const sheet = { name: 'One', rows: 9, columns: [{ width: 99 }], names: {}, cells: {} };
     const twin = { ...sheet, name: 'ONE' };
     expect(refusalOf(content({ sheets: [sheet, twin] }))).toContain('sheets[1]: There is already a sheet "One"');
+  });
+
+  test('with two plots of one id says so', () => {
+    const plot = { id: 'p', title: 'Level', kind: 'curves', series: [], limits: [], marks: [] };
+    const sheet = { name: 'One', rows: 9, columns: [{ width: 99 }], names: {}, cells: {}, plots: [plot, plot] };
+    expect(refusalOf(content({ sheets: [sheet] }))).toContain('plots[1]: the id "p" is already another plot\'s.');
   });
 
   test('tells how many faults there are', () => {

@@ -3,7 +3,7 @@ import { bases, meaningOf, type RowMeaning } from '../../document/shelf/entry.ts
 import type { Unit } from '../../units/table.ts';
 import { unitSpelt } from './units.ts';
 
-/** What a label of a data sheet says: what it names, and what stands in it beside that. */
+/** What a label of a datasheet says: what it names, and what stands in it beside that. */
 export interface LabelRead {
   readonly meaning: RowMeaning;
   /** Why nothing is taken from it, where it names something that only looks like a parameter. */

@@ -1,4 +1,4 @@
-/** A number as a data sheet prints it. */
+/** A number as a datasheet prints it. */
 export interface PrintedNumber {
   /** Ways to read it, with a decimal point, the likelier first; two where a mark may part thousands or decimals. */
   readonly readings: readonly string[];

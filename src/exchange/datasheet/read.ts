@@ -8,14 +8,14 @@ import { hasDecimalCommas } from './number.ts';
 import { unitSpelt } from './units.ts';
 import { readValue } from './value.ts';
 
-/** More is no data sheet. */
+/** More is no datasheet. */
 const MOST_LINES = 3000;
 const LONGEST_LINE = 600;
 
 /** A pair with the unit that a table gives it. */
 type Given = Pair & { readonly unit?: string };
 
-/** Reads a pasted data sheet: one reading for each driver in it, never none. Nothing is guessed: what the text leaves open is a
+/** Reads a pasted datasheet: one reading for each driver in it, never none. Nothing is guessed: what the text leaves open is a
  *  question, what is not understood is listed. */
 export function readDatasheet(text: string): readonly Reading[] {
   const lines = text.split(/\r\n?|\n|\u2028|\f|\v/);

@@ -1,6 +1,6 @@
 import { LONGEST_UNIT, unitNamed, type Unit } from '../../units/table.ts';
 
-/** Spellings of data sheets that nobody would type into a cell. */
+/** Spellings of datasheets that nobody would type into a cell. */
 const spellings: ReadonlyMap<string, string> = new Map(
   Object.entries({
     hertz: 'Hz',
@@ -57,7 +57,7 @@ const spellings: ReadonlyMap<string, string> = new Map(
   }),
 );
 
-/** A unit in the spelling of the table or of a data sheet, in any case where the case says nothing. */
+/** A unit in the spelling of the table or of a datasheet, in any case where the case says nothing. */
 export function unitSpelt(text: string): Unit | undefined {
   const plain = text.trim().replaceAll(/\s+/g, ' ');
   if (plain === '') return undefined;
