@@ -1,5 +1,5 @@
 import { Problem } from '../values/problem.ts';
-import { say, type Measured, type Sentence } from '../values/say.ts';
+import { margin, say, type Measured, type Sentence } from '../values/say.ts';
 import type { Status, Verdict } from '../values/verdict.ts';
 
 /** A rule of thumb with its two thresholds. */
@@ -18,7 +18,7 @@ export interface Rule {
 }
 
 const words = { good: 'Good', caution: 'Caution', fail: 'Fail' } as const satisfies Record<Status, string>;
-const bounds = { 1: ['at least', 'below'], [-1]: ['at most', 'above'] } as const;
+const bounds = { 1: ['at least', 'short', 'below'], [-1]: ['at most', 'over', 'above'] } as const;
 
 const verdict = (status: Status, reason: Sentence): Verdict => ({
   kind: 'verdict',
@@ -30,18 +30,21 @@ const verdict = (status: Status, reason: Sentence): Verdict => ({
 /** A hair of rounding error never turns a value that just meets its limit into a failure. */
 const meets = (rule: Rule, limit: number): boolean => rule.sense * (rule.value - limit) >= -1e-9 * Math.abs(limit);
 
-/** Judges a value by a rule; the reason names value, threshold and what follows. */
+/** Judges a value by a rule; the reason names value, threshold, margin and what follows. */
 export function judge(rule: Rule): Verdict | Problem {
   const { subject, value, show, sense, good, caution, means } = rule;
-  const [wanted, beyond] = bounds[sense];
+  const [wanted, short, beyond] = bounds[sense];
   if (sense * (caution - good) > 0)
     return new Problem(
       say`The threshold for caution, ${show(caution)}, is stricter than that for good, ${show(good)}; change one of them.`,
       'caution',
     );
-  const start = say`${subject} is ${show(value)}`;
-  if (meets(rule, good)) return verdict('good', say`${start}; ${wanted} ${show(good)} is good.`);
-  const missed = say`${start}, where ${wanted} ${show(good)} is wanted`;
-  if (meets(rule, caution)) return verdict('caution', say`${missed}: ${means.caution}.`);
-  return verdict('fail', say`${missed}, and ${beyond} ${show(caution)}: ${means.fail}.`);
+  const start = say`${subject} is ${show(value)}, ${wanted} ${show(good)} wanted:`;
+  const { value: off, quantity } = show(Math.abs(value - good));
+  const away = margin(off, quantity);
+  if (meets(rule, good)) return verdict('good', say`${start} ${away} to spare.`);
+  const missed = say`${start} ${away} ${short}`;
+  if (meets(rule, caution)) return verdict('caution', say`${missed}; ${means.caution}.`);
+  const past = caution === good ? [] : say`, and ${beyond} ${show(caution)}`;
+  return verdict('fail', say`${missed}${past}; ${means.fail}.`);
 }
