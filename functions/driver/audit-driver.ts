@@ -8,7 +8,7 @@ import { culprits, gapOf, givenOf, type Culprit } from './culprit.ts';
 import { parameterOf } from './parameters.ts';
 import { linked, type Parameters } from './relations.ts';
 
-const driver = { record: 'driver', summary: 'the driver, with all that its data sheet prints' } as const;
+const driver = { record: 'driver', summary: 'the driver, with all that its datasheet prints' } as const;
 const source = { source: 'small1972direct', at: 'relations between the small-signal parameters' } as const;
 const cells = {
   A1: 'Fs',
@@ -26,7 +26,7 @@ const over = (given: Parameters): boolean =>
 
 const nothing = (): Problem =>
   new Problem(
-    say`Nothing in this data can be checked against the rest: add more of what the data sheet prints, such as Qts, Mms, Cms, Bl or the level.`,
+    say`Nothing in this data can be checked against the rest: add more of what the datasheet prints, such as Qts, Mms, Cms, Bl or the level.`,
     'driver',
   );
 
@@ -39,7 +39,7 @@ export const driverAudit = define({
   example: {
     formula: '=DRIVER.AUDIT(DRIVER(A1:A4, B1:B4))',
     cells,
-    gives: { title: 'Audit of the data sheet', rows: 1 },
+    gives: { title: 'Audit of the datasheet', rows: 1 },
   },
   remarks:
     'Gaps are counted in usual spreads of that value (common practice, no source): 3 % for Fs, Qts and Re, 4 % for Sd and Mms, 5 % for Qes and Bl, 10 % for Qms, Vas, Cms and Rms, 1.5 dB for the level. “likely wrong” stands where the others agree once it is left out.',
@@ -49,7 +49,7 @@ export const driverAudit = define({
     const found = culprits(printed);
     return {
       kind: 'table',
-      title: 'Audit of the data sheet',
+      title: 'Audit of the datasheet',
       columns: [
         { name: 'Parameter', quantity: 'text' },
         { name: 'Unit', quantity: 'text' },
@@ -108,7 +108,7 @@ export const driverCulprit = define({
   source,
   example: { formula: '=DRIVER.CULPRIT(DRIVER(A1:A4, B1:B4))', cells, gives: { word: 'Check Qts' } },
   remarks:
-    'With three values in one relation any of them may be at fault: the one is named that a data sheet computes from the others.',
+    'With three values in one relation any of them may be at fault: the one is named that a datasheet computes from the others.',
   compute: (given): Verdict | Problem => {
     const printed = givenOf(given.driver);
     if (!over(printed)) return nothing();

@@ -38,7 +38,7 @@ function without(given: Parameters, field: Linked): Parameters {
   return rest;
 }
 
-/** The value of each relation that is computed and rounded from the others where a data sheet is made: blamed first. */
+/** The value of each relation that is computed and rounded from the others where a datasheet is made: blamed first. */
 const dependents: readonly Linked[] = ['qts', 'fs', 'bl', 'vas', 'rms', 'level'];
 
 /** How many relations are off by more than `limit` spreads, and by how many squared spreads all together. */
@@ -80,7 +80,7 @@ function lower(one: readonly number[], other: readonly number[]): boolean {
 
 /**
  * The printed values that fit least, likeliest first: again and again the one without which most relations among the
- * others hold, until all do. Of values whose absence mends as many, the one is blamed that a data sheet computes
+ * others hold, until all do. Of values whose absence mends as many, the one is blamed that a datasheet computes
  * from the rest.
  */
 export function culprits(given: Parameters): readonly Culprit[] {

@@ -44,7 +44,7 @@ function levelAtVolts({
 export const driverFromTable = define({
   name: 'DRIVER',
   summary:
-    'A driver from the rows of its data sheet, with the missing parameters computed and contradictions pointed out.',
+    'A driver from the rows of its datasheet, with the missing parameters computed and contradictions pointed out.',
   parameters: {
     labels: {
       table: true,

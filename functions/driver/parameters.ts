@@ -10,7 +10,7 @@ export type GivenNumbers = { [K in NumberField]?: number };
 
 export interface DriverParameter {
   readonly field: NumberField;
-  /** As written in a data sheet. */
+  /** As written in a datasheet. */
   readonly symbol: string;
   readonly summary: string;
   readonly quantity: QuantityName;
@@ -25,7 +25,7 @@ export interface DriverParameter {
   readonly mayBeZero?: true;
 }
 
-/** All numbers of a driver, in the order in which a data sheet lists them. */
+/** All numbers of a driver, in the order in which a datasheet lists them. */
 export const driverParameters: readonly DriverParameter[] = [
   {
     field: 'fs',

@@ -43,7 +43,7 @@ const empty = (value: CellDatum): boolean => value === null || (typeof value ===
 const textOf = (value: CellDatum): string | undefined =>
   value === null || typeof value === 'object' ? undefined : String(value);
 
-/** Sorts rows of a data sheet into what they name. */
+/** Sorts rows of a datasheet into what they name. */
 export function readRows(rows: readonly Row[]): DriverRows | Problem {
   let name: string | undefined;
   let basis: string | undefined;

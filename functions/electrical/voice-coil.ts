@@ -7,7 +7,7 @@ import { say } from '../values/say.ts';
 import { angleOf, plus, polar, sizeOf, type Complex } from './complex.ts';
 import { notWhole } from './impedance.ts';
 
-/** The frequency for which data sheets state an inductance. */
+/** The frequency for which datasheets state an inductance. */
 const quotedAt = 1000;
 
 const re = { ...usual.ohms, summary: 'direct-current resistance of the voice coil' } as const;
@@ -108,7 +108,7 @@ export const impedanceLossy = define({
   parameters: {
     curve: {
       record: 'curve',
-      summary: 'impedance of a driver or box with the inductance of its data sheet, with phase',
+      summary: 'impedance of a driver or box with the inductance of its datasheet, with phase',
     },
     le: { ...le, summary: 'that inductance' },
     exponent,

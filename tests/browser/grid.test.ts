@@ -95,7 +95,7 @@ describe('words', () => {
   });
 
   it('of a note are whole, over the cells beside it', async () => {
-    page.model.cells.set('A8', { text: 'Predicted from data sheets; measure before you cut wood.', look: 'note' });
+    page.model.cells.set('A8', { text: 'Predicted from datasheets; measure before you cut wood.', look: 'note' });
     page.grid.refresh();
     await page.drawn();
     const words = page.cell('A8')!.querySelector<HTMLElement>('.words')!;

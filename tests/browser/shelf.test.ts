@@ -153,7 +153,7 @@ describe('the driver shelf', () => {
   });
 });
 
-describe('a pasted data sheet', () => {
+describe('a pasted datasheet', () => {
   it('shows what was understood, what is open and what was not taken', async () => {
     const element = await shelf({ kind: 'paste', text: '' });
     await paste(element, SHEET);
@@ -183,7 +183,7 @@ describe('a pasted data sheet', () => {
     expect(entry!.name).to.equal('W-180 own');
     expect(entry!.rows).to.deep.include({ label: 'Sd', text: '150 cm²' });
     expect(entry!.rows.some(({ label }) => label === 'Level basis')).to.equal(false);
-    expect(entry!.tables).to.deep.equal([{ title: 'Data sheet as pasted', text: SHEET }]);
+    expect(entry!.tables).to.deep.equal([{ title: 'Datasheet as pasted', text: SHEET }]);
   });
 });
 

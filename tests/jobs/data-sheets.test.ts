@@ -3,7 +3,7 @@ import { woofer } from './drivers.ts';
 
 const c = 343.2;
 
-/** A data sheet in cells D1 to E7. */
+/** A datasheet in cells D1 to E7. */
 const sheet = (rows: readonly (readonly [label: string, value: string])[]): Record<string, string> =>
   Object.fromEntries(
     rows.flatMap(([label, value], row) => [
@@ -14,7 +14,7 @@ const sheet = (rows: readonly (readonly [label: string, value: string])[]): Reco
 
 testJobs([
   {
-    job: 'enter a data sheet in the units it is printed in, and have the rest filled in',
+    job: 'enter a datasheet in the units it is printed in, and have the rest filled in',
     cells: {
       ...sheet([
         ['Fs', '38 Hz'],

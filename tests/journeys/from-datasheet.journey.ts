@@ -52,7 +52,7 @@ async function paste(text: string): Promise<void> {
 }
 const copied = (): Promise<string> => session.page.evaluate(() => navigator.clipboard.readText());
 
-test('a data sheet pasted over a driver is shown as understood, and stands in the sheet in one act', async () => {
+test('a datasheet pasted over a driver is shown as understood, and stands in the sheet in one act', async () => {
   await person.goTo('B9');
   await paste(WOOFER);
   await person.seen('>>> sheet-paste >>> tbody tr');
@@ -68,7 +68,7 @@ test('a data sheet pasted over a driver is shown as understood, and stands in th
   await person.expectText('C5', /^620 Hz$/);
 });
 
-test('what no data sheet says is told, and typed or pasted into its cell as ever', async () => {
+test('what no datasheet says is told, and typed or pasted into its cell as ever', async () => {
   await person.seen('>>> .notice ::-p-text(Not given for T-26 K, so emptied)');
   await person.goTo('B18');
   await paste('4800 Hz\n70 ¤');

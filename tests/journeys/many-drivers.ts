@@ -4,7 +4,7 @@ import { meaningOf, type DriverEntry, type RowMeaning } from '../../src/document
 import { decodeShelf } from '../../src/exchange/shelf-file.ts';
 import drivers from '../../templates/drivers.json' with { type: 'json' };
 
-/** How far each number of a data sheet strays, as a share; what follows from them is left out, so that no sheet contradicts itself. */
+/** How far each number of a datasheet strays, as a share; what follows from them is left out, so that no sheet contradicts itself. */
 const strays: Partial<Record<NonNullable<RowMeaning>, number>> = {
   fs: 0.15,
   qms: 0.2,

@@ -59,10 +59,10 @@ const consequences = (): Promise<string> =>
       .replaceAll(/[ \n]+/g, ' ');
   });
 
-test('a pasted data sheet shows what is open, and nothing is taken before it is answered', async () => {
+test('a pasted datasheet shows what is open, and nothing is taken before it is answered', async () => {
   await person.goTo('B9');
   await openShelf();
-  await person.pressButton('Paste a data sheet');
+  await person.pressButton('Paste a datasheet');
   await (await person.seen('>>> sheet-paste >>> textarea'))?.focus();
   await session.page.keyboard.sendCharacter(SHEET);
   await person.seen('>>> sheet-paste >>> tbody tr');

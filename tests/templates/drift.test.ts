@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { openTemplate } from './open-template.ts';
 
 describe('what if it drifts?', () => {
-  // From the study: a suspension a fifth stiffer moves the data sheet, not the box.
+  // From the study: a suspension a fifth stiffer moves the datasheet, not the box.
   test.each([
     ['DriftedFs', 42.5, 0.02 * 42.5],
     ['DriftedVas', 22.8e-3, 0.02 * 22.8e-3],

@@ -8,7 +8,7 @@ import drivers from '../../templates/drivers.json' with { type: 'json' };
 import { templates } from '../../templates/index.ts';
 import { openTemplate } from './open-template.ts';
 
-/** The data sheet of an invented driver as text, a row a line. */
+/** The datasheet of an invented driver as text, a row a line. */
 function sheetOf(name: string): string {
   const shelf = decodeShelf(drivers);
   if (isRefusal(shelf)) throw new Error(shelf.refused);
@@ -25,7 +25,7 @@ const otherFor = (name: string): string => others[name] ?? 'W-220 A';
 const picking = new Set(['shortlist-grid', 'first-speaker']);
 
 describe.each(templates.filter(({ id }) => !picking.has(id)))('the starter sheet $id', ({ id }) => {
-  test('is filled from pasted data sheets, and computes with them', async () => {
+  test('is filled from pasted datasheets, and computes with them', async () => {
     const opened = await openTemplate(id);
     const blocks = namedDrivers(opened.sheet()).filter(([, { rows }]) => rows.length > 0);
     expect(blocks.length).toBeGreaterThan(0);

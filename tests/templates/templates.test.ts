@@ -16,7 +16,7 @@ const rightlyRefused: readonly RegExp[] = [
   /^B19 at 14 Ω: [CDE]\d+: MEASURE\.\w+, .*No driver in free air has such an impedance/u,
 ];
 
-/** Doubts about a data sheet that was made to be doubted. */
+/** Doubts about a datasheet that was made to be doubted. */
 const rightlyDoubted: readonly RegExp[] = [/^datasheet-detective B19: (Qts|Bl|Vas|Level) is given as/u];
 
 describe.each(templates)('the starter sheet $id', ({ id }) => {

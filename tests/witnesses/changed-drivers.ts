@@ -1,7 +1,7 @@
 import { woofer } from './subjects.ts';
 import type { Witness } from './witness.ts';
 
-/** Every number of one driver, by the signs of a data sheet in SI. */
+/** Every number of one driver, by the signs of a datasheet in SI. */
 type Numbers = Readonly<Record<string, number>>;
 
 const held = (formula: string, numbers: Numbers): readonly Witness[] =>

@@ -1,6 +1,6 @@
 import type { Standing } from '../subject/types.ts';
 
-/** A driver of the shelf: what would be typed beside each label of its data sheet. */
+/** A driver of the shelf: what would be typed beside each label of its datasheet. */
 export interface Candidate {
   readonly id: string;
   readonly name: string;

@@ -21,7 +21,7 @@ import { inventedDrivers, ownShelf } from './shelf-drivers.ts';
 /** Where the reader was when the shelf was closed. */
 let left: ShelfView = { kind: 'list' };
 
-/** The shelf opens next with this data sheet as pasted. */
+/** The shelf opens next with this datasheet as pasted. */
 export function beginWithSheet(text: string): void {
   left = { kind: 'paste', text };
 }

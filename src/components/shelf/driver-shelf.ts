@@ -9,7 +9,7 @@ import './driver-list.ts';
 import './sheet-paste.ts';
 import { formStyles } from '../form-styles.ts';
 
-/** What the shelf shows: the list, one driver in full, or a data sheet being pasted. Kept by the page, so that nothing typed is
+/** What the shelf shows: the list, one driver in full, or a datasheet being pasted. Kept by the page, so that nothing typed is
  *  lost when the shelf is closed half way. */
 export type ShelfView =
   | { readonly kind: 'list' }
@@ -96,7 +96,7 @@ export class DriverShelf extends LitElement {
     return html`
       <div class="bar">
         <button class=${this.place ? '' : 'main'} @click=${() => this.#show({ kind: 'paste', text: '' })}>
-          Paste a data sheet
+          Paste a datasheet
         </button>
         <button @click=${() => this.#type('', [])}>Type a driver</button>
         ${

@@ -1,6 +1,6 @@
 import { css } from 'lit';
 
-/** What was understood of a data sheet, row by row beside the text that it comes from. */
+/** What was understood of a datasheet, row by row beside the text that it comes from. */
 export const pasteStyles = css`
   label.text {
     display: block;

@@ -17,7 +17,7 @@ interface Answers {
 
 const NO_ANSWERS: Answers = { rows: new Map() };
 
-/** A data sheet pasted as text: what was understood, what is asked, what was not understood and what looks wrong, before
+/** A datasheet pasted as text: what was understood, what is asked, what was not understood and what looks wrong, before
  *  anything is taken.
  *  @fires draft - `detail.text` as it stands now.
  *  @fires take - `detail.entries` are to be kept; with `detail.put` the one stands in the sheet, too.
@@ -55,7 +55,7 @@ export class SheetPaste extends LitElement {
     return html`
       <button @click=${() => this.#fire('leave')}>Back to the list</button>
       <label class="text"
-        ><span class="quiet">Paste a data sheet as text: one driver, or several in columns</span>
+        ><span class="quiet">Paste a datasheet as text: one driver, or several in columns</span>
         <textarea
           rows="9"
           spellcheck="false"
@@ -223,9 +223,9 @@ export class SheetPaste extends LitElement {
       id: newId(),
       name,
       rows: answered(reading, this.answers[index]?.rows ?? new Map()),
-      source: 'From a pasted data sheet.',
+      source: 'From a pasted datasheet.',
       // Nothing that stood in it is lost, understood or not.
-      tables: [{ title: 'Data sheet as pasted', text: this.text }],
+      tables: [{ title: 'Datasheet as pasted', text: this.text }],
       invented: false,
     }));
     this.#fire('take', { entries, put });

@@ -138,7 +138,7 @@ export class DriverShortlist extends LitElement {
             : 'Reach is the 3 dB point in the box. How loud the deepest notes can be, and what room the mid needs behind it, the sheets tell.'
         }
         Boxes are as flat as the Qts allows, or closed with the Qtc of the rules, where these set no other. Predicted
-        from data sheets: measure before you buy. Loud music harms hearing.
+        from datasheets: measure before you buy. Loud music harms hearing.
       </p>`;
   }
 

@@ -8,7 +8,7 @@ export interface DriverRow {
   readonly text: string;
 }
 
-/** A measured response or impedance, or a data sheet as it was pasted: kept word for word. */
+/** A measured response or impedance, or a datasheet as it was pasted: kept word for word. */
 export interface DriverTable {
   readonly title: string;
   readonly text: string;

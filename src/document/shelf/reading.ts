@@ -1,6 +1,6 @@
 import type { DriverRow, RowMeaning } from './entry.ts';
 
-/** One driver found in a pasted data sheet: what was understood, what is open, what was not understood. */
+/** One driver found in a pasted datasheet: what was understood, what is open, what was not understood. */
 export interface Reading {
   /** Empty where the text names none. */
   readonly name: string;

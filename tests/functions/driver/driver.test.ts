@@ -79,7 +79,7 @@ describe('relations between the parameters', () => {
   });
 });
 
-describe('a data sheet in rows', () => {
+describe('a datasheet in rows', () => {
   test.each([
     ['Resonance Fs', 'fs'],
     ['FS', 'fs'],
