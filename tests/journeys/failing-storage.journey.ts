@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Person } from './person.ts';
+import { Person } from './person.ts';
 import { leave, visit, type Session } from './visit.ts';
 
 let session: Session;
@@ -49,4 +49,34 @@ test('it is tried again until it is done, with all that was typed meanwhile', as
   await person.settled();
   await person.expectText('D22', /^104 dB$/);
   await person.expectText('D27', /^230 mm$/);
+});
+
+test('another document is opened all the same; what was not saved is kept, and is there when one comes back', async () => {
+  await refuse(true);
+  await person.type('D22', '99');
+  await expect.poll(saving).toMatch(/Not saved/);
+  await person.openTemplate('Closed-box bench');
+  await refuse(false);
+  await expect.poll(saving, { timeout: 40_000 }).toMatch(/Saved \d/);
+  await (await person.seen('>>> nav[aria-label="Documents on this device"] ::-p-text(Two-driver check)'))?.click();
+  await person.expectText('D22', /^99 dB$/);
+});
+
+test('where the browser keeps nothing at all the page works, and says that nothing is saved', async () => {
+  const page = await session.browser.newPage();
+  await page.setViewport({ width: 1440, height: 900 });
+  await page.evaluateOnNewDocument(() => {
+    const refuseAll = (): never => {
+      throw new DOMException('Access is denied.', 'SecurityError');
+    };
+    Object.defineProperty(globalThis, 'localStorage', { get: refuseAll });
+    IDBFactory.prototype.open = refuseAll;
+  });
+  await page.goto(session.address, { waitUntil: 'load' });
+  const there = new Person(page);
+  await there.settled();
+  await there.type('D22', '104');
+  await there.expectText('D22', /^104 dB$/);
+  const told = await there.seen('>>> .kept.failed');
+  expect(await told?.evaluate(({ textContent }) => textContent)).toMatch(/Access is denied.*Save it to a file/);
 });

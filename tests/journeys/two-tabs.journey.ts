@@ -108,3 +108,14 @@ test('an edit over one that was not heard of can replace it', async () => {
   const kept = await here.page.evaluate(() => document.querySelector('octavo-app')?.session?.documents.length);
   expect(kept).toBe(1);
 });
+
+test('where another document is opened before the reader has chosen, both are kept', async () => {
+  await editUnheard();
+  await there.openTemplate('Closed-box bench');
+  const kept = (): Promise<string[] | undefined> =>
+    there.page.evaluate(() => document.querySelector('octavo-app')?.session?.documents.map(({ title }) => title));
+  await expect.poll(kept).toHaveLength(3);
+  expect(await kept()).toContain('Two-driver check (not saved)');
+  await (await there.seen('>>> nav[aria-label="Documents on this device"] ::-p-text(not saved)'))?.click();
+  await there.expectText('D22', /^99 dB$/);
+});
