@@ -92,7 +92,7 @@ export class PageDialog extends LitElement {
       white-space: nowrap;
     }
     .page {
-      flex: 1;
+      flex: auto;
       min-height: 0;
       overflow-y: auto;
       padding: 16px 20px 20px;
@@ -113,13 +113,18 @@ export class PageDialog extends LitElement {
     this.dialog.showModal();
   }
 
+  /** As the cross does. */
+  close(): void {
+    this.dialog.close();
+  }
+
   protected override render(): TemplateResult {
     return html`<dialog aria-labelledby="title" @close=${() => this.dispatchEvent(new CustomEvent('close'))}>
       <div class="head">
         <h2 id="title">${this.heading}</h2>
         <div class="tools">
           <slot name="tools"></slot>
-          <button aria-label="Close" @click=${() => this.dialog.close()}>${icon('close')}</button>
+          <button aria-label="Close" @click=${() => this.close()}>${icon('close')}</button>
         </div>
       </div>
       <div class="page" tabindex=${this.filled ? nothing : 0} role="region" aria-label=${this.heading}>

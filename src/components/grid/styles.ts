@@ -64,7 +64,8 @@ export const gridStyles = css`
     text-overflow: ellipsis;
   }
   .swatch {
-    flex: 0 1 18px;
+    /* Gives way before the title does. */
+    flex: 0 99 18px;
     min-width: 8px;
     border-top: 2px solid var(--ink);
   }

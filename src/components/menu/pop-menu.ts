@@ -27,6 +27,11 @@ export class PopMenu extends LitElement {
         min-height: 28px;
         min-width: 28px;
       }
+      ::slotted(svg) {
+        flex: none;
+        width: 18px;
+        height: 18px;
+      }
       [popover] {
         margin: 0;
         padding: 4px;
@@ -104,6 +109,10 @@ export class PopMenu extends LitElement {
     this.menu.style.left = `${String(Math.max(8, left))}px`;
     this.menu.style.top = `${String(top)}px`;
     this.#focus(0);
+  }
+
+  override focus(): void {
+    this.opener.focus();
   }
 
   protected override render(): TemplateResult {
