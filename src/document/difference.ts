@@ -43,9 +43,15 @@ export const contentOf = (sheets: readonly Sheet[]): readonly SheetContent[] =>
   sheets.map(({ id, name, cells, names }) => ({
     id,
     name,
-    cells: new Map([...cells].flatMap(([address, { text }]) => (text === '' ? [] : [[address, text] as const]))),
+    cells: typedIn(cells),
     names,
   }));
+
+function typedIn(cells: Sheet['cells']): ReadonlyMap<string, string> {
+  const texts = new Map<string, string>();
+  for (const [address, { text }] of cells) if (text !== '') texts.set(address, text);
+  return texts;
+}
 
 /** The texts that a baseline remembers. */
 export const textsOf = (document: OctavoDocument): ReadonlyMap<string, ReadonlyMap<string, string>> =>

@@ -6,6 +6,7 @@ import { sameType, typeOfContent, UNKNOWN } from '../formula/type-of.ts';
 import type { CellType, Compiled, Functions, Scope } from '../formula/types.ts';
 import { AreaUsers } from './area-users.ts';
 import { Spills } from './spills.ts';
+import { Types } from './types-met.ts';
 import type { Place, SheetContent, Writing } from './types.ts';
 
 export const keyOf = ({ sheet, cell }: Place): string => `${sheet}!${cell}`;
@@ -43,6 +44,7 @@ export class CellIndex {
   readonly #chain = new Set<string>();
   /** A formula too far down the chain to be compiled within the one that asks. */
   #tooDeep: string | undefined;
+  readonly #types = new Types();
   readonly #functions: Functions;
   #sheets: readonly SheetContent[] = [];
   #idByName = new Map<string, string>();
@@ -170,7 +172,7 @@ export class CellIndex {
       return;
     }
     const isSound = !compiled.findings.some(({ level }) => level === 'error');
-    const type = isSound && !this.#circular.has(key) ? compiled.type : UNKNOWN;
+    const type = isSound && !this.#circular.has(key) ? this.#types.of(compiled.type) : UNKNOWN;
     this.#forget(key, entry);
     this.#remember(key, compiled);
     this.#entries.set(key, { ...entry, compiled, type });

@@ -1,8 +1,10 @@
 import type { FunctionDescription, FunctionWords } from '../../functions/define.ts';
-import type { Asked, Question, Reply } from './messages.ts';
+import { joined, type Asked, type Question, type Reply } from './messages.ts';
 import type { CellState, Changes, Place, SheetContent, SheetEngine, Writing } from './types.ts';
 
 interface Waiting {
+  /** What has come of the answer so far. */
+  readonly cells: CellState[];
   readonly resolve: (result: unknown) => void;
   readonly reject: (error: Error) => void;
 }
@@ -79,13 +81,17 @@ class WorkerEngine implements SheetEngine {
     const number = this.#next++;
     const question: Question = { number, method, given };
     this.#worker.postMessage(question);
-    return new Promise((resolve, reject) => this.#waiting.set(number, { resolve, reject }));
+    return new Promise((resolve, reject) => this.#waiting.set(number, { cells: [], resolve, reject }));
   }
 
-  #answered({ number, result, failure }: Reply): void {
+  #answered({ number, result, failure, cells }: Reply): void {
     const waiting = this.#waiting.get(number);
+    if (cells) {
+      for (const cell of cells) waiting?.cells.push(cell);
+      return;
+    }
     this.#waiting.delete(number);
-    if (failure === undefined) waiting?.resolve(result);
+    if (failure === undefined) waiting?.resolve(joined(waiting.cells, result));
     else waiting?.reject(new Error(failure));
   }
 

@@ -1,6 +1,6 @@
 /// <reference lib="webworker" />
 import { createEngine } from './direct.ts';
-import type { Question, Reply } from './messages.ts';
+import { inPieces, type Question, type Reply } from './messages.ts';
 
 /** The engine's own thread: a long recalculation never holds up the page. */
 const engine = createEngine();
@@ -12,7 +12,7 @@ addEventListener('message', ({ data }: MessageEvent<Question>) => {
 /** An answer that cannot cross to the page is a failure too, or who asked would wait for ever. */
 function post(reply: Reply): void {
   try {
-    postMessage(reply);
+    for (const piece of inPieces(reply)) postMessage(piece);
   } catch (error) {
     postMessage({ number: reply.number, failure: String(error) } satisfies Reply);
   }

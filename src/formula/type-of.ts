@@ -9,13 +9,15 @@ export type NumberType = Extract<CellType, { kind: 'number' }>;
 export const UNKNOWN: CellType = { kind: 'unknown' };
 export const TEXT: CellType = { kind: 'text' };
 export const TRUTH: CellType = { kind: 'truth' };
-export const RATIO: NumberType = { kind: 'number', dimension: {}, quantity: 'ratio' };
 
-export const numberOf = (quantity: QuantityName): NumberType => ({
-  kind: 'number',
-  dimension: quantities[quantity].dimension,
-  quantity,
-});
+/** One and the same for every number of a quantity: thousands of cells hold it, and it crosses to the page once. */
+export const numberOf = (quantity: QuantityName): NumberType => numbers[quantity];
+
+const numbers = Object.fromEntries(
+  Object.entries(quantities).map(([quantity, { dimension }]) => [quantity, { kind: 'number', dimension, quantity }]),
+) as Readonly<Record<QuantityName, NumberType>>;
+
+export const RATIO = numberOf('ratio');
 
 /** The type of what was typed, formulas apart. */
 export function typeOfContent(content: Exclude<Content, { kind: 'formula' }>): CellType {

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { createWorkerEngine, type WorkerThread } from '../../src/engine/client.ts';
 import { createEngine } from '../../src/engine/direct.ts';
-import type { Question, Reply } from '../../src/engine/messages.ts';
+import { inPieces, type Question, type Reply } from '../../src/engine/messages.ts';
 import type { SheetEngine } from '../../src/engine/types.ts';
 import { sheetWith, typed } from './sheet.ts';
 
@@ -27,6 +27,9 @@ class Thread extends EventTarget implements WorkerThread {
   }
 }
 
+const timing = { compile: 1, evaluate: 2 };
+const empty = { sheet: 's', value: { kind: 'empty' }, type: { kind: 'empty' }, findings: [] } as const;
+
 let threads: Thread[];
 let engine: SheetEngine;
 const thread = (index = 0): Thread => threads[index] ?? expect.fail('no such thread was started');
@@ -49,6 +52,18 @@ describe('the engine seen from the page', () => {
     thread().answer({ number: one?.number ?? -1, result: 'first' });
     expect(await Promise.all([first, second])).toEqual(['first', 'second']);
   });
+
+  test.each([0, 1, 10_000, 10_001, 25_000])(
+    'an answer of %d cells comes whole, in pieces of ten thousand',
+    async (many) => {
+      const asked = engine.load([]);
+      const cells = Array.from({ length: many }, (_, index) => ({ ...empty, cell: `A${String(index + 1)}` }));
+      const pieces = [...inPieces({ number: 0, result: { cells, timing } })];
+      expect(pieces).toHaveLength(Math.max(1, Math.ceil(many / 10_000)));
+      for (const piece of pieces) thread().answer(structuredClone(piece));
+      expect(await asked).toEqual({ cells, timing });
+    },
+  );
 
   test('an answer that nobody waits for is passed over', async () => {
     const asked = engine.evaluate('s', '=1');
