@@ -5,6 +5,7 @@ import { parseAddress } from '../formula/address.ts';
 import { switchColours } from './colours.ts';
 import { openFromFile, saveToFile } from './files.ts';
 import type { AppHost } from './app-host.ts';
+import { openPlotForm } from './plots/plot-acts.ts';
 
 type Action = (app: AppHost, id: string) => void | Promise<void>;
 
@@ -42,6 +43,7 @@ export const actions: Readonly<Record<string, Action>> = {
   shelf: (app) => app.open('shelf'),
   ask: (app) => app.open('ask'),
   shortlist: (app) => app.open('shortlist'),
+  'add-plot': (app) => openPlotForm(app),
   review: (app) => app.open('review'),
   compare: (app) => app.open('compare'),
   link: (app) => app.open('link'),

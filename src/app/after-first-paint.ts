@@ -14,6 +14,7 @@ export { runGridMenu } from './grid/menu-acts.ts';
 export { openPage } from './open-pages.ts';
 export { beginPage } from './pages/begin-page.ts';
 export { passesOf } from './passes.ts';
+export { sheetCommand } from './sheet-acts.ts';
 
 /** What a grid gets once it stands: rows as high as their words need, and labels that stay beside its numbers. */
 export function fitGrid(grid: SheetGrid): void {

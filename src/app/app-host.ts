@@ -21,7 +21,9 @@ export type Page =
   | 'ask'
   | 'review'
   | 'compare'
-  | 'link';
+  | 'link'
+  | 'plot'
+  | 'looks';
 
 /** What menus, keys and the grid act upon: the page, seen from its actions. */
 export interface AppHost {

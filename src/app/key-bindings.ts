@@ -21,7 +21,8 @@ export type ActionName =
   | 'compare'
   | 'shelf'
   | 'shortlist'
-  | 'ask';
+  | 'ask'
+  | 'add-plot';
 
 export const keyBindings: readonly KeyBinding[] = [
   { key: 'z', control: true, action: 'undo' },
@@ -43,6 +44,7 @@ export const keyBindings: readonly KeyBinding[] = [
     shift: true,
     action: 'ask',
   },
+  { key: 'F9', action: 'add-plot' },
   { key: 'F1', action: 'guide' },
   { key: '/', control: true, action: 'keys' },
 ];

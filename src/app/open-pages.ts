@@ -48,6 +48,12 @@ export function openPage(
     case 'link':
       void import('./pages/link-page.ts');
       return html`<link-page .document=${workbook.document} @close=${close}></link-page>`;
+    case 'plot':
+      void import('./pages/plot-page.ts');
+      return html`<plot-page .app=${app} .workbook=${workbook} .sheet=${sheet} @close=${close}></plot-page>`;
+    case 'looks':
+      void import('./pages/looks-page.ts');
+      return html`<looks-page .app=${app} .sheet=${sheet} @close=${close}></looks-page>`;
     case 'take-over':
     case 'three-way':
       void import('./pages/take-over-page.ts');

@@ -3,7 +3,6 @@ import type { Workbook } from '../document/workbook.ts';
 import { runAction } from './run-action.ts';
 import type { AppHost } from './app-host.ts';
 import type { Session } from './session.ts';
-import { sheetCommand } from './sheet-acts.ts';
 import './sheet-rail.ts';
 import { tally } from './tally.ts';
 import { isTwoWay } from './two-way.ts';
@@ -49,6 +48,7 @@ async function sheetAct(
     app.open(page);
     return;
   }
+  const { sheetCommand } = await import('./after-first-paint.ts');
   const outcome = await sheetCommand(act, workbook.document, app.dialog);
   if (!outcome || !(await app.acts.do(outcome.command)) || !outcome.show) return;
   app.show(outcome.show);

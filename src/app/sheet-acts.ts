@@ -37,6 +37,18 @@ export async function sheetCommand(
       });
       return name === undefined ? undefined : { command: renaming(name) };
     }
+    case 'summary': {
+      const summary = await dialog.ask({
+        title: `Line under “${sheet.name}”`,
+        text: 'One sentence that says what the sheet answers. It stands under its name and on its review page.',
+        label: 'The line',
+        value: sheet.summary,
+        confirm: 'Set',
+      });
+      return summary === undefined
+        ? undefined
+        : { command: { kind: 'summarise-sheet', sheet: sheet.id, summary: summary.trim() } };
+    }
     case 'delete': {
       const text = 'Cells elsewhere that refer to it lose what they refer to. Undo brings it back.';
       const agreed = await dialog.ask({ title: `Delete “${sheet.name}”?`, text, confirm: 'Delete', cancel: 'Keep it' });

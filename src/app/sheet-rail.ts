@@ -3,20 +3,9 @@ import { customElement, property } from 'lit/decorators.js';
 import { controlStyles } from '../components/control-styles.ts';
 import { icon } from '../components/icons.ts';
 import '../components/menu/pop-menu.ts';
-import type { MenuItem } from '../components/menu/pop-menu.ts';
-import type { Counts } from '../document/verdicts.ts';
 import { moment } from './clock.ts';
 import type { SaveState } from './session.ts';
-
-export interface RailSheet {
-  readonly id: string;
-  readonly name: string;
-  readonly counts: Counts;
-  /** It gathers a woofer and a tweeter, and no third driver. */
-  readonly twoWay: boolean;
-  /** It guides through itself. */
-  readonly lesson: boolean;
-}
+import { sheetMenu, type RailSheet } from './sheet-menu.ts';
 
 export interface RailEntry {
   readonly id: string;
@@ -24,25 +13,6 @@ export interface RailEntry {
   /** When it was saved last. */
   readonly saved: number;
 }
-
-const sheetMenu = (
-  first: boolean,
-  last: boolean,
-  only: boolean,
-  { twoWay, lesson }: RailSheet,
-): readonly MenuItem[] => [
-  ...(lesson ? [{ name: 'lesson', label: 'Go on with the lesson' }] : []),
-  { name: 'duplicate', label: 'Duplicate' },
-  { name: 'rename', label: 'Rename…' },
-  { name: 'summary', label: 'Line under its name…' },
-  { name: 'compare', label: 'Compare…' },
-  { name: 'review', label: 'Review page…' },
-  { name: 'take-over', label: 'Take this over into…', separated: true },
-  ...(twoWay ? [{ name: 'three-way', label: 'Make a three-way of this' }] : []),
-  { name: 'up', label: 'Move up', disabled: first, separated: true },
-  { name: 'down', label: 'Move down', disabled: last },
-  { name: 'delete', label: 'Delete…', disabled: only, separated: true },
-];
 
 /** The rail: sheets of the document with their tallies, starter sheets, documents kept on this device, and how saving stands.
  *  @fires sheet - `detail.id` was chosen.

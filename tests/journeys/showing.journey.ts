@@ -71,8 +71,8 @@ test('where a number comes from is noted, and stands in the review', async () =>
 
 test('a plot, a selection and the sheet are saved as files', async () => {
   const choose = async (words: string): Promise<void> => {
-    await (await person.seen('>>> button[aria-label="Save Impedance"]'))?.click();
-    await (await person.seen(`>>> [role=menu][aria-label="Save Impedance"] ::-p-text(${words})`))?.click();
+    await (await person.seen('>>> button[aria-label="More for Impedance"]'))?.click();
+    await (await person.seen(`>>> [role=menu][aria-label="More for Impedance"] ::-p-text(${words})`))?.click();
   };
   await choose('SVG');
   const svg = (await saved('Impedance.svg')).toString('utf8');

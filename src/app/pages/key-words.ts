@@ -15,6 +15,7 @@ export const actionWords: Readonly<Record<ActionName, string>> = {
   'open-cell': 'Open the cell in full',
   shelf: 'Driver shelf: put another driver where the selection is',
   shortlist: 'Shortlist: which drivers go together under your limits',
+  'add-plot': 'Add a plot of what is selected',
   guide: 'Function guide',
   keys: 'This list of keys',
   ask: 'Ask the sheet: which value gives this, the best, the cheapest change, how sure, what drives it',

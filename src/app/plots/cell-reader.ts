@@ -54,18 +54,25 @@ export class CellReader {
         across: across === undefined ? [] : this.#numbers(table, across),
         names: wordsOf(table, names),
       };
+    const rows = this.rows(cell);
     return {
-      values: this.rows(cell)
-        .flat()
-        .map((each) => this.value(each)),
+      values: rows.flat().map((each) => this.value(each)),
       across:
         across === undefined
           ? []
           : this.rows(across)
               .flat()
               .map((each) => this.value(each)),
-      names: names === undefined ? [] : this.rows(names).map((row) => this.words(row)),
+      names: names === undefined ? [] : this.#names(names, rows.length === 1 && rows.flat().length > 1),
     };
+  }
+
+  /** A name for each row of cells; where the values stand in one row, for each cell of it. */
+  #names(reference: string, isAlong: boolean): string[] {
+    const rows = this.rows(reference);
+    return isAlong && rows.length === 1
+      ? rows.flat().map((each) => this.words([each]))
+      : rows.map((row) => this.words(row));
   }
 
   /** The addresses of a range, row by row. */

@@ -1,4 +1,4 @@
-import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
+import { LitElement, css, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import '../../components/consequences/consequence-list.ts';
@@ -8,7 +8,7 @@ import '../../components/drawing/cell-plot.ts';
 import type { Plot, Sheet } from '../../document/types.ts';
 import type { Workbook } from '../../document/workbook.ts';
 import { cellCard } from '../cell-card.ts';
-import { plotMenu } from './plot-menu.ts';
+import { askOfPlot, plotMenu } from './plot-menu.ts';
 import { plotPicture } from './plot-picture.ts';
 import { clock } from '../clock.ts';
 
@@ -43,7 +43,7 @@ export class PlotDock extends LitElement {
       overflow-y: auto;
     }
     .plots > section {
-      padding: 12px;
+      padding: 8px 12px;
       border-bottom: 1px solid var(--line2);
       contain: layout style;
     }
@@ -51,11 +51,55 @@ export class PlotDock extends LitElement {
       flex: none;
       padding: 4px 12px;
     }
+    .blank {
+      display: flex;
+      flex-wrap: wrap;
+      align-items: center;
+      justify-content: space-between;
+    }
+    .blank h2 {
+      margin: 0;
+      font-size: 14px;
+      font-weight: 600;
+    }
+    .blank p {
+      flex-basis: 100%;
+    }
+    .add {
+      display: flex;
+      gap: 10px;
+      align-items: center;
+      padding: 0 12px;
+    }
+    .none + .add {
+      padding: 0;
+    }
+    .add button {
+      font: inherit;
+      min-height: 32px;
+      padding: 0 12px;
+      color: var(--ink);
+      background: var(--paper);
+      border: 1px solid var(--line2);
+      border-radius: 5px;
+      cursor: pointer;
+    }
+    .add button:focus-visible {
+      outline: 2px solid var(--accent);
+      outline-offset: 2px;
+    }
+    kbd {
+      font: 12.5px/18px var(--sans);
+    }
     .lower {
       flex: 1 1 38%;
       min-height: 0;
       overflow-y: auto;
       padding: 8px 12px 12px;
+    }
+    /* Until something has changed, the plots have the room. */
+    .lower:has(.idle) {
+      flex: none;
     }
     nav {
       display: flex;
@@ -95,6 +139,10 @@ export class PlotDock extends LitElement {
       nav {
         order: -1;
       }
+      .add {
+        align-self: start;
+      }
+      .add button,
       nav button {
         min-height: 44px;
         padding: 0 12px;
@@ -151,8 +199,13 @@ export class PlotDock extends LitElement {
         ${
           sheet.plots.length > 0
             ? nothing
-            : html`<p class="none">This sheet has no plots. A curve in a cell is drawn under <b>Cell</b>.</p>`
+            : html`<p class="none">
+                This sheet has no plots yet. Select cells with a curve, a shared window or numbers, and add one.
+              </p>`
         }
+        <p class="add">
+          <button @click=${() => askOfPlot(this, { name: 'add', plot: '' })}>Add a plot…</button><kbd>F9</kbd>
+        </p>
       </div>
       <nav aria-label="Beside the sheet">
         ${tabs.map(({ tab, words }) => {
@@ -171,6 +224,7 @@ export class PlotDock extends LitElement {
           this.tab === 'cell'
             ? cellCard(workbook, sheet.id, this.cell, { full: false, go: (place) => this.#go(place) })
             : html`<consequence-list
+                class=${list.length === 0 ? 'idle' : ''}
                 .consequences=${list}
                 since=${since}
                 .sheet=${sheet.id}
@@ -182,6 +236,18 @@ export class PlotDock extends LitElement {
     `;
   }
 
+  /** A plot that has come is shown. */
+  protected override updated(changed: PropertyValues<this>): void {
+    const before = changed.get('sheet');
+    if (before?.id !== this.sheet.id) return;
+    const at = this.sheet.plots.findIndex(({ id }) => before.plots.every((plot) => plot.id !== id));
+    if (at < 0) return;
+    if (this.isNarrow) this.tab = 'plots';
+    const section = this.renderRoot.querySelectorAll('section')[at];
+    // As soon as it is as high as what it draws.
+    requestAnimationFrame(() => requestAnimationFrame(() => section?.scrollIntoView({ block: 'nearest' })));
+  }
+
   #go(place: object): void {
     this.dispatchEvent(new CustomEvent('go', { detail: place }));
   }
@@ -190,10 +256,15 @@ export class PlotDock extends LitElement {
     this.isNarrow = NARROW.matches;
   };
 
-  #plot(plot: Plot): TemplateResult | typeof nothing {
+  #plot(plot: Plot): TemplateResult {
     const picture = plotPicture(this.workbook, this.sheet, plot);
-    if (!picture) return nothing;
     const menu = plotMenu(this.workbook, this.sheet, plot);
+    if (!picture)
+      return html`<div class="blank">
+        <h2>${plot.title}</h2>
+        ${menu}
+        <p>Nothing to draw yet.</p>
+      </div>`;
     switch (picture.kind) {
       case 'window':
         return html`<window-plot .data=${picture.data}>${menu}</window-plot>`;

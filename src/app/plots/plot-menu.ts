@@ -1,34 +1,48 @@
 import { html, type TemplateResult } from 'lit';
 import { icon } from '../../components/icons.ts';
 import '../../components/menu/pop-menu.ts';
-import type { MenuItem } from '../../components/menu/pop-menu.ts';
+import type { MenuItem, PopMenu } from '../../components/menu/pop-menu.ts';
 import type { CellPlot } from '../../components/drawing/cell-plot.ts';
 import type { CurvePlot } from '../../components/plot/curve-plot.ts';
 import type { WindowPlot } from '../../components/plot/window-plot.ts';
 import type { Plot, Sheet } from '../../document/types.ts';
 import type { Workbook } from '../../document/workbook.ts';
+import type { PlotAct } from './plot-acts.ts';
 
-const items: readonly MenuItem[] = [
-  { name: 'svg', label: 'Save as a drawing (SVG)' },
+const itemsOf = (first: boolean, last: boolean): readonly MenuItem[] => [
+  { name: 'change', label: 'Change this plot…' },
+  { name: 'up', label: 'Move up', disabled: first },
+  { name: 'down', label: 'Move down', disabled: last },
+  { name: 'delete', label: 'Delete' },
+  { name: 'svg', label: 'Save as a drawing (SVG)', separated: true },
   { name: 'png', label: 'Save as a picture (PNG)' },
   { name: 'csv', label: 'Save its numbers as a table (CSV)' },
 ];
 
-/** What can be taken away from a plot; stands in its heading. */
+/** What can be done with a plot; stands in its heading. */
 export const plotMenu = (workbook: Workbook, sheet: Sheet, plot: Plot): TemplateResult =>
   html`<pop-menu
     slot="verdict"
     bare
-    label=${`Save ${plot.title}`}
-    .items=${items}
+    label=${`More for ${plot.title}`}
+    .items=${itemsOf(sheet.plots[0] === plot, sheet.plots.at(-1) === plot)}
     @choose=${(event: CustomEvent<{ name: string }>) => {
-      const drawn = (event.currentTarget as HTMLElement).closest<CurvePlot | WindowPlot | CellPlot>(
-        'curve-plot, window-plot, cell-plot',
-      );
-      void save(event.detail.name, drawn?.svgText() ?? '', { workbook, sheet, plot });
+      const { name } = event.detail;
+      const menu = event.currentTarget as PopMenu;
+      if (!['svg', 'png', 'csv'].includes(name)) {
+        askOfPlot(menu, { name, plot: plot.id, menu });
+        return;
+      }
+      const drawn = menu.closest<CurvePlot | WindowPlot | CellPlot>('curve-plot, window-plot, cell-plot');
+      void save(name, drawn?.svgText() ?? '', { workbook, sheet, plot });
     }}
     >${icon('more')}</pop-menu
   >`;
+
+/** Lets the page hear what is asked of a plot. */
+export function askOfPlot(where: EventTarget, detail: PlotAct): void {
+  where.dispatchEvent(new CustomEvent('plot-act', { detail, bubbles: true, composed: true }));
+}
 
 async function save(
   name: string,

@@ -41,9 +41,12 @@ function writtenCells(sheet: Sheet, texts: ReadonlyMap<string, string>): CellCha
   );
 }
 
-function describedCells(sheet: Sheet, cells: string, attributes: CellAttributes): CellChanges {
+function describedCells(sheet: Sheet, cells: string, attributes: CellAttributes): CellChanges | Refusal {
+  const area = rectangleOf(cells);
+  const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
+  if (size > MOST_CELLS) return tooMany(size);
   const changes = new Map<string, Cell>();
-  for (const address of addressesIn(rectangleOf(cells))) {
+  for (const address of addressesIn(area)) {
     const described: Record<string, unknown> = { text: '', ...sheet.cells.get(address), ...attributes };
     for (const [name, value] of Object.entries(described)) if (value === undefined) delete described[name];
     changes.set(address, described as unknown as Cell);
