@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { ShownCell } from '../document/shown.ts';
+import { unbroken } from '../units/show.ts';
 import '../components/verdict-chip/verdict-chip.ts';
 import '../components/spark-line/spark-line.ts';
 import { icon } from '../components/icons.ts';
@@ -21,6 +22,11 @@ export class CellHead extends LitElement {
       color: var(--ink);
     }
     /* As high as the rule, so that the sheet stands still while one goes from cell to cell. */
+    @media (max-width: 660px) {
+      :host {
+        padding: 6px 16px 4px;
+      }
+    }
     @media (min-width: 661px) and (min-height: 621px) {
       :host {
         height: 123px;
@@ -119,7 +125,7 @@ export class CellHead extends LitElement {
       case 'verdict':
         return html`<div class="words">
           <verdict-chip status=${shown.status} word=${shown.word}></verdict-chip>
-          <p>${shown.reason} ${shown.note}</p>
+          <p>${unbroken(`${shown.reason} ${shown.note}`)}</p>
         </div>`;
       case 'problem':
         return html`<div class="words problem">

@@ -133,8 +133,9 @@ function group(text: string): string {
   return `${text.startsWith('-') && !isZero ? '\u2212' : ''}${grouped}${decimals === undefined ? '' : `.${decimals}`}`;
 }
 
-/** Words within whose numbers no line may end. */
-export const unbroken = (words: string): string => words.replaceAll(THIN_SPACE, '\u202F');
+/** Words within whose numbers, and before whose units, no line may end. */
+export const unbroken = (words: string): string =>
+  words.replaceAll(THIN_SPACE, '\u202F').replaceAll(/(\d) (?=\S{1,4}(?:\s|$))/g, '$1\u00a0');
 
 /** A sentence with its numbers in the reader's units. */
 export function speak(sentence: Sentence, system: 'metric' | 'imperial'): string {

@@ -80,7 +80,7 @@ test('what no datasheet says is told, and typed or pasted into its cell as ever'
 test('the answer names what decides, and the page to post has each number with where it comes from', async () => {
   await person.expectText('E2', /^Good All \d+ checks are good/u);
   // Twice the resonance of the tweeter.
-  await person.expectText('E41', /^Comfortable.*resonance at 1.?240 Hz/u);
+  await person.expectText('E41', /^Comfortable.*resonance at 1.?240\sHz/u);
   await person.press('Control+p');
   await (await person.seen('>>> copy-button >>> ::-p-text(Copy as text)'))?.click();
   await expect.poll(copied).toContain('W-150 K');

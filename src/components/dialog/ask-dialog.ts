@@ -56,6 +56,10 @@ export class AskDialog extends LitElement {
         border-radius: 5px;
         padding: 6px 10px;
       }
+      /* In the place of the border, not a second one round it. */
+      input:focus-visible {
+        outline-offset: -1px;
+      }
       .refusal {
         color: var(--fail);
         margin: 6px 0 0;

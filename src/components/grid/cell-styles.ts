@@ -37,6 +37,8 @@ export const cellStyles = css`
   }
   /* No line of the sheet goes through them. */
   .note .words {
+    align-self: stretch;
+    line-height: 27px;
     background: var(--paper);
   }
   .cell.heading .tally {

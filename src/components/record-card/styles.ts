@@ -13,8 +13,9 @@ export const cardStyles = css`
   }
   .head {
     display: flex;
+    flex-wrap: wrap;
     align-items: baseline;
-    gap: 10px;
+    gap: 4px 10px;
     padding-bottom: 6px;
   }
   .head b {
@@ -22,7 +23,7 @@ export const cardStyles = css`
     font-weight: 600;
   }
   h2 {
-    flex: 1;
+    flex: 1 1 160px;
     margin: 0;
     font-size: 15px;
     line-height: 20px;

@@ -84,9 +84,10 @@ function windows(
     const { x = 0, row = 0, leader = [0, 0] } = labels[index] ?? {};
     const top = LINE - 20;
     const y = 30 - row * 18;
+    const end = leader[0] === leader[1] ? y + 4 : y - 4;
     return svg`
       <rect class="pass" x=${from} y=${top} width=${Math.max(2, to - from)} height="20" />
-      <path class="pass-edge" d="M${from} ${top}V${LINE}M${to} ${top}V${LINE}M${leader[0]} ${top}V${y - 4}H${leader[1]}" />
+      <path class="pass-edge" d="M${from} ${top}V${LINE}M${to} ${top}V${LINE}M${leader[0]} ${top}V${end}H${leader[1]}" />
       <text class="pass-name halo" x=${x} y=${y}>${label}</text>
     `;
   });
