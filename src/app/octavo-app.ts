@@ -17,9 +17,9 @@ import type * as Rest from './after-first-paint.ts';
 import type { AppHost, Page } from './app-host.ts';
 import { GridActs } from './grid/acts.ts';
 import { gridView } from './grid/grid-view.ts';
+import { hear } from './heard.ts';
 import { Pace } from './pace.ts';
 import { railView } from './rail-view.ts';
-import { actionOf } from './key-bindings.ts';
 import { stepped } from '../components/grid/keys.ts';
 import type { CellAt, Selection } from '../components/grid/model.ts';
 import { START, startOf } from './grid/selection.ts';
@@ -54,15 +54,16 @@ export class OctavoApp extends LitElement implements AppHost {
   #model: SheetModel | undefined;
   #timing = '';
   readonly #pace = new Pace();
+  #deafen: (() => void) | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
-    addEventListener('keydown', this.#key);
+    this.#deafen = hear(this);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    removeEventListener('keydown', this.#key);
+    this.#deafen?.();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -254,14 +255,6 @@ export class OctavoApp extends LitElement implements AppHost {
     this.rest = await import('./after-first-paint.ts');
     this.tourOffered = this.rest.beginPage(this);
   }
-
-  readonly #key = (event: KeyboardEvent): void => {
-    if (event.key === 'Escape') this.drawer = false;
-    const action = event.defaultPrevented ? undefined : actionOf(event);
-    if (!action) return;
-    event.preventDefault();
-    void runAction(action, this);
-  };
 
   readonly #opened = (): void => {
     this.workbook?.addEventListener('change', this.#edited);

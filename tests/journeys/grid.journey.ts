@@ -90,6 +90,25 @@ test('a table of another program is pasted cell by cell', async () => {
   await expectTyped('H11', 'a "b"');
 });
 
+test('cells are copied and pasted where the browser tells the body of the page alone', async () => {
+  const tell = (name: 'copy' | 'paste'): Promise<string> =>
+    session.page.evaluate((kind) => {
+      const held = globalThis as { clip?: DataTransfer };
+      held.clip ??= new DataTransfer();
+      document.body.dispatchEvent(
+        new ClipboardEvent(kind, { clipboardData: held.clip, bubbles: true, cancelable: true }),
+      );
+      return held.clip.getData('text/plain');
+    }, name);
+  await person.type('G30', '12 L');
+  await at('G30');
+  expect(await tell('copy')).toBe('12 L');
+  await at('G31');
+  await tell('paste');
+  await person.expectText('G31', /^12 L$/);
+  await press('Control+z', 'Control+z');
+});
+
 test('fill down and right carry a formula on, row by row and column by column', async () => {
   await person.type('G14', '1', '2', '3');
   await person.type('H14', '=G14*2');

@@ -26,9 +26,6 @@ export const gridView = (
       void app.acts.commit(event.detail.row, event.detail.column, event.detail.text)}
     @formula-start=${(event: CustomEvent<{ text?: string }>) => app.edit(event.detail.text)}
     @clear=${() => void app.acts.clear()}
-    @copy=${(event: ClipboardEvent) => app.acts.copy(event, false)}
-    @cut=${(event: ClipboardEvent) => app.acts.copy(event, true)}
-    @paste=${(event: ClipboardEvent) => app.acts.paste(event)}
     @fill=${(event: CustomEvent<{ direction: 'down' | 'right' }>) => void app.acts.fill(event.detail.direction)}
     @column-resize=${(event: CustomEvent<{ column: number; width: number }>) =>
       void app.acts.resize(event.detail.column, event.detail.width)}
