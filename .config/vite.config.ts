@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { chunkGroups } from './chunk-groups.ts';
 import { leanBessel } from './lean-bessel.ts';
 import { leanEngine } from './lean-engine.ts';
+import { leanParser } from './lean-parser.ts';
 import { leanStyles } from './lean-styles.ts';
 import { leanTemplates } from './lean-templates.ts';
 import { leanWords } from './lean-words.ts';
@@ -70,6 +71,7 @@ export default defineConfig(({ command }) => {
       policy,
       leanBessel(),
       leanEngine(),
+      leanParser(),
       leanStyles(),
       leanTemplates(),
       leanWords(),

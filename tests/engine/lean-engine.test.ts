@@ -1,8 +1,4 @@
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { build, type Plugin } from 'vite';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { leanEngine } from '../../.config/lean-engine.ts';
 import { catalogue } from '../../functions/index.ts';
 import { isRefusal } from '../../src/document/command.ts';
@@ -14,45 +10,13 @@ import type { CellState, SheetContent, SheetEngine } from '../../src/engine/type
 import { decodeDocument } from '../../src/exchange/decode.ts';
 import { engineFunctions } from '../../src/formula/engine-functions.ts';
 import { templates } from '../../templates/index.ts';
+import { built } from '../build/built.ts';
 
-const root = resolve(import.meta.dirname, '../..');
-
-interface Built {
-  readonly createEngine: typeof createEngine;
-  readonly bareEngine: typeof bareEngine;
-}
 /** The engine as the page and the command line have it: without whatever no call of ours can reach. */
-let lean: Built;
-let folder = '';
-
-const entryFile = join(root, 'entry.ts');
-const entry: Plugin = {
-  name: 'entry',
-  resolveId: (id) => (id === entryFile ? id : undefined),
-  load: (id) =>
-    id === entryFile
-      ? `export * from '${root}/src/engine/direct.ts'; export * from '${root}/src/engine/bare-engine.ts';`
-      : undefined,
-};
-
-beforeAll(async () => {
-  const result = await build({
-    root,
-    configFile: false,
-    publicDir: false,
-    logLevel: 'error',
-    plugins: [entry, leanEngine()],
-    build: { ssr: entryFile, write: false, rolldownOptions: { output: { codeSplitting: false } } },
-    ssr: { noExternal: true },
-  });
-  const [chunk] = 'output' in result ? result.output : [];
-  const cache = join(root, 'node_modules/.cache');
-  await mkdir(cache, { recursive: true });
-  folder = await mkdtemp(join(cache, 'lean-engine-'));
-  await writeFile(join(folder, 'engine.mjs'), chunk?.code ?? '');
-  lean = (await import(pathToFileURL(join(folder, 'engine.mjs')).href)) as Built;
-}, 120_000);
-afterAll(() => rm(folder, { recursive: true, force: true }));
+const lean = await built<{ readonly createEngine: typeof createEngine; readonly bareEngine: typeof bareEngine }>(
+  ['src/engine/direct.ts', 'src/engine/bare-engine.ts'],
+  leanEngine(),
+);
 
 /** What both engines tell, step by step. */
 async function bothTell(steps: (engine: SheetEngine) => AsyncIterable<readonly CellState[]>): Promise<void> {
