@@ -83,6 +83,8 @@ export default defineConfig(({ command }) => {
     ],
     build: {
       target: 'es2022',
+      // What browsers of that year cannot fetch ahead, they fetch when it is asked for.
+      modulePreload: { polyfill: false },
       manifest: true,
       // Fonts and icons stay files: the policy above lets no font come from a data address.
       assetsInlineLimit: 0,

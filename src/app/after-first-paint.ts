@@ -1,4 +1,5 @@
 /** Everything that the page needs only once it stands: fetched in one go after the first paint. */
+import '../components/dialog/ask-dialog.ts';
 import '../components/formula-editor/formula-editor.ts';
 import '../components/ruler/value-ruler.ts';
 import { fitRows } from '../components/grid/fit-rows.ts';

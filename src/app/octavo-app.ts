@@ -1,6 +1,5 @@
 import { LitElement, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
-import '../components/dialog/ask-dialog.ts';
 import type { AskDialog } from '../components/dialog/ask-dialog.ts';
 import type { SheetGrid } from '../components/grid/sheet-grid.ts';
 import type { Sheet } from '../document/types.ts';
