@@ -118,7 +118,7 @@ type ResultValue<R extends Result> = R extends { quantity: unknown; column: true
 
 /** What compute is told beside its arguments. */
 export interface Context {
-  /** The quantity of the `any` arguments, as the formula's units show; `ratio` for plain numbers. */
+  /** The quantity of the `any` arguments, or of the level basis in a table of labels, as the formula's units show; `ratio` for plain numbers. */
   readonly quantity: QuantityName;
 }
 
@@ -180,6 +180,12 @@ export interface FunctionDescription {
   /** Absent before it is known. */
   readonly words?: FunctionWords;
 }
+
+/** Whether compute must be told a quantity that it cannot see from its arguments. */
+export const wantsQuantity = (parameters: Parameters): boolean =>
+  Object.values(parameters).some(
+    (parameter) => ('quantity' in parameter && parameter.quantity === 'any') || 'labels' in parameter,
+  );
 
 /** A definition with its parameter types forgotten, as the catalogue holds it. */
 export interface AnyFunction extends Omit<SheetFunction, 'compute'> {

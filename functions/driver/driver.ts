@@ -63,10 +63,10 @@ export const driverFromTable = define({
   },
   remarks:
     'Labels are read by symbol or plain name, in any case. The level is kept at 2.83 V; a level for 1 W needs the nominal ohms. Mass and compliance include the air load. What the sheet gives is never overwritten: a contradiction becomes a doubt.',
-  compute({ labels, values, name }) {
+  compute({ labels, values, name }, { quantity }) {
     const rows = rowsOf(labels, values);
     if (rows instanceof Problem) return rows;
-    const read = readRows(rows);
+    const read = readRows(rows, quantity);
     if (read instanceof Problem) return read;
     const level = levelAtVolts(read);
     if (level instanceof Problem) return level;

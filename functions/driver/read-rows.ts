@@ -1,4 +1,5 @@
 import type { CellDatum, Table } from '../define.ts';
+import { quantities, type QuantityName } from '../quantities.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say, type Sentence } from '../values/say.ts';
 import { labelOf } from './labels.ts';
@@ -39,12 +40,15 @@ export function rowsOf(labels: Table, values: Table | undefined): readonly Row[]
 
 const empty = (value: CellDatum): boolean => value === null || (typeof value === 'string' && value.trim() === '');
 
-/** A cell as words; a record is none. */
-const textOf = (value: CellDatum): string | undefined =>
-  value === null || typeof value === 'object' ? undefined : String(value);
+/** A cell as words, a quantity with its unit; a record is none. */
+function textOf(value: CellDatum, quantity: QuantityName = 'ratio'): string | undefined {
+  if (value === null || typeof value === 'object') return undefined;
+  return `${String(value)} ${typeof value === 'number' ? quantities[quantity].si : ''}`.trim();
+}
 
-/** Sorts rows of a datasheet into what they name. */
-export function readRows(rows: readonly Row[]): DriverRows | Problem {
+/** Sorts rows of a datasheet into what they name.
+ *  @param basisIn - What the cell of the level basis holds: `1 V` and `1 W` are the same number. */
+export function readRows(rows: readonly Row[], basisIn: QuantityName): DriverRows | Problem {
   let name: string | undefined;
   let basis: string | undefined;
   const numbers: GivenNumbers = {};
@@ -58,7 +62,7 @@ export function readRows(rows: readonly Row[]): DriverRows | Problem {
     } else if (meant === 'name') {
       name ??= textOf(value);
     } else if (meant === 'basis') {
-      basis ??= textOf(value);
+      basis ??= textOf(value, basisIn);
     } else if (typeof value !== 'number' || !Number.isFinite(value)) {
       const shown = typeof value === 'string' ? `“${value}”` : 'something else';
       return new Problem(

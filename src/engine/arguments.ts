@@ -1,4 +1,12 @@
-import type { AnyFunction, CellDatum, NumberParameter, Parameter, Table } from '../../functions/define.ts';
+import type {
+  AnyFunction,
+  CellDatum,
+  NumberParameter,
+  Parameter,
+  Table,
+  TableParameter,
+} from '../../functions/define.ts';
+import { labelOf } from '../../functions/driver/labels.ts';
 import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import type { CellRecord } from '../../functions/values/record.ts';
 import { defaultUnit } from '../units/defaults.ts';
@@ -26,6 +34,8 @@ export interface Named {
   /** The address of the cell, where the argument is one cell. */
   readonly cell: string | undefined;
   readonly quantity: QuantityName;
+  /** The arguments before it, as read. */
+  readonly before?: Readonly<Record<string, unknown>>;
 }
 
 const isTable = (value: Evaluated): value is Table => Array.isArray(value);
@@ -34,7 +44,7 @@ const isTable = (value: Evaluated): value is Table => Array.isArray(value);
 export function readArgument(value: Evaluated | undefined, named: Named): unknown {
   const { parameter } = named;
   if (value === undefined || value === null) return absent(named, value === null);
-  if ('table' in parameter) return isTable(value) ? value : [[value]];
+  if ('table' in parameter) return readTable(isTable(value) ? value : [[value]], parameter, named);
   if (isTable(value)) {
     const single = value.length === 1 && value[0]?.length === 1 ? value[0][0] : undefined;
     if (single === undefined)
@@ -95,6 +105,27 @@ function readNumber(value: CellDatum, named: Named, parameter: NumberParameter):
     );
   }
   return withinLimits(valueAs(read, named.quantity), named, parameter);
+}
+
+/** The rows of a range. A text that is a quantity as it belongs there is read as one: it may come from a formula or from elsewhere. */
+function readTable(rows: Table, { of, columns, labels }: TableParameter, { name, before }: Named): Table {
+  if (!rows.some((row) => row.some((cell) => typeof cell === 'string'))) return rows;
+  const names = labels === undefined || labels === name ? undefined : (before?.[labels] as Table | undefined)?.flat();
+  const wanted = (row: number, column: number): QuantityName | null | undefined => {
+    if (labels === undefined) return of ?? columns?.[column];
+    const width = rows[row]?.length ?? 0;
+    const label = names ? names[row * width + column] : column === 1 ? rows[row]?.[0] : undefined;
+    const meant = typeof label === 'string' ? labelOf(label) : undefined;
+    return typeof meant === 'object' ? meant.quantity : undefined;
+  };
+  return rows.map((cells, row) => cells.map((cell, column) => quantityIn(cell, wanted(row, column))));
+}
+
+function quantityIn(cell: CellDatum, wanted: QuantityName | null | undefined): CellDatum {
+  const read = typeof cell === 'string' && wanted ? parseQuantity(cell) : undefined;
+  if (!read || !wanted) return cell;
+  const isFit = read.unit === '' || sameDimension(quantities[read.quantity].dimension, quantities[wanted].dimension);
+  return isFit ? valueAs(read, wanted) : cell;
 }
 
 function withinLimits(value: number, named: Named, parameter: NumberParameter): number | Refused {

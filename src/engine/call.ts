@@ -1,4 +1,4 @@
-import type { AnyFunction, CellDatum, Parameter } from '../../functions/define.ts';
+import { wantsQuantity, type AnyFunction, type CellDatum, type Parameter } from '../../functions/define.ts';
 import type { QuantityName } from '../../functions/quantities.ts';
 import { fieldOf } from '../../functions/values/fields.ts';
 import { Problem } from '../../functions/values/problem.ts';
@@ -32,8 +32,8 @@ interface Slot {
 /** A function of the catalogue with what its calls need, found out once. */
 export interface Callable {
   readonly definition: AnyFunction;
-  /** Whether it takes numbers of any quantity, and so is told which by a hidden last argument. */
-  readonly isGeneric: boolean;
+  /** Whether it is told by a hidden last argument of which quantity its numbers are. */
+  readonly isTold: boolean;
   readonly slots: readonly Slot[];
 }
 
@@ -45,7 +45,7 @@ export function callable(definition: AnyFunction): Callable {
   }));
   return {
     definition,
-    isGeneric: slots.some(({ parameter }) => 'quantity' in parameter && parameter.quantity === 'any'),
+    isTold: wantsQuantity(definition.parameters),
     slots,
   };
 }
@@ -80,7 +80,7 @@ export function call(
       continue;
     }
     const quantity = 'quantity' in parameter && parameter.quantity !== 'any' ? parameter.quantity : any;
-    const named: Named = { definition, name, parameter, cell: site.cellOf(index), quantity };
+    const named: Named = { definition, name, parameter, cell: site.cellOf(index), quantity, before: values };
     const read = parameter.many
       ? readMany(
           given.slice(index).flatMap((each) => present(each, store)),

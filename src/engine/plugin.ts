@@ -74,7 +74,7 @@ export function pluginFor(definitions: readonly AnyFunction[]): typeof FunctionP
       }
       this.#node = node;
       this.#state = state;
-      return toEngine(call(called, given, called.isGeneric ? (given.pop() as QuantityName) : 'ratio', store, this));
+      return toEngine(call(called, given, called.isTold ? (given.pop() as QuantityName) : 'ratio', store, this));
     }
 
     cellOf(index: number): string | undefined {

@@ -2,7 +2,7 @@ import type { FunctionDescription, TableParameter } from '../../functions/define
 import { labelOf } from '../../functions/driver/labels.ts';
 import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
-import { isPlain, sameDimension } from '../units/dimension.ts';
+import { isPlain, quantityOf, sameDimension } from '../units/dimension.ts';
 import { cellRows, type Cell } from './cell-rows.ts';
 import type { Compilation, Part } from './part.ts';
 import { nounOf } from './type-of.ts';
@@ -50,14 +50,41 @@ function expected(
         return wanted ? [[cell, wanted]] : [];
       }),
     );
+  return labelled(parameter, tables, compilation, labels).flatMap(([cell, row]): Expected[] => {
+    const meant = labelOf(row);
+    return typeof meant === 'object' ? [[cell, meant.quantity, row.trim()]] : [];
+  });
+}
+
+/** What the cell of the level basis in a table of labels holds: as numbers, 1 V and 1 W are the same. */
+export function quantityOfBasis(
+  { parameters }: FunctionDescription,
+  tables: ReadonlyMap<string, Part>,
+  compilation: Compilation,
+): QuantityName | undefined {
+  for (const parameter of tables.keys()) {
+    const { labels } = parameters[parameter] as TableParameter;
+    const basis = labelled(parameter, tables, compilation, labels).find(([, row]) => labelOf(row) === 'basis');
+    const type = basis && compilation.scope.typeOf(basis[0].sheet, basis[0].cell);
+    if (type?.kind === 'number') return type.quantity ?? quantityOf(type.dimension);
+  }
+  return undefined;
+}
+
+/** The cells of a table with what the labels say beside them. */
+function labelled(
+  parameter: string,
+  tables: ReadonlyMap<string, Part>,
+  compilation: Compilation,
+  labels: string | undefined,
+): readonly (readonly [cell: Cell, label: string])[] {
   if (labels === undefined) return [];
+  const rows = cellRows(tables.get(parameter), compilation);
   const isBeside = labels === parameter;
   const names = cellRows(tables.get(labels), compilation).flatMap((row) => (isBeside ? row.slice(0, 1) : row));
   const values = isBeside ? rows.flatMap((row) => row.slice(1, 2)) : rows.flat();
-  return values.flatMap((cell, index): Expected[] => {
+  return values.flatMap((cell, index) => {
     const label = names[index];
-    const row = label && compilation.scope.textOf(label.sheet, label.cell);
-    const meant = row === undefined ? undefined : labelOf(row);
-    return row !== undefined && typeof meant === 'object' ? [[cell, meant.quantity, row.trim()]] : [];
+    return label ? [[cell, compilation.scope.textOf(label.sheet, label.cell)] as const] : [];
   });
 }

@@ -1,18 +1,24 @@
 import type { FormulaNode } from './tree.ts';
-import type { FunctionDescription, NumberParameter, Parameter, RecordResult } from '../../functions/define.ts';
+import {
+  wantsQuantity,
+  type FunctionDescription,
+  type NumberParameter,
+  type Parameter,
+  type RecordResult,
+} from '../../functions/define.ts';
 import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { isPlain, quantityOf, sameDimension } from '../units/dimension.ts';
 import { parseQuantity, valueAs } from '../units/parse.ts';
-import { checkTables } from './check-tables.ts';
+import { checkTables, quantityOfBasis } from './check-tables.ts';
 import { type Compilation, type Part, type Slot } from './part.ts';
 import { nearest } from './nearest.ts';
 import { engineNumber } from './numbers.ts';
 import { isOpen, nounOf, numberOf, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
 import type { CellType } from './types.ts';
 
-/** A call of a function of the catalogue, checked against its declaration. Functions with parameters of any quantity get
- *  the name of that quantity as a last text. */
+/** A call of a function of the catalogue, checked against its declaration. Functions that must be told a quantity get its name
+ *  as a last text. */
 export function compileOwnCall(
   node: FormulaNode,
   definition: FunctionDescription,
@@ -28,8 +34,8 @@ export function compileOwnCall(
     return own.argument(slot, name, parameter);
   });
   checkTables(definition, own.tables, compilation);
-  const hidden = parameters.some(([, parameter]) => 'quantity' in parameter && parameter.quantity === 'any');
-  if (hidden) texts.push(`"${own.any ?? 'ratio'}"`);
+  if (wantsQuantity(definition.parameters))
+    texts.push(`"${own.any ?? quantityOfBasis(definition, own.tables, compilation) ?? 'ratio'}"`);
   return { text: `${definition.name}(${texts.join(',')})`, type: own.result(), node };
 }
 
@@ -161,10 +167,14 @@ class OwnCall {
       );
       return;
     }
+    const written = this.#slice(part.node);
+    const meant = part.node.name === 'Binary' ? parseQuantity(written) : undefined;
+    const fix = meant && sameDimension(quantities[meant.quantity].dimension, dimension) ? `"${written}"` : undefined;
     this.#report(
       'error',
       part.node,
-      `${what}: ${nounOf(type)} in the place of ${this.#wanted(parameter)}; ${this.#slice(part.node)} ${part.constant === undefined ? 'holds' : 'is'} ${nounOf(type)}.`,
+      `${what}: ${nounOf(type)} in the place of ${this.#wanted(parameter)}; ${written} ${part.constant === undefined ? 'holds' : 'is'} ${nounOf(type)}.${fix === undefined ? '' : ` Write ${fix} if that is meant.`}`,
+      fix,
     );
   }
 

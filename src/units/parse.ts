@@ -17,12 +17,14 @@ const SPACE = new RegExp(`[${SPACES}]`, 'g');
 const NO_WIDTH = new RegExp(`[${WIDTHLESS}]`, 'g');
 const MINUS = new RegExp(`[${DASHES}]`, 'g');
 const HALVES = / ?([¼½¾⅛⅜⅝⅞])/;
-/** As on an inch rule, and of inches and feet alone: 4/8 ohm are two numbers. */
-const FRACTION = /^([+-]?)(\d* )?(\d+)\/(\d+)(?= ?(?:in|f[oet]|["″'′]))/i;
+/** As on an inch rule and in parts of an octave, and of these alone: 4/8 ohm are two numbers. */
+const FRACTION = /^([+-]?)(\d+ )?(\d+)\/(\d+)(?= ?(?:in|f[oet]|oct|["″'′]))/i;
 /** Any of these; most texts have none. */
 const OTHERWISE = new RegExp(`[${SPACES}${WIDTHLESS}${DASHES}¼½¾⅛⅜⅝⅞]`);
 const NUMBER = /^([+-]?)(\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d*)?|[.,]\d+)/;
 const EXPONENT = /^(?:[eE]([+-]?\d+)| ?[·⋅×*] ?10\^([+-]?\d+)| ?[·⋅×*] ?10([⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))/;
+/** A third has no end. */
+const FEW_DIGITS = 5;
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /**
@@ -31,7 +33,9 @@ const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
  * that. Gives nothing where the text is anything else, so that text stays text.
  */
 export function parseQuantity(text: string): ParsedQuantity | undefined {
-  const typed = (OTHERWISE.test(text) ? inPlainSigns(text) : text.trim()).replace(FRACTION, decimal);
+  const written = OTHERWISE.test(text) ? inPlainSigns(text) : text.trim();
+  const typed = written.replace(FRACTION, decimal);
+  const isFraction = typed !== written;
   const match = NUMBER.exec(typed);
   if (!match) return undefined;
   const [whole, sign = '', mantissa = ''] = match;
@@ -49,7 +53,7 @@ export function parseQuantity(text: string): ParsedQuantity | undefined {
     value: value + 0,
     unit: unit?.symbol ?? '',
     quantity: unit?.quantity ?? 'ratio',
-    digits: Math.max(1, plain.replace('.', '').replace(/^0+/, '').length),
+    digits: Math.min(isFraction ? FEW_DIGITS : Infinity, Math.max(1, plain.replace('.', '').replace(/^0+/, '').length)),
   };
 }
 
@@ -66,7 +70,7 @@ const inPlainSigns = (text: string): string =>
     .trim();
 
 const decimal = (_: string, sign: string, whole: string | undefined, above: string, below: string): string =>
-  sign + String(Number((Number(whole ?? 0) + Number(above) / Number(below)).toPrecision(9)));
+  sign + String(Number(whole ?? 0) + Number(above) / Number(below));
 
 /** The power of ten behind a number: as it is written, and which. */
 function exponentOf(text: string): [written: string, exponent: string] {

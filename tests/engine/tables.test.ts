@@ -38,6 +38,30 @@ describe('a number of another kind in a table', () => {
     expect(all.value('D1').kind).toBe('record');
   });
 
+  test.each([
+    ['2.83 V', '', 90],
+    ['2.828 V', '', 90],
+    ['1 W', '', 90],
+    ['1', '', 90],
+    ['1 V', '“1 V” is not known', undefined],
+    ['2.83 W', '“2.83 W” is not known', undefined],
+    ['=1 mW', '“0.001 W” is not known', undefined],
+    ['1 W in Re', '', 90 + 10 * Math.log10(8 / 5.8)],
+  ])('is told apart in the basis of a level: %s', async (basis, message, level) => {
+    const engine = createEngine();
+    const levels = { A5: 'Level', B5: '90 dB', A6: 'Level basis', B6: '1 W', A7: 'Nominal ohms', B7: '8 Ω' };
+    const all = await told(engine, sheetWith({ ...rows, ...levels, D1: '=DRIVER(A1:A7,B1:B7)', D2: '=DRIVER(A1:B7)' }));
+    all.take(await engine.write([typed('B6', basis)]));
+    for (const cell of ['D1', 'D2']) {
+      expect(all.message(cell)).toContain(message);
+      const { value } = (await engine.evaluate('s', `${cell}.level`)) as {
+        readonly value: { readonly value?: number };
+      };
+      if (level === undefined) expect(value.value).toBeUndefined();
+      else expect(value.value).toBeCloseTo(level, 1);
+    }
+  });
+
   test('of a column that holds one quantity is told, wherever it stands', async () => {
     const sheet = { A1: '500 Hz', A2: '2 mm', A3: '2 kHz', B1: '90 dB', B2: '88 dB', B3: '85 dB' };
     const all = await told(createEngine(), sheetWith({ ...sheet, C1: '=CURVE.READ(A1:A3,B1:B3)' }));
@@ -53,6 +77,18 @@ describe('a number of another kind in a table', () => {
     expect(errors(all, 'G2')).toEqual([
       'NETWORK.OF, parts: ohms in the place of a capacitance; F2 holds ohms. Type a number in µF there.',
     ]);
+  });
+
+  test('is read where it is a text, if it is what belongs there', async () => {
+    const engine = createEngine();
+    const texts = { ...rows, B1: "'38 Hz", B2: '="4.8"', B4: '="5.8 ohm"', A5: 'Vas', B5: "'0.5 ft³" };
+    const all = await told(engine, sheetWith({ ...texts, D2: '=DRIVER(A1:B5)' }));
+    expect(all.value('D2').kind).toBe('record');
+    expect((await engine.evaluate('s', 'D2.vas')).value).toEqual({ kind: 'number', value: 0.014158423296 });
+    all.take(await engine.write([typed('B5', "'28 Hz")]));
+    expect(all.message('D2')).toContain('The row “Vas” needs a number, but holds “28 Hz”');
+    const parts = { A1: 'series', B1: 'chain', D1: '="1.06 mH"', E1: "'0.3 ohm", G1: '=NETWORK.OF(A1:F1)' };
+    expect((await told(createEngine(), sheetWith(parts))).value('G1').kind).toBe('record');
   });
 
   test('of a range that is added up is told with the cells that differ', async () => {

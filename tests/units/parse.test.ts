@@ -57,6 +57,8 @@ test.each([
   ['⅝″', 0.625 * 0.0254, 'length'],
   ['1 63/64 in', (127 / 64) * 0.0254, 'length'],
   ['-1/2 in', -0.5 * 0.0254, 'length'],
+  ['1/3 oct', 1 / 3, 'octaves'],
+  ['2 1/6 octaves', 13 / 6, 'octaves'],
   ["6'", 6 * 0.3048, 'length'],
   ['6′', 6 * 0.3048, 'length'],
   ['\u20103 dB', -3, 'level'],
@@ -114,6 +116,8 @@ test.each([
   ['1.20·10^3', 3],
   ['0.00', 1],
   ['007', 1],
+  ['1/3 oct', 5],
+  ['3/16 in', 4],
 ])('%s has %d digits', (text, digits) => {
   expect(parseQuantity(text)?.digits).toBe(digits);
 });

@@ -13,7 +13,7 @@ import type { Run } from './plain-calls.ts';
  *  sheet stays as it is. Nothing for functions whose columns spill. */
 export function ownCall(definition: AnyFunction, parts: readonly (Run | undefined)[]): Run | undefined {
   if ('column' in definition.returns && definition.returns.column) return undefined;
-  const { slots, isGeneric } = callable(definition);
+  const { slots, isTold } = callable(definition);
   let last: readonly Given[] | undefined;
   let answer: Held = null;
   return () => {
@@ -25,7 +25,7 @@ export function ownCall(definition: AnyFunction, parts: readonly (Run | undefine
     }
     if (last && sameGiven(last, given)) return answer;
     last = [...given];
-    answer = computed(definition, slots, given, isGeneric ? (given.pop() as QuantityName) : 'ratio');
+    answer = computed(definition, slots, given, isTold ? (given.pop() as QuantityName) : 'ratio');
     return answer;
   };
 }
@@ -44,7 +44,7 @@ function computed(
       continue;
     }
     const own = 'quantity' in parameter && parameter.quantity !== 'any' ? parameter.quantity : quantity;
-    const named: Named = { definition, name, parameter, cell: undefined, quantity: own };
+    const named: Named = { definition, name, parameter, cell: undefined, quantity: own, before: values };
     const read = parameter.many
       ? readMany(given.slice(index).filter((each) => each !== undefined) as Evaluated[], named)
       : readArgument(raw as Evaluated | undefined, named);
