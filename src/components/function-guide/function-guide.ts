@@ -4,6 +4,7 @@ import type { FunctionDescription, FunctionWords } from '../../../functions/defi
 import { unfetched } from '../../../functions/words.ts';
 import { engineFunctions } from '../../formula/engine-functions.ts';
 import type { Functions } from '../../formula/types.ts';
+import { isPointerCoarse } from '../coarse-pointer.ts';
 import { SearchWords } from './search-words.ts';
 import { parameterWords, resultWords, signatureOf } from './parameter-words.ts';
 import { guideStyles } from './styles.ts';
@@ -27,7 +28,7 @@ export class FunctionGuide extends LitElement {
 
   /** Words can be typed at once; a finger does not want a keyboard over half of the page. */
   protected override firstUpdated(): void {
-    if (matchMedia('(pointer: coarse)').matches) return;
+    if (isPointerCoarse()) return;
     // After the dialog around it has opened, which gives the focus to its cross.
     requestAnimationFrame(() => this.renderRoot.querySelector('input')?.focus());
   }

@@ -1,3 +1,4 @@
+import { isPointerCoarse } from '../coarse-pointer.ts';
 import { drawCell, lookAt, lookKey, type CellLook } from './cell-view.ts';
 import { Geometry, HEAD_HEIGHT, HEAD_WIDTH } from './geometry.ts';
 import type { SheetGrid } from './sheet-grid.ts';
@@ -70,7 +71,7 @@ async function fit(grid: SheetGrid): Promise<void> {
 /** Makes rows so high. What is read stays where it is, although rows above it become higher or lower, and the active cell
  *  in view if it was. */
 async function become(grid: SheetGrid, heights: ReadonlyMap<number, number>, scroller: HTMLElement): Promise<void> {
-  const isTouch = matchMedia('(pointer: coarse)').matches;
+  const isTouch = isPointerCoarse();
   const { model } = grid;
   const { row } = grid.selection.focus;
   const [before, after] = [grid.heights, heights].map((each) => new Geometry(model, isTouch, each)) as [

@@ -1,5 +1,6 @@
 import { LitElement, html, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
+import { isPointerCoarse } from '../coarse-pointer.ts';
 import { Geometry, HEAD_WIDTH } from './geometry.ts';
 import { heads } from './heads.ts';
 import { extended, keyFor, stepped, type GridKey } from './keys.ts';
@@ -14,7 +15,6 @@ import { cellStyles } from './cell-styles.ts';
 import { gridStyles } from './styles.ts';
 import { viewOf, visibleIn, type View } from './view.ts';
 
-const COARSE = matchMedia('(pointer: coarse)');
 const FIRST: CellAt = { row: 0, column: 0 };
 
 /** The sheet: a virtual grid of cells with keyboard, pointer and clipboard, after the WAI-ARIA grid pattern.
@@ -80,7 +80,7 @@ export class SheetGrid extends LitElement {
     if (changed.get('of') !== undefined) this.heights = undefined;
     if (!changed.has('model') && !changed.has('heights')) return;
     const former = this.#geometry;
-    this.#geometry = new Geometry(this.model, COARSE.matches, this.heights);
+    this.#geometry = new Geometry(this.model, isPointerCoarse(), this.heights);
     if (former?.width !== this.#geometry.width || former.height !== this.#geometry.height) this.#view = undefined;
     this.#inline.follow(this.model, this.#geometry);
   }
