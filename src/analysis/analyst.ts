@@ -6,7 +6,7 @@ import { readQuestion } from './read/question.ts';
 import { summarised } from './scatter/summary.ts';
 import { scatter, scatterPart } from './scatter/scatter.ts';
 import { seek } from './seek/seek.ts';
-import { withModel } from './model/sheet-model.ts';
+import { withModel } from './model/document-model.ts';
 import { shortlist } from './shortlist/shortlist.ts';
 import { map, sweep } from './sweep/sweep.ts';
 import type { Analyst } from './types.ts';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { alternativesOf } from '../../src/analysis/cheapest/changes.ts';
 import { cheapest } from '../../src/analysis/cheapest/cheapest.ts';
 import type { Change, Cheapest, CheapestQuestion } from '../../src/analysis/cheapest/types.ts';
-import { SheetModel, withModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel, withModel } from '../../src/analysis/model/document-model.ts';
 import { standingOf, type Standing } from '../../src/analysis/subject/types.ts';
 import { Problem } from '../../functions/values/problem.ts';
 import { driverOf } from '../../src/document/shelf/driver-of.ts';
@@ -42,7 +42,7 @@ const order: readonly Standing[] = ['good', 'caution', 'fail', 'problem'];
 
 /** Every set of changes in a document of its own: the least money that serves. */
 async function byForce(question: CheapestQuestion): Promise<{ money: number; changes: number } | undefined> {
-  const model = await SheetModel.open(question.document);
+  const model = await DocumentModel.open(question.document);
   const lists = alternativesOf(model, question);
   model.dispose();
   const before = await judged(question.document);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { combine } from '../../src/analysis/combine/combine.ts';
 import type { CombineQuestion } from '../../src/analysis/combine/types.ts';
-import { withModel } from '../../src/analysis/model/sheet-model.ts';
+import { withModel } from '../../src/analysis/model/document-model.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
 const sums = documentOf({

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
 import { isAborted } from '../../src/analysis/breathe.ts';
 import { sharedScatter } from '../../src/analysis/pool.ts';
-import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel } from '../../src/analysis/model/document-model.ts';
 import { EVERY } from '../../src/analysis/seek/types.ts';
 import { standingOf, type SetInput, type Watch } from '../../src/analysis/subject/types.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
@@ -45,7 +45,7 @@ type Ask = (document: OctavoDocument, watch: Watch) => Promise<void>;
 const inputs = [at('A1'), at('A2')];
 
 async function holds(document: OctavoDocument, set: readonly SetInput[], cells: readonly string[]) {
-  const model = await SheetModel.open(document);
+  const model = await DocumentModel.open(document);
   const values = await model.read(set, cells.map(at));
   model.dispose();
   return values;

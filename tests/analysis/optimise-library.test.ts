@@ -1,7 +1,7 @@
 import direct from 'ml-direct';
 import { expect, test } from 'vitest';
 import { optimise } from '../../src/analysis/optimise/optimise.ts';
-import { withModel } from '../../src/analysis/model/sheet-model.ts';
+import { withModel } from '../../src/analysis/model/document-model.ts';
 import { at, documentOf } from './documents.ts';
 
 /** Smooth surfaces, as a formula of the sheet and as a function for the library: bowls, valleys, many hollows. */

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { combine } from '../../src/analysis/combine/combine.ts';
 import { optimise } from '../../src/analysis/optimise/optimise.ts';
 import type { OptimiseQuestion, Optimum } from '../../src/analysis/optimise/types.ts';
-import { SheetModel, withModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel, withModel } from '../../src/analysis/model/document-model.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
 async function answered(question: OptimiseQuestion, signal?: AbortSignal): Promise<Optimum> {
@@ -85,7 +85,7 @@ test('the flattest response of a vented box is no worse than the best of a grid'
     ],
     objective: { kind: 'flattest', result: at('D3'), from: 45, to: 200 },
   });
-  const model = await SheetModel.open(document);
+  const model = await DocumentModel.open(document);
   const steps = ([from, to]: readonly [number, number]): number[] =>
     Array.from({ length: 26 }, (_, index) => from + ((to - from) * index) / 25);
   const grid = await combine(model, {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { readQuestion } from '../../src/analysis/read/question.ts';
 import type { ReadQuestion } from '../../src/analysis/read/types.ts';
 import { EVERY } from '../../src/analysis/seek/types.ts';
-import { withModel } from '../../src/analysis/model/sheet-model.ts';
+import { withModel } from '../../src/analysis/model/document-model.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
 import { named, templateNamed } from './documents.ts';
 

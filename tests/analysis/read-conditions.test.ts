@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readQuestion } from '../../src/analysis/read/question.ts';
 import type { ReadQuestion } from '../../src/analysis/read/types.ts';
-import { withModel } from '../../src/analysis/model/sheet-model.ts';
+import { withModel } from '../../src/analysis/model/document-model.ts';
 import { sheetOf } from '../../src/document/sheets.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
 import { named, templateNamed } from './documents.ts';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
 import { sharedScatter } from '../../src/analysis/pool.ts';
 import { scatter } from '../../src/analysis/scatter/scatter.ts';
-import { SheetModel, withModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel, withModel } from '../../src/analysis/model/document-model.ts';
 import type { Analyst, Scatter, Scattered, ScatterQuestion, Spread } from '../../src/analysis/types.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
@@ -92,7 +92,7 @@ describe('a scatter', () => {
       runs: 200,
       seed: 11,
     });
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const wanted = model.present(named(document, 'H1'));
     model.dispose();
     if (wanted.kind !== 'record' || wanted.record.kind !== 'sample') throw new Error(JSON.stringify(wanted));

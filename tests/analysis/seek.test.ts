@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readQuestion } from '../../src/analysis/read/question.ts';
 import { seek } from '../../src/analysis/seek/seek.ts';
 import { EVERY } from '../../src/analysis/seek/types.ts';
-import { SheetModel, withModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel, withModel } from '../../src/analysis/model/document-model.ts';
 import type { Seek, SeekQuestion } from '../../src/analysis/types.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 import { standingOf } from '../../src/analysis/subject/types.ts';
@@ -28,7 +28,7 @@ const values = ({ found }: Seek): number[] => found.map(({ set }) => Number(set.
 describe('a number sought', () => {
   test('the volume for a Qtc is that of the closed form Vas / ((Qtc/Qts)² − 1), Small 1972', async () => {
     const document = templateNamed('closed-box-bench');
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const answer = await seek(model, {
       document,
       input: named(document, 'Volume'),
@@ -141,7 +141,7 @@ describe('a verdict sought', () => {
             B1: `=CHECK.AT_LEAST(A1,${least},0,"It","More.")`,
             B2: `=CHECK.AT_MOST(A1,${most},50,"It","Less.")`,
           });
-          const model = await SheetModel.open(document);
+          const model = await DocumentModel.open(document);
           const answer = await seek(model, { document, input: at('A1'), result: EVERY, target: { kind: 'good' } });
           model.dispose();
           const values = answer.found.map(({ set }) => Number(set.text));
@@ -167,7 +167,7 @@ describe('a verdict sought', () => {
 
   test('a search can be given up', async () => {
     const document = templateNamed('two-driver-check');
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const control = new AbortController();
     control.abort();
     const question: SeekQuestion = {
@@ -184,7 +184,7 @@ describe('a verdict sought', () => {
 describe('a question in words', () => {
   test('which litres give Qtc 0.707?', async () => {
     const document = templateNamed('closed-box-bench');
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const read = await readQuestion(model, 'which litres give Qtc 0.707?');
     expect(read).toMatchObject({
       kind: 'seek',
@@ -199,7 +199,7 @@ describe('a question in words', () => {
 
   test('which Xmax would make this pair work at 106 dB?', async () => {
     const document = templateNamed('two-driver-check');
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const read = await readQuestion(model, 'which Xmax would make this pair work at 106 dB?');
     expect(read).toMatchObject({
       kind: 'seek',
@@ -223,7 +223,7 @@ describe('a question in words', () => {
     ['which litres give Qtc?', 'No value to reach'],
     ['which litres give loudness 3?', 'No result that fits'],
   ])('“%s” asks back', async (sentence, wrong) => {
-    const model = await SheetModel.open(templateNamed('closed-box-bench'));
+    const model = await DocumentModel.open(templateNamed('closed-box-bench'));
     const read = await readQuestion(model, sentence);
     expect('wrong' in read && read.wrong).toContain(wrong);
     model.dispose();

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { Problem } from '../../functions/values/problem.ts';
 import { heatLevelOf } from '../../src/analysis/shortlist/reach.ts';
 import { shortlist } from '../../src/analysis/shortlist/shortlist.ts';
-import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel } from '../../src/analysis/model/document-model.ts';
 import { ruleFields, rulesTyped, usualTexts } from '../../src/analysis/shortlist/rule-fields.ts';
 import { nothingAsked } from '../../src/analysis/shortlist/asked.ts';
 import { usualRules, usualSubRules } from '../../src/analysis/shortlist/usual-rules.ts';
@@ -23,7 +23,7 @@ import { templateNamed } from './documents.ts';
 
 const shelf = decodeShelf(drivers) as readonly DriverEntry[];
 async function values(document: OctavoDocument, sheet: string, names: readonly string[]): Promise<CellValue[]> {
-  const model = await SheetModel.open(document);
+  const model = await DocumentModel.open(document);
   try {
     const held = document.sheets.find(({ id }) => id === sheet);
     return names.map((name) => model.present({ sheet, cell: held?.names.get(name) ?? name }));

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { contourLines, roundLevels } from '../../src/analysis/sweep/contours.ts';
 import { drives, follows } from '../../src/analysis/drives/drives.ts';
-import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel } from '../../src/analysis/model/document-model.ts';
 import { map, sweep } from '../../src/analysis/sweep/sweep.ts';
 import type { Span } from '../../src/analysis/types.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
@@ -18,7 +18,7 @@ const span = (cell: string, from: number, to: number, steps: number, spacing: Sp
 describe('a sweep', () => {
   test('is what the closed form gives at every step, and a family of curves', async () => {
     const document = templateNamed('closed-box-bench');
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const answer = await sweep(model, {
       document,
       input: { ...named(document, 'Volume'), from: 0.006, to: 0.048, steps: 13, spacing: 'logarithmic' },
@@ -48,7 +48,7 @@ describe('a sweep', () => {
     [span('C7', 1, 2, 5), 'no input'],
   ])('refuses what cannot be walked: %o', async (input, message) => {
     const document = documentOf({ A1: '1', B1: '=A1' });
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     await expect(sweep(model, { document, input, results: [at('B1')] })).rejects.toThrow(message);
     model.dispose();
   });
@@ -62,7 +62,7 @@ describe('a map', () => {
       B1: '=A1^2+A2^2',
       B2: '=CHECK.AT_MOST(B1,4,4,"Distance","Come nearer.")',
     });
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const answer = await map(model, {
       document,
       across: span('A1', -3, 3, 61),
@@ -119,7 +119,7 @@ describe('what drives a result', () => {
       B2: '=B1*A2+A3+0*A1',
       B3: '=B1',
     });
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const { inputs, tree } = await drives(model, { document, at: at('B2') });
     // d(x² y) = 2 x² y for one part in one of x, x² y for y.
     expect(inputs.map(({ input }) => input.cell)).toEqual(['A1', 'A2']);
@@ -135,7 +135,7 @@ describe('what drives a result', () => {
 
   test('the pad of two drivers follows both levels and the make-up, decibel by decibel', async () => {
     const document = templateNamed('two-driver-check');
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const { inputs } = await drives(model, { document, at: named(document, 'Pad') });
     const effects = Object.fromEntries(inputs.map(({ input, perPercent }) => [input.cell, perPercent]));
     // One per cent more pressure is 20·lg 1.01 = 0.0864 dB.
@@ -146,7 +146,7 @@ describe('what drives a result', () => {
   });
 
   test('the spacing of a pair is half of each flange and all of the gap; the chamber moves its mid as its compliance does', async () => {
-    const pair = await SheetModel.open(templateNamed('two-driver-check'));
+    const pair = await DocumentModel.open(templateNamed('two-driver-check'));
     const { inputs: spacing } = await drives(pair, { document: pair.document, at: named(pair.document, 'Spacing') });
     // 166 mm / 2 + 104 mm / 2 + 4 mm.
     expect(spacing.map(({ input, perPercent }) => [input.cell, Number((perPercent * 1e3).toFixed(6))])).toEqual([
@@ -155,7 +155,7 @@ describe('what drives a result', () => {
       ['D26', 0.04],
     ]);
     pair.dispose();
-    const team = await SheetModel.open(templateNamed('three-way-team'));
+    const team = await DocumentModel.open(templateNamed('three-way-team'));
     const chamber = named(team.document, 'MidResonance');
     const { inputs, result } = await drives(team, { document: team.document, at: chamber });
     // fc² = fs² + k·Sd²/(Mms·V): of fs the share (fs/fc)², of Sd what is left, of Mms and V half of that, less.
@@ -171,7 +171,7 @@ describe('what drives a result', () => {
   test('what only rounding moves is no effect', async () => {
     // A1 stands above and below a line, or is added and taken away again.
     const document = documentOf({ A1: '5.8', A2: '0.3', B1: '=A1/3*A2/A1', B2: '=(A1+1000000)-1000000-A1+A2*1E9' });
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     for (const cell of ['B1', 'B2']) {
       const { inputs, still } = await drives(model, { document, at: at(cell) });
       expect(inputs.map(({ input }) => input.cell)).toEqual(['A2']);
@@ -182,7 +182,7 @@ describe('what drives a result', () => {
 
   test('a cell that depends on itself is told once', async () => {
     const document = documentOf({ A1: '=B1', B1: '=A1' });
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const { tree } = await drives(model, { document, at: at('A1') });
     expect(tree.branches[0]?.branches[0]).toMatchObject({ cell: 'A1', isRepeated: true });
     model.dispose();

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { catalogue } from '../../functions/index.ts';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
 import { sameResult } from '../../src/analysis/model/datum.ts';
-import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel } from '../../src/analysis/model/document-model.ts';
 import { answerTo } from '../../src/app/ask/analyst.ts';
 import { liveWay } from '../../src/app/ask/live.ts';
 import { sheetOfAnswer } from '../../src/app/ask/sheet.ts';
@@ -31,7 +31,7 @@ async function rowsOf(document: OctavoDocument, change: Partial<Wish>, inputs: r
   if (isRefusal(applied)) throw new Error(applied.refused);
   const { cells } = sheetOf(applied.document, sheet);
   const column = inputs.length;
-  const model = await SheetModel.open(applied.document);
+  const model = await DocumentModel.open(applied.document);
   const rows: { readonly live: CellValue; readonly wanted: CellValue | undefined }[] = [];
   for (let row = 0; row < 60; row++) {
     const cell = formatAddress({ row, column });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
-import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel } from '../../src/analysis/model/document-model.ts';
 import { standingOf } from '../../src/analysis/subject/types.ts';
 import { answerTo } from '../../src/app/ask/analyst.ts';
 import { readSentence } from '../../src/app/ask/sentence.ts';
@@ -38,7 +38,7 @@ async function asked(document: OctavoDocument, change: Partial<Wish>, from: Plac
 }
 
 async function valuesWith(document: OctavoDocument, sets: readonly Setting[], places: readonly Place[]) {
-  const model = await SheetModel.open(document);
+  const model = await DocumentModel.open(document);
   const values = await model.read(sets, places.length > 0 ? places : model.verdicts);
   model.dispose();
   return values;
@@ -161,7 +161,7 @@ describe('the cheapest change', () => {
     const { command, sheet: kept } = sheetOfAnswer(failing, sheet, 'Cheapest change', answer);
     const applied = apply(failing, command);
     if (isRefusal(applied)) throw new Error(applied.refused);
-    const model = await SheetModel.open(applied.document);
+    const model = await DocumentModel.open(applied.document);
     const cells = [...(applied.document.sheets.find(({ id }) => id === kept)?.cells ?? [])];
     const live = cells.filter(([, { text }]) => text.startsWith('=')).map(([cell]) => ({ sheet: kept, cell }));
     expect(live.map((place) => standingOf(model.present(place)))).toContain('fail');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createAnalyst } from '../../src/analysis/analyst.ts';
-import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel } from '../../src/analysis/model/document-model.ts';
 import { EVERY } from '../../src/analysis/seek/types.ts';
 import { answerTo } from '../../src/app/ask/analyst.ts';
 import { readSentence } from '../../src/app/ask/sentence.ts';
@@ -33,7 +33,7 @@ async function asked(document: OctavoDocument, change: Partial<Wish>, from = at(
 }
 
 async function statusesWith(document: OctavoDocument, sets: readonly Setting[]): Promise<string[]> {
-  const model = await SheetModel.open(document);
+  const model = await DocumentModel.open(document);
   const values = await model.read(sets, model.verdicts);
   model.dispose();
   return values.map((value) =>
@@ -129,7 +129,7 @@ describe('what stands in the form', () => {
     );
     const deviation = tables[0]?.table.rows.at(-1)?.[1];
     // Qtc = Qts √(1 + Vas/Vb): what one per cent more of Vb does, by the sheet's own numbers.
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const [now, more] = [12.1, 12.1 * 1.01].map((litres) =>
       model.read([{ sheet: qtc.sheet, cell: 'B19', text: `${litres} L` }], [qtc]),
     );
@@ -158,7 +158,7 @@ describe('an answer kept as a sheet', () => {
       const applied = apply(document, command);
       if (isRefusal(applied)) throw new Error(applied.refused);
       const kept = applied.document.sheets.find(({ id }) => id === sheet);
-      const model = await SheetModel.open(applied.document);
+      const model = await DocumentModel.open(applied.document);
       const values = [...(kept?.cells ?? [])].map(([cell]) => model.present({ sheet, cell }));
       model.dispose();
       expect(values.filter(({ kind: each }) => each === 'problem')).toEqual([]);
@@ -173,7 +173,7 @@ describe('an answer kept as a sheet', () => {
     const { command, sheet } = sheetOfAnswer(document, qtc.sheet, 'What follows', answer);
     const applied = apply(document, command);
     if (isRefusal(applied)) throw new Error(applied.refused);
-    const model = await SheetModel.open(applied.document);
+    const model = await DocumentModel.open(applied.document);
     const kept = applied.document.sheets.find(({ id }) => id === sheet);
     const live = [...(kept?.cells ?? [])].find(([, { text }]) => text.endsWith('!C22'))?.[0] ?? '';
     expect(model.present({ sheet, cell: live })).toEqual(model.present(qtc));

@@ -1,6 +1,6 @@
 import { bench, describe } from 'vitest';
 import { scatter } from '../../src/analysis/scatter/scatter.ts';
-import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel } from '../../src/analysis/model/document-model.ts';
 import { shortlist } from '../../src/analysis/shortlist/shortlist.ts';
 import type { Candidate } from '../../src/analysis/types.ts';
 import { usualRules as rules } from '../../src/analysis/shortlist/usual-rules.ts';
@@ -75,7 +75,7 @@ describe('scatter', () => {
     'the two-driver check with its curves and verdicts',
     async () => {
       const document = templateNamed('two-driver-check');
-      const model = await SheetModel.open(document);
+      const model = await DocumentModel.open(document);
       const causes = { cms: 0.12, bl: 0.03, mms: 0.03, re: 0.02 };
       const spreads = ['Woofer', 'Tweeter'].map((name) => ({
         kind: 'driver' as const,

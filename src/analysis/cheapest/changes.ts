@@ -9,7 +9,7 @@ import { namedFormula } from '../model/named-formula.ts';
 import { QuestionError } from '../subject/place-error.ts';
 import { rolesOf } from '../shortlist/roles.ts';
 import { numberIn, settingText } from '../subject/setting-text.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import type { Input, Setting } from '../subject/types.ts';
 import { inputAt } from '../sweep/sweep.ts';
 import { inputWords } from '../subject/words.ts';
@@ -28,7 +28,7 @@ export interface Alternatives {
 
 /** What may be changed, for each driver, part and setting.
  *  @throws An error in words for the reader where a cell is no input, a name no driver or a price no formula. */
-export function alternativesOf(model: SheetModel, question: CheapestQuestion): Alternatives[] {
+export function alternativesOf(model: DocumentModel, question: CheapestQuestion): Alternatives[] {
   const { document, shelf, drivers, settings, cost } = question;
   return [
     ...drivers.map((name) => driverChanges(document.sheets, name, shelf, cost === 'money')),

@@ -4,7 +4,7 @@ import { alternativesOf, type Alternatives } from './changes.ts';
 import { Look, textsOf } from './look.ts';
 import type { Change, Cheapest, CheapestQuestion, CheapestStep } from './types.ts';
 import { placeError, QuestionError } from '../subject/place-error.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import { standingOf, standings, type Result, type Standing, type Watch } from '../subject/types.ts';
 import { resultAt } from '../sweep/sweep.ts';
 import { listed, resultWords } from '../subject/words.ts';
@@ -19,7 +19,7 @@ type Standings = readonly Standing[];
  *  first, each computed by the sheet itself, so that the first that serves and has nothing in it that is not needed is the least; where
  *  a number of the sheet is to be least, the least of all that serve.
  *  @throws An error in words for the reader where something named is not in the sheet, or there are too many sets. */
-export async function cheapest(model: SheetModel, question: CheapestQuestion, watch?: Watch): Promise<Cheapest> {
+export async function cheapest(model: DocumentModel, question: CheapestQuestion, watch?: Watch): Promise<Cheapest> {
   const { changes, cost } = question;
   if (!Number.isInteger(changes) || changes < 1 || changes > 4)
     throw new QuestionError(`From one to four changes at once can be looked for, but ${changes} are asked.`);
@@ -153,7 +153,7 @@ function setsOf(alternatives: readonly Alternatives[], most: number): (readonly 
 }
 
 /** One change after the other, with the verdicts that each turns. */
-async function stepsOf(model: SheetModel, set: readonly Change[], before: Standings): Promise<CheapestStep[]> {
+async function stepsOf(model: DocumentModel, set: readonly Change[], before: Standings): Promise<CheapestStep[]> {
   const { verdicts } = model;
   const steps: CheapestStep[] = [];
   let present = before;

@@ -2,7 +2,7 @@ import { namedDrivers } from '../../document/take-over/drivers.ts';
 import { keyOf } from '../../engine/cell-index.ts';
 import type { CellValue, Place, Writing } from '../../engine/types.ts';
 import type { Change } from './types.ts';
-import type { Runner, SheetModel } from '../model/sheet-model.ts';
+import type { Runner, DocumentModel } from '../model/document-model.ts';
 import type { Input } from '../subject/types.ts';
 
 /** Everything that a set of changes types. */
@@ -10,14 +10,14 @@ export const textsOf = (set: readonly Change[]): Writing[] => set.flatMap(({ tex
 
 /** What some cells hold after a set of changes: compiled where that gives what the engine gives, else by the engine. */
 export class Look {
-  readonly #model: SheetModel;
+  readonly #model: DocumentModel;
   readonly #places: readonly Place[];
   readonly #runner: Runner;
   readonly #inputs: ReadonlyMap<string, Input>;
   /** No verdict hangs on what a driver is called. */
   readonly #names: ReadonlySet<string>;
 
-  private constructor(model: SheetModel, places: readonly Place[], runner: Runner) {
+  private constructor(model: DocumentModel, places: readonly Place[], runner: Runner) {
     this.#model = model;
     this.#places = places;
     this.#runner = runner;
@@ -31,7 +31,7 @@ export class Look {
   }
 
   /** @param changes - All that may be made. */
-  static async over(model: SheetModel, changes: readonly Change[], places: readonly Place[]): Promise<Look> {
+  static async over(model: DocumentModel, changes: readonly Change[], places: readonly Place[]): Promise<Look> {
     const touched = new Map(textsOf(changes).map((writing) => [keyOf(writing), writing]));
     const inputs = [...touched.values()].filter((place) => model.input(place));
     return new Look(model, places, await model.runner(inputs, places));

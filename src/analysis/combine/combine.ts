@@ -5,7 +5,7 @@ import { Breath } from '../breathe.ts';
 import type { Combination, Combine, CombineQuestion } from './types.ts';
 import { QuestionError } from '../subject/place-error.ts';
 import { settingText } from '../subject/setting-text.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import type { Input, SetInput, Setting, Standing, Watch } from '../subject/types.ts';
 import { inputAt, resultAt, worstOf } from '../sweep/sweep.ts';
 
@@ -14,7 +14,7 @@ const MOST = 1_000_000;
 
 /** Computes every combination of the values of some inputs, everything else as it stands.
  *  @throws An error in words for the reader where a cell is no input or no result, or there are too many. */
-export async function combine(model: SheetModel, question: CombineQuestion, watch?: Watch): Promise<Combine> {
+export async function combine(model: DocumentModel, question: CombineQuestion, watch?: Watch): Promise<Combine> {
   const inputs = question.inputs.map((place) => inputAt(model, place));
   const results = question.results.map((place) => resultAt(model, place));
   const { order } = question;

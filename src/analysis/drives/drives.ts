@@ -4,7 +4,7 @@ import { keyOf, placeOf } from '../../engine/cell-index.ts';
 import { Breath } from '../breathe.ts';
 import type { Branch, Drives, DrivesQuestion, Follows, FollowsQuestion } from './types.ts';
 import { effectsPerPercent } from './sensitivity.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import type { Input, Watch } from '../subject/types.ts';
 import { inputAt, resultAt } from '../sweep/sweep.ts';
 
@@ -13,7 +13,7 @@ const NEGLIGIBLE = 1e-9;
 
 /** What a result depends on, as a tree, with what each input does to it; the biggest effect first.
  *  @throws An error in words for the reader where the cell holds no formula. */
-export async function drives(model: SheetModel, { at }: DrivesQuestion, watch?: Watch): Promise<Drives> {
+export async function drives(model: DocumentModel, { at }: DrivesQuestion, watch?: Watch): Promise<Drives> {
   const result = resultAt(model, at);
   const breath = new Breath(watch);
   const behind = model.graph.ancestors([keyOf(at)]);
@@ -44,12 +44,12 @@ function sizedFrom(inputs: readonly Input[], effects: readonly (readonly number[
 }
 
 class TreeGrower {
-  readonly #model: SheetModel;
+  readonly #model: DocumentModel;
   readonly #perPercent: ReadonlyMap<string, number>;
   readonly #grown = new Map<string, Branch>();
   readonly #open = new Set<string>();
 
-  constructor(model: SheetModel, perPercent: ReadonlyMap<string, number>) {
+  constructor(model: DocumentModel, perPercent: ReadonlyMap<string, number>) {
     this.#model = model;
     this.#perPercent = perPercent;
   }
@@ -101,7 +101,7 @@ class TreeGrower {
 }
 
 /** All that follows from an input, with what one per cent more of it does to each number. */
-export async function follows(model: SheetModel, { at }: FollowsQuestion, watch?: Watch): Promise<Follows> {
+export async function follows(model: DocumentModel, { at }: FollowsQuestion, watch?: Watch): Promise<Follows> {
   const input: Input = inputAt(model, at);
   new Breath(watch).check();
   const keys = model.graph.following(new Set([keyOf(at)]), model.subject.results.map(keyOf));

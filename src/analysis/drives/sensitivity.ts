@@ -1,12 +1,12 @@
 import type { Place } from '../../engine/types.ts';
-import type { Runner, SheetModel } from '../model/sheet-model.ts';
+import type { Runner, DocumentModel } from '../model/document-model.ts';
 import type { Input } from '../subject/types.ts';
 
 /** What one per cent more of each input does to each number: half the difference of one per cent more and one less, so that
  *  bends do not count; a one-sided difference where the other side has no result; zero where it is no more than rounding. NaN
  *  where there is none. An input of zero has no per cent: NaN too. Of a level it is one per cent of the pressure that counts. */
 export async function effectsPerPercent(
-  model: SheetModel,
+  model: DocumentModel,
   inputs: readonly Input[],
   results: readonly Place[],
 ): Promise<readonly (readonly number[])[]> {

@@ -78,7 +78,9 @@ class FormulaCompiler {
   }
 
   #addresses(node: FormulaNode): string[] {
-    return node.children.filter(({ name }) => name === 'Address').map((child) => this.#slice(child).replaceAll('$', ''));
+    return node.children
+      .filter(({ name }) => name === 'Address')
+      .map((child) => this.#slice(child).replaceAll('$', ''));
   }
 
   #cell(node: FormulaNode): Run | undefined {

@@ -8,7 +8,7 @@ import { descended } from './descent.ts';
 import type { Bound, Objective, OptimiseQuestion, Optimum } from './types.ts';
 import { placeError, QuestionError } from '../subject/place-error.ts';
 import { settingText } from '../subject/setting-text.ts';
-import type { Runner, SheetModel } from '../model/sheet-model.ts';
+import type { Runner, DocumentModel } from '../model/document-model.ts';
 import { standingOf, standings, type Input, type Result, type Watch } from '../subject/types.ts';
 import { inputAt, resultAt, worstOf } from '../sweep/sweep.ts';
 
@@ -32,7 +32,7 @@ const NEAR = { number: 1e-3, flatness: 5e-3 } as const;
  *  the bounds, and from its best places downhill. A valley narrower than a step of the grid can be missed. What is given as found
  *  has been typed into the sheet.
  *  @throws An error in words for the reader where a cell is no input or no result, or bounds are none. */
-export async function optimise(model: SheetModel, question: OptimiseQuestion, watch?: Watch): Promise<Optimum> {
+export async function optimise(model: DocumentModel, question: OptimiseQuestion, watch?: Watch): Promise<Optimum> {
   const inputs = question.inputs.map((place) => inputAt(model, place));
   const bounds = question.inputs.map(({ range }, index) => boundsOf(inputs[index], range));
   if (inputs.length === 0 || inputs.length > MOST_INPUTS)
@@ -58,13 +58,13 @@ export async function optimise(model: SheetModel, question: OptimiseQuestion, wa
   return { ...found, worstBefore: worstOf(verdicts.map(({ present }) => present)) };
 }
 
-function numberAt({ document }: SheetModel, result: Result): Result {
+function numberAt({ document }: DocumentModel, result: Result): Result {
   if (result.kind === 'number') return result;
   throw placeError(document, result, 'no number: only a number has a limit');
 }
 
 /** A result, or an input in the place of one. */
-function objectiveAt(model: SheetModel, place: Place): Result {
+function objectiveAt(model: DocumentModel, place: Place): Result {
   const input = model.input(place);
   if (!input || typeof input.present !== 'number') return resultAt(model, place);
   const { sheet, cell, label, quantity, unit, present } = input;

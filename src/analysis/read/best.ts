@@ -5,7 +5,7 @@ import { movable, oneOf, readInput, sizeIn } from './cells.ts';
 import type { Conditions } from './conditions.ts';
 import type { ReadQuestion, Unread } from './types.ts';
 import type { Place } from '../../engine/types.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import { typedInto } from '../subject/typed-into.ts';
 import type { Input, Result } from '../subject/types.ts';
 
@@ -57,7 +57,7 @@ export function readCheapest({ rest, given, limits, ranges }: Conditions): ReadQ
 
 /** Reads `the lowest F3 by volume from 5 L to 20 L, every verdict good`, `which volume and tuning give the flattest response between
  *  50 Hz and 200 Hz`, `smallest box that keeps every verdict`. Nothing where a sentence asks something else. */
-export async function readBest(model: SheetModel, conditions: Conditions): Promise<ReadQuestion | undefined> {
+export async function readBest(model: DocumentModel, conditions: Conditions): Promise<ReadQuestion | undefined> {
   const { rest, given, limits, ranges } = conditions;
   const kept = KEPT.exec(rest);
   const asked = (kept ? rest.replace(kept[0], '') : rest).trim();
@@ -92,7 +92,7 @@ interface Read {
   readonly read: Result | Input;
 }
 
-function readObjective(model: SheetModel, superlative: string, head: string): Read | Unread {
+function readObjective(model: DocumentModel, superlative: string, head: string): Read | Unread {
   const span = SPAN.exec(head);
   const phrase = span ? head.replace(span[0], '') : head;
   const [from, to] = spanOf(span);
@@ -129,7 +129,7 @@ const phrasesIn = (words: string): string[] =>
 
 /** What may move: what is named, what is bounded, and what is itself to be least or most. */
 async function readMoved(
-  model: SheetModel,
+  model: DocumentModel,
   named: readonly string[],
   objective: Result | Input,
   { given, limits, ranges }: Conditions,

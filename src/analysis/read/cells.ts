@@ -6,12 +6,12 @@ import type { ParsedQuantity } from '../../units/parse.ts';
 import { influential } from './influence.ts';
 import { bestMatches } from './match.ts';
 import type { Unread } from './types.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import type { Input, Result } from '../subject/types.ts';
 
 /** The input that a phrase names among those behind some results; where several could be meant, the only one that has an effect. */
 export async function readInput(
-  model: SheetModel,
+  model: DocumentModel,
   phrase: string,
   results: readonly Result[],
   given: readonly Place[] = [],
@@ -48,11 +48,11 @@ export const isSame = (own: Result['quantity'], { quantity }: ParsedQuantity): b
   own !== undefined && sameDimension(quantities[own].dimension, quantities[quantity].dimension);
 
 /** The inputs that are numbers. */
-export const movable = ({ subject }: SheetModel): readonly Input[] =>
+export const movable = ({ subject }: DocumentModel): readonly Input[] =>
   subject.inputs.filter(({ present }) => typeof present === 'number');
 
 /** `box`, `cabinet`: the volume that has a plausible range of its own. */
-export function sizeIn(model: SheetModel, phrase: string): Input | undefined {
+export function sizeIn(model: DocumentModel, phrase: string): Input | undefined {
   if (!/^(?:an? |the )?(?:box|cabinet|enclosure)$/i.test(phrase.trim())) return undefined;
   const volumes = movable(model).filter(({ quantity, isRangeGiven }) => quantity === 'volume' && isRangeGiven);
   const read = oneOf('box volume', volumes, 'input');

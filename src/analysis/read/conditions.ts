@@ -3,7 +3,7 @@ import { bestMatches, wordsOf } from './match.ts';
 import { isSame, movable, oneOf, sizeIn } from './cells.ts';
 import { readGiven } from './given.ts';
 import type { Unread } from './types.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import type { Input, Result, SetInput } from '../subject/types.ts';
 
 /** A bound on a result. */
@@ -51,7 +51,7 @@ const GIVEN = new RegExp(
 /** Takes out of a sentence what it asks beside: `at 106 dB`, `that still plays 106 dB`, `reaching 45 Hz`, `with F3 below 50 Hz`,
  *  `in a box of at most 15 L`, `with Power 100 W`. A level is set where the sheet has one that is aimed at, else it is a bound on
  *  the level that the sheet works out. */
-export function readConditions(model: SheetModel, sentence: string): Conditions | Unread {
+export function readConditions(model: DocumentModel, sentence: string): Conditions | Unread {
   const given: SetInput[] = [];
   const limits: Limit[] = [];
   const ranges: Conditions['ranges'][number][] = [];
@@ -113,7 +113,7 @@ const fitting = <T extends Input | Result>(cells: readonly T[], quantity: Parsed
 
 /** An input, where the phrase names one better than any result. */
 function inputNamed(
-  model: SheetModel,
+  model: DocumentModel,
   phrase: string,
   quantity: ParsedQuantity,
   results: readonly Result[],
@@ -123,7 +123,7 @@ function inputNamed(
 }
 
 /** The levels that a sheet works out: what it can play, not how far a curve moves. */
-const played = ({ subject }: SheetModel): readonly Result[] =>
+const played = ({ subject }: DocumentModel): readonly Result[] =>
   subject.results.filter(
     ({ kind, quantity, label, name = '' }) =>
       kind === 'number' && quantity === 'level' && wordsOf(`${label} ${name}`).includes('level'),

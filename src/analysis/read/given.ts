@@ -2,11 +2,11 @@ import { parseQuantity } from '../../units/parse.ts';
 import { bestMatches, wordsOf } from './match.ts';
 import { isSame, oneOf } from './cells.ts';
 import type { Unread } from './types.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import type { Input, SetInput } from '../subject/types.ts';
 
 /** `106 dB`, `target 106 dB`, `the box at 12 L`. */
-export function readGiven(model: SheetModel, words: string): SetInput | Unread {
+export function readGiven(model: DocumentModel, words: string): SetInput | Unread {
   const [, phrase = '', written = ''] = /^(.*?)\s*([-+−]?[\d.,].*)$/.exec(words.trim()) ?? [];
   const quantity = parseQuantity(written);
   if (!quantity)

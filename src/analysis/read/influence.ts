@@ -1,11 +1,11 @@
 import { sameResult } from '../model/datum.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import type { Input, Result } from '../subject/types.ts';
 
 /** The inputs of some that change any of the results when moved through their range; a reference alone is no influence, for a record
  *  carries more than is read from it. */
 export async function influential(
-  model: SheetModel,
+  model: DocumentModel,
   inputs: readonly Input[],
   results: readonly Result[],
 ): Promise<readonly Input[]> {

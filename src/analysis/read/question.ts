@@ -6,7 +6,7 @@ import { readConditions } from './conditions.ts';
 import { readGiven } from './given.ts';
 import type { ReadQuestion, Unread } from './types.ts';
 import { EVERY, type SeekQuestion, type Target } from '../seek/types.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import type { Result, SetInput } from '../subject/types.ts';
 
 const ASKS =
@@ -18,7 +18,7 @@ const examples = ['which litres give Qtc 0.707?', 'which Xmax would make this pa
 
 /** Reads a question in plain words against the names, labels and units of a document. Where several cells could be meant, the
  *  ones without any effect on the result are passed over; if more than one is left, it asks back rather than guess. */
-export async function readQuestion(model: SheetModel, sentence: string): Promise<ReadQuestion> {
+export async function readQuestion(model: DocumentModel, sentence: string): Promise<ReadQuestion> {
   const words = sentence
     .trim()
     .replaceAll(/\s+/g, ' ')
@@ -29,7 +29,7 @@ export async function readQuestion(model: SheetModel, sentence: string): Promise
   return readCheapest(conditions) ?? (await readBest(model, conditions)) ?? readSeek(model, words);
 }
 
-async function readSeek(model: SheetModel, sentence: string): Promise<ReadQuestion> {
+async function readSeek(model: DocumentModel, sentence: string): Promise<ReadQuestion> {
   const [, inputWords, rest] = ASKS.exec(sentence) ?? [];
   if (inputWords === undefined || rest === undefined)
     return { wrong: `Ask for the value of an input, as in “${examples[0] ?? ''}”.`, suggestions: examples };
@@ -62,7 +62,7 @@ interface Aim extends Pick<SeekQuestion, 'result'> {
   readonly given: readonly string[];
 }
 
-function readAim(model: SheetModel, rest: string): Aim | Unread {
+function readAim(model: DocumentModel, rest: string): Aim | Unread {
   const works = WORKS.exec(rest);
   const value = works ? undefined : readValue(rest);
   if (works) {
@@ -122,7 +122,7 @@ const WHOLE = new Set(
 );
 
 /** The verdict that is named, or all of them; the first of the sheet, its overall answer, where none is. */
-function readVerdict(model: SheetModel, phrase: string): Pick<Aim, 'result' | 'results'> | Unread {
+function readVerdict(model: DocumentModel, phrase: string): Pick<Aim, 'result' | 'results'> | Unread {
   const { verdicts } = model;
   const [first] = verdicts;
   if (!first) return { wrong: 'No cell of this document holds a verdict: ask for a number instead.', suggestions: [] };

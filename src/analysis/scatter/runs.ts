@@ -4,7 +4,7 @@ import type { Curve } from '../../../functions/values/curve.ts';
 import type { CellValue } from '../../engine/types.ts';
 import { Breath } from '../breathe.ts';
 import type { Cause } from './types.ts';
-import type { Runner } from '../model/sheet-model.ts';
+import type { Runner } from '../model/document-model.ts';
 import type { Drawn } from './spread-document.ts';
 import { standingOf, standings, type Result, type Watch } from '../subject/types.ts';
 

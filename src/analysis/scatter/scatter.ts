@@ -3,7 +3,7 @@ import { QuestionError } from '../subject/place-error.ts';
 import { scatterRuns, type ScatterPart } from './runs.ts';
 import { summarised } from './summary.ts';
 import type { Cause, Scatter, ScatterQuestion, ScatterShare } from './types.ts';
-import { SheetModel, type Runner } from '../model/sheet-model.ts';
+import { DocumentModel, type Runner } from '../model/document-model.ts';
 import { spreadDocument, type Drawn } from './spread-document.ts';
 import type { Result, Watch } from '../subject/types.ts';
 import { resultAt } from '../sweep/sweep.ts';
@@ -12,14 +12,14 @@ const MOST_RUNS = 20_000;
 
 /** A scatter made ready. */
 interface ScatterPlan {
-  readonly model: SheetModel;
+  readonly model: DocumentModel;
   readonly runner: Runner;
   readonly drawn: readonly Drawn[];
   readonly results: readonly Result[];
 }
 
 /** @throws An error in words for the reader where something asked for cannot be spread or watched. */
-async function planScatter(model: SheetModel, question: ScatterQuestion): Promise<ScatterPlan> {
+async function planScatter(model: DocumentModel, question: ScatterQuestion): Promise<ScatterPlan> {
   const { runs, seed, spreads } = question;
   if (!Number.isInteger(runs) || runs < 10 || runs > MOST_RUNS)
     throw new QuestionError(`The runs must be a whole number from 10 to ${MOST_RUNS}, but are ${runs}.`);
@@ -31,7 +31,7 @@ async function planScatter(model: SheetModel, question: ScatterQuestion): Promis
     return typeof present === 'number' ? present : undefined;
   };
   const { document, drawn } = spreadDocument(model.document, spreads, numberAt);
-  const spread = await SheetModel.open(document);
+  const spread = await DocumentModel.open(document);
   return { model: spread, runner: await spread.runner(drawn, results), drawn, results };
 }
 
@@ -43,14 +43,14 @@ function spreadable(result: Result): Result {
 }
 
 /** Runs a sheet many times with its causes spread; the same seed gives the same runs. */
-export async function scatter(model: SheetModel, question: ScatterQuestion, watch?: Watch): Promise<Scatter> {
+export async function scatter(model: DocumentModel, question: ScatterQuestion, watch?: Watch): Promise<Scatter> {
   const { runs, seed } = question;
   const { of, isCompiled } = await scatterPart(model, { ...question, from: 0, to: runs }, watch);
   return { runs, seed, results: await summarised({ of, runs }, watch), isCompiled };
 }
 
 /** Some of the runs of a scatter; together with the others they are what one thread alone draws. */
-export async function scatterPart(model: SheetModel, share: ScatterShare, watch?: Watch): Promise<ScatterPart> {
+export async function scatterPart(model: DocumentModel, share: ScatterShare, watch?: Watch): Promise<ScatterPart> {
   const plan = await planScatter(model, share);
   try {
     const { runner, drawn, results } = plan;

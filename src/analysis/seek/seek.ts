@@ -4,7 +4,7 @@ import { gridOver, isWide, refined } from './scan.ts';
 import { EVERY, type Found, type Seek, type SeekQuestion, type Target } from './types.ts';
 import { searchedSentence, seekSentence } from './sentence.ts';
 import { settingText } from '../subject/setting-text.ts';
-import type { Runner, SheetModel } from '../model/sheet-model.ts';
+import type { Runner, DocumentModel } from '../model/document-model.ts';
 import { mayCross, NEAR, solutionsIn, type Point } from './solutions.ts';
 import { standingOf, standings, type Input, type Result, type Setting, type Watch } from '../subject/types.ts';
 import { placeError, QuestionError } from '../subject/place-error.ts';
@@ -20,7 +20,7 @@ const DIGITS = [3, 4, 6, 9, undefined] as const;
 /** Finds every value of an input in a range that brings a result to a target. What is given as found has been typed into
  *  the sheet, and the sheet itself gave the target.
  *  @throws An error in words for the reader where a cell is no input or no result. */
-export async function seek(model: SheetModel, question: SeekQuestion, watch?: Watch): Promise<Seek> {
+export async function seek(model: DocumentModel, question: SeekQuestion, watch?: Watch): Promise<Seek> {
   const input = model.input(question.input);
   if (!input) throw placeError(model.document, question.input, 'no input: type a number there first');
   const results = resultsOf(model, question.result);
@@ -35,7 +35,7 @@ export async function seek(model: SheetModel, question: SeekQuestion, watch?: Wa
   return { ...answer, sentence: seekSentence(answer, system), searched: searchedSentence(answer, system) };
 }
 
-function resultsOf(model: SheetModel, wanted: SeekQuestion['result']): readonly Result[] {
+function resultsOf(model: DocumentModel, wanted: SeekQuestion['result']): readonly Result[] {
   if (wanted === EVERY) {
     if (model.verdicts.length > 0) return model.verdicts;
     throw new QuestionError('No cell of this document holds a verdict: ask for a number instead.');

@@ -2,7 +2,7 @@ import type { CellValue, Place } from '../../engine/types.ts';
 import { Breath } from '../breathe.ts';
 import { contourLines, roundLevels } from './contours.ts';
 import { placeError, QuestionError } from '../subject/place-error.ts';
-import type { SheetModel } from '../model/sheet-model.ts';
+import type { DocumentModel } from '../model/document-model.ts';
 import {
   standingOf,
   standings,
@@ -19,7 +19,7 @@ const MOST_POINTS = 250_000;
 
 /** One input over a range, everything else as it stands.
  *  @throws An error in words for the reader where a cell is no input or no result, or the range cannot be walked. */
-export async function sweep(model: SheetModel, question: SweepQuestion, watch?: Watch): Promise<Sweep> {
+export async function sweep(model: DocumentModel, question: SweepQuestion, watch?: Watch): Promise<Sweep> {
   const input = inputAt(model, question.input);
   const results = question.results.map((place) => resultAt(model, place));
   const values = spanValues(question.input, input);
@@ -42,7 +42,7 @@ export async function sweep(model: SheetModel, question: SweepQuestion, watch?: 
 }
 
 /** Two inputs over their ranges: a number as a map with contour lines, and where every verdict is good. */
-export async function map(model: SheetModel, question: MapQuestion, watch?: Watch): Promise<ResultMap> {
+export async function map(model: DocumentModel, question: MapQuestion, watch?: Watch): Promise<ResultMap> {
   const across = inputAt(model, question.across);
   const up = inputAt(model, question.up);
   if (across === up) throw new QuestionError('A map needs two inputs, but the same one is given twice.');
@@ -85,13 +85,13 @@ export async function map(model: SheetModel, question: MapQuestion, watch?: Watc
   };
 }
 
-export function inputAt(model: SheetModel, place: Place): Input {
+export function inputAt(model: DocumentModel, place: Place): Input {
   const input = model.input(place);
   if (!input) throw placeError(model.document, place, 'no input: name a cell with a typed number');
   return input;
 }
 
-export function resultAt(model: SheetModel, place: Place): Result {
+export function resultAt(model: DocumentModel, place: Place): Result {
   const result = model.result(place);
   if (!result) throw placeError(model.document, place, 'no result: name a cell with a formula');
   return result;

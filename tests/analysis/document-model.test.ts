@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sameResult } from '../../src/analysis/model/datum.ts';
-import { SheetModel } from '../../src/analysis/model/sheet-model.ts';
+import { DocumentModel } from '../../src/analysis/model/document-model.ts';
 import { at, documentOf, named, templateNamed } from './documents.ts';
 
 describe('a compiled sheet gives what the engine gives', () => {
   test.each(['two-driver-check', 'closed-box-bench', 'vented-box'])(
     'in every cell of %s, at other values',
     async (id) => {
-      const model = await SheetModel.open(templateNamed(id));
+      const model = await DocumentModel.open(templateNamed(id));
       const inputs = model.subject.inputs.filter(({ present }) => typeof present === 'number');
       const runner = await model.runner(inputs, model.subject.results);
       expect(runner.isCompiled).toBe(true);
@@ -82,7 +82,7 @@ describe('a compiled sheet gives what the engine gives', () => {
             { A1: '2', A2: '3.5', A3: '7', A4: '=A1*B9', A6: 'text', B9: '0.5', C1: 'word', ...cells, D1: '=B1+1' },
             { Word: 'C1' },
           );
-          const model = await SheetModel.open(document);
+          const model = await DocumentModel.open(document);
           const runner = await model.runner([at('A1'), at('A2')], [at('B1'), at('B2'), at('B3'), at('D1')]);
           const quick = runner.quick(values);
           const engine = await runner.exact(values);
@@ -104,7 +104,7 @@ describe('a compiled sheet gives what the engine gives', () => {
 describe('a sheet model', () => {
   test('leaves the document as it was after trying values out', async () => {
     const document = templateNamed('two-driver-check');
-    const model = await SheetModel.open(document);
+    const model = await DocumentModel.open(document);
     const result = named(document, 'Pad');
     const handover = named(document, 'MakeUp');
     const before = model.present(result);
@@ -116,7 +116,7 @@ describe('a sheet model', () => {
   });
 
   test('leaves to the engine what spills, and what stands in a loop', async () => {
-    const model = await SheetModel.open(
+    const model = await DocumentModel.open(
       documentOf({ A1: '3', A2: '1', A3: '2', B1: '=SORT(A1:A3)', C1: '=B1*2', C3: '=B3*2', E1: '=E2+A1', E2: '=E1' }),
     );
     for (const [cell, value] of [
@@ -133,7 +133,7 @@ describe('a sheet model', () => {
   });
 
   test('knows the inputs with their ranges, and the results by kind', async () => {
-    const model = await SheetModel.open(templateNamed('two-driver-check'));
+    const model = await DocumentModel.open(templateNamed('two-driver-check'));
     const { inputs, results } = model.subject;
     expect(inputs.find(({ name }) => name === 'HandOver')).toMatchObject({
       label: 'Hand-over frequency',

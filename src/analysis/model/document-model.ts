@@ -19,7 +19,7 @@ const NOTHING: CellValue = { kind: 'empty' };
 const functions = new Map(catalogue.map((each) => [each.name, each]));
 
 /** A document that answers "results at these inputs", on an engine of its own. */
-export class SheetModel {
+export class DocumentModel {
   readonly document: OctavoDocument;
   readonly subject: Subject;
   readonly graph: Graph;
@@ -40,13 +40,13 @@ export class SheetModel {
     this.graph = new Graph(index, functions, (key) => this.#present.has(key));
   }
 
-  static async open(document: OctavoDocument): Promise<SheetModel> {
+  static async open(document: OctavoDocument): Promise<DocumentModel> {
     const engine = createEngine();
     const content = contentOf(document.sheets);
     const index = new CellIndex(functionsByName(catalogue));
     index.frame(content);
     index.write([...index.differences(content)]);
-    return new SheetModel(document, engine, index, await engine.load(content));
+    return new DocumentModel(document, engine, index, await engine.load(content));
   }
 
   /** What a cell holds as the document stands. */
@@ -162,10 +162,10 @@ const PROBES = [0, 0.01, -0.03] as const;
 export class Runner {
   readonly inputs: readonly Input[];
   readonly results: readonly Place[];
-  readonly #model: SheetModel;
+  readonly #model: DocumentModel;
   #program: Program | undefined;
 
-  constructor(model: SheetModel, inputs: readonly Input[], results: readonly Place[], program: Program | undefined) {
+  constructor(model: DocumentModel, inputs: readonly Input[], results: readonly Place[], program: Program | undefined) {
     this.#model = model;
     this.inputs = inputs;
     this.results = results;
@@ -213,8 +213,8 @@ export class Runner {
 }
 
 /** Does something with a model of a document, which is disposed of afterwards. */
-export async function withModel<T>(document: OctavoDocument, task: (model: SheetModel) => Promise<T>): Promise<T> {
-  const model = await SheetModel.open(document);
+export async function withModel<T>(document: OctavoDocument, task: (model: DocumentModel) => Promise<T>): Promise<T> {
+  const model = await DocumentModel.open(document);
   try {
     return await task(model);
   } finally {
