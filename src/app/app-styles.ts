@@ -131,12 +131,10 @@ export const appStyles = css`
   .notice[role='alert'] svg {
     color: var(--caution);
   }
+  /* A menu that is opened from elsewhere: no one can see its button, so no one is led there. */
   .floating {
     position: fixed;
-    inset: 0 auto auto 0;
-    width: 0;
-    height: 0;
-    overflow: clip;
+    visibility: hidden;
   }
   @media (max-width: 1180px) {
     :host {

@@ -45,6 +45,7 @@ export class PopMenu extends LitElement {
         overflow: auto;
         inset: auto;
         position: fixed;
+        visibility: visible;
       }
       [role='menuitem'],
       [role='menuitemradio'] {
