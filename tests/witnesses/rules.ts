@@ -31,15 +31,15 @@ export const rulesWitnesses: readonly Witness[] = [
     source: '1700 < 1808 < 1923 Hz',
     confirmed: 'computed',
   },
-  ...Object.entries({ octaves: 0.177907, stretchedoctaves: 1.047747, low: 1700, high: 1923.110617 }).map(
+  ...Object.entries({ octaves: 0.396887, stretchedoctaves: 1.32562, low: 1600, high: 2106.662131 }).map(
     ([field, gives]) => ({
-      formula: '=PAIR.BY_RULES(DRIVER(A1:A3, B1:B3), DRIVER(A4:A7, B4:B7), "100 dB", "LR4", "45°", "4 mm", C1:D5)',
+      formula: '=PAIR.BY_RULES(DRIVER(A1:A3, B1:B3), DRIVER(A4:A7, B4:B7), "96 dB", "LR4", "30°", "2 mm", C1:D5)',
       cells: pairCells,
       field,
       gives,
       within: { relative: 1e-5 },
       source:
-        'twice, and 1.5 times, 850 Hz against −3, and −6, dB at 45° of a 132 cm² piston by a root of 2·J1(x)/x with scipy; the others do not bind',
+        '2.5, and 1.8, times 640 Hz against −3, and −6, dB at 30° of a 220 cm² piston by a root of 2·J1(x)/x with scipy; the others do not bind',
       confirmed: 'computed' as const,
     }),
   ),

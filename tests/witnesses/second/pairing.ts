@@ -47,8 +47,8 @@ export const pairingIdentities: readonly Identity[] = [
   same(
     'another way',
     'PAIR.BY_RULES',
-    'PAIR.HIGH(PAIR.BY_RULES(DRIVER(A1:A3, B1:B3), DRIVER(A4:A7, B4:B7), "100 dB", "LR4", "45°", "4 mm", C1:D5))',
-    narrowing,
+    'PAIR.HIGH(PAIR.BY_RULES(DRIVER(A1:A3, B1:B3), DRIVER(A4:A7, B4:B7), "96 dB", "LR4", "30°", "2 mm", C1:D5))',
+    'PISTON.NARROWING("220 cm²", "30°", "3 dB")',
     'the narrowing of the cone is the upper end',
     { cells: pairCells, within: 1e-6 },
   ),
