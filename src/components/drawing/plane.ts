@@ -1,5 +1,5 @@
 import { svg, type SVGTemplateResult } from 'lit';
-import { evenTicks, roundStep, type Tick } from '../plot/ticks.ts';
+import { evenTicks, roundStep, thinned, type Tick } from '../plot/ticks.ts';
 import type { Room } from './laid.ts';
 
 /** Ends of an even axis and the distance of its lines, in the unit of the axis. */
@@ -88,7 +88,7 @@ function apart(ticks: readonly Tick[], plane: Plane, unit: string, { measure }: 
   const needed = widest + 10 + (unit === '' ? 0 : measure(` ${unit}`) / 2);
   const between = plane.width / Math.max(1, ticks.length - 1);
   const every = [1, 2, 4, 5, 10].find((count) => count * between >= needed) ?? 20;
-  const kept = ticks.filter((_, index) => index % every === 0);
+  const kept = thinned(ticks, every);
   return kept.map((tick, index) =>
     index === kept.length - 1 && unit !== '' ? { ...tick, text: `${tick.text} ${unit}` } : tick,
   );

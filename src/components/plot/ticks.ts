@@ -59,3 +59,10 @@ export function evenTicks(from: number, to: number, step: number): Tick[] {
   }
   return ticks;
 }
+
+/** One in so many; zero stays, where there is one. */
+export function thinned(ticks: readonly Tick[], every: number): readonly Tick[] {
+  const zero = ticks.findIndex(({ value }) => value === 0);
+  const first = Math.max(0, zero) % every;
+  return ticks.filter((_, index) => index % every === first);
+}

@@ -5,6 +5,7 @@ import {
   frequencyText,
   frequencyTicks,
   roundStep,
+  thinned,
 } from '../../../src/components/plot/ticks.ts';
 
 describe('a frequency axis', () => {
@@ -53,6 +54,13 @@ describe('a value axis', () => {
 
   test('has its lines on multiples of the step, also when it begins between them', () => {
     expect(evenTicks(55, 95, 10).map(({ value }) => value)).toEqual([60, 70, 80, 90]);
+  });
+
+  test('thinned out, zero stays among them', () => {
+    const kept = (from: number, to: number): readonly number[] =>
+      thinned(evenTicks(from, to, 20), 2).map(({ value }) => value);
+    expect(kept(-20, 60)).toEqual([0, 40]);
+    expect(kept(20, 100)).toEqual([20, 60, 100]);
   });
 
   test.each([
