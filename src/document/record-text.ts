@@ -8,7 +8,7 @@ import type { UnitSystem } from './types.ts';
 export function titleOf(record: CellRecord): string {
   switch (record.kind) {
     case 'driver':
-      return record.name;
+      return record.name || 'Unnamed driver';
     case 'box':
       return [styleNames[record.style], record.driver.name].filter((part) => part !== '').join(', ');
     case 'curve':

@@ -84,7 +84,7 @@ describe('a record', () => {
     expect(recordText(driver, 'metric')).toContain('W-165 A: ');
     expect(recordText(driver, 'metric').split('; ')).toHaveLength(5);
     const nameless = { ...driver, name: '' };
-    expect(recordText(nameless, 'metric')).toMatch(/^Fs 38 Hz; /);
+    expect(recordText(nameless, 'metric')).toMatch(/^Unnamed driver: Fs 38 Hz; /);
     expect(shownText(showCell(ofRecord(nameless), undefined, around('metric')))).toMatch(/^Fs 38 Hz, /);
   });
 

@@ -29,9 +29,6 @@ export const linesOf = (record: CellRecord, system: UnitSystem): readonly CardLi
       text: typeof value === 'string' || quantity === 'text' ? `${value}` : spell(value, quantity, system),
     }));
 
-/** What a card is called. */
-export const headingOf = (record: CellRecord): string => titleOf(record) || 'Driver without a name';
-
 /** The whole content as text for the clipboard: a title, then a line a field; of a curve every point. */
 export function textOf({ value, type, unit }: CardState, system: UnitSystem): string {
   switch (value.kind) {
@@ -53,8 +50,8 @@ export function textOf({ value, type, unit }: CardState, system: UnitSystem): st
 function linesOfRecord(record: CellRecord, system: UnitSystem): string {
   if (record.kind === 'curve') return curveText(record, system);
   const table = tableIn(record);
-  if (table) return `${headingOf(record)}\n${tableText(table, system)}`;
-  const head = [headingOf(record)];
+  if (table) return `${titleOf(record)}\n${tableText(table, system)}`;
+  const head = [titleOf(record)];
   const fields = linesOf(record, system).map(({ label, text }) => `${label}\t${text}`);
   switch (record.kind) {
     case 'driver':

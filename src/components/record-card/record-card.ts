@@ -5,6 +5,7 @@ import { networkTable } from '../../../functions/values/network-table.ts';
 import type { CellRecord } from '../../../functions/values/record.ts';
 import type { Sentence } from '../../../functions/values/say.ts';
 import type { Status } from '../../../functions/values/verdict.ts';
+import { titleOf } from '../../document/record-text.ts';
 import type { Line, UnitSystem } from '../../document/types.ts';
 import { alignedStyles } from '../aligned.ts';
 import { icon } from '../icons.ts';
@@ -12,7 +13,7 @@ import { speak } from '../../units/show.ts';
 import { spell } from '../plot/unit.ts';
 import '../plot/curve-plot.ts';
 import '../plot/window-plot.ts';
-import { linesOf, textOf, headingOf } from './card-text.ts';
+import { linesOf, textOf } from './card-text.ts';
 import type { CardFinding, CardState, CardValue } from './content.ts';
 import { cardStyles } from './styles.ts';
 import { curveTable, pointText } from './curve-table.ts';
@@ -54,7 +55,7 @@ export class RecordCard extends LitElement {
     return html`
       <div class="head">
         <b>${state.cell}</b>
-        <h2>${this.label || (value.kind === 'record' ? headingOf(value.record) : 'Cell')}</h2>
+        <h2>${this.label || (value.kind === 'record' ? titleOf(value.record) : 'Cell')}</h2>
         ${value.kind === 'empty' ? nothing : html`<button type="button" @click=${this.#copy}>Copy as text</button>`}
         ${
           value.kind === 'record' && (value.record.kind === 'curve' || tableIn(value.record))
@@ -105,8 +106,8 @@ export class RecordCard extends LitElement {
   /** The record's own name, where the heading is the label of the row. */
   #named(record: CellRecord): TemplateResult | typeof nothing {
     const repeats =
-      this.label === '' || record.kind === 'verdict' || record.kind === 'window' || headingOf(record) === this.label;
-    return repeats || record.kind === 'curve' ? nothing : html`<p class="quiet">${headingOf(record)}</p>`;
+      this.label === '' || record.kind === 'verdict' || record.kind === 'window' || titleOf(record) === this.label;
+    return repeats || record.kind === 'curve' ? nothing : html`<p class="quiet">${titleOf(record)}</p>`;
   }
 
   #number(value: number, { type, unit }: CardState): TemplateResult {
@@ -137,7 +138,7 @@ export class RecordCard extends LitElement {
         `;
       case 'box':
         return html`${this.#fields(record, [])}
-          <h3>Driver: ${headingOf(record.driver)}</h3>
+          <h3>Driver: ${titleOf(record.driver)}</h3>
           ${this.#record(record.driver)}`;
       case 'verdict':
         return html`<div class="note ${record.status}">
@@ -154,7 +155,7 @@ export class RecordCard extends LitElement {
         ></window-plot>`;
       case 'way':
         return html`${this.#fields(record, [])} ${this.#curve(record.pressure, '')} ${this.#curve(record.impedance, '')}
-          <h3>Filter: ${headingOf(record.network)}</h3>
+          <h3>Filter: ${titleOf(record.network)}</h3>
           ${this.#record(record.network)}`;
       case 'table':
         return tableView(record, this.system);
