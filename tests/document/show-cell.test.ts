@@ -85,7 +85,7 @@ describe('a record', () => {
     expect(recordText(driver, 'metric').split('; ')).toHaveLength(5);
     const nameless = { ...driver, name: '' };
     expect(recordText(nameless, 'metric')).toMatch(/^Unnamed driver: Fs 38 Hz; /);
-    expect(shownText(showCell(ofRecord(nameless), undefined, around('metric')))).toMatch(/^Fs 38 Hz, /);
+    expect(shownText(showCell(ofRecord(nameless), undefined, around('metric')))).toMatch(/^Unnamed driver: Fs 38 Hz, /);
   });
 
   test('a curve shows itself under its title', () => {
