@@ -12,16 +12,6 @@ beforeAll(async () => {
 
 afterAll(() => leave(session));
 
-const saving = (): Promise<string> =>
-  session.page.evaluate(
-    () =>
-      document
-        .querySelector('octavo-app')
-        ?.shadowRoot?.querySelector('sheet-rail')
-        ?.shadowRoot?.querySelector('.kept')
-        ?.textContent.trim() ?? '',
-  );
-
 /** Lets the browser refuse what is to be stored, as it does when the disk is full, or take it again. */
 const refuse = (isRefused: boolean): Promise<void> =>
   session.page.evaluate((refused) => {
@@ -37,14 +27,14 @@ const refuse = (isRefused: boolean): Promise<void> =>
 test('a save that fails says so, and what to do', async () => {
   await refuse(true);
   await person.type('D22', '104');
-  await expect.poll(saving).toMatch(/Not saved\. .*no room.*Save the document to a file.*Trying again/);
+  await expect.poll(() => person.saving()).toMatch(/Not saved\. .*no room.*Save the document to a file.*Trying again/);
   await person.expectText('D22', /^104 dB$/);
 });
 
 test('it is tried again until it is done, with all that was typed meanwhile', async () => {
   await person.type('D27', '230 mm');
   await refuse(false);
-  await expect.poll(saving, { timeout: 40_000 }).toMatch(/Saved \d/);
+  await expect.poll(() => person.saving(), { timeout: 40_000 }).toMatch(/Saved \d/);
   await session.page.reload({ waitUntil: 'load' });
   await person.settled();
   await person.expectText('D22', /^104 dB$/);
@@ -54,10 +44,10 @@ test('it is tried again until it is done, with all that was typed meanwhile', as
 test('another document is opened all the same; what was not saved is kept, and is there when one comes back', async () => {
   await refuse(true);
   await person.type('D22', '99');
-  await expect.poll(saving).toMatch(/Not saved/);
+  await expect.poll(() => person.saving()).toMatch(/Not saved/);
   await person.openTemplate('Closed-box bench');
   await refuse(false);
-  await expect.poll(saving, { timeout: 40_000 }).toMatch(/Saved \d/);
+  await expect.poll(() => person.saving(), { timeout: 40_000 }).toMatch(/Saved \d/);
   await (await person.seen('>>> nav[aria-label="Documents on this device"] ::-p-text(Two-driver check)'))?.click();
   await person.expectText('D22', /^99 dB$/);
 });

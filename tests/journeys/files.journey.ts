@@ -23,13 +23,6 @@ afterAll(async () => {
 const titleShown = (): Promise<string> =>
   session.page.evaluate(() => document.querySelector('octavo-app')?.shadowRoot?.querySelector('top-bar')?.title ?? '');
 
-const notices = (): Promise<string[]> =>
-  session.page.evaluate(() =>
-    [...(document.querySelector('octavo-app')?.shadowRoot?.querySelectorAll('.notice p') ?? [])].map(
-      ({ textContent }) => textContent,
-    ),
-  );
-
 /** Chooses a file where the page asks for one. */
 const open = (path: string): Promise<void> => person.giveFile(path, () => person.press('Control+o'));
 
@@ -48,10 +41,7 @@ test('a copy saved to a file says what was typed, and opens as another document'
   await open(path);
   await person.expectText('D22', /^104 dB$/);
   await person.atRest();
-  const kept = await session.page.evaluate(() =>
-    document.querySelector('octavo-app')?.session?.documents.map(({ title }) => title),
-  );
-  expect(kept).toEqual(['Two-driver check', 'Two-driver check']);
+  expect(await person.documents()).toEqual(['Two-driver check', 'Two-driver check']);
 });
 
 test.each([
@@ -63,23 +53,20 @@ test.each([
   await writeFile(path, content);
   const before = await titleShown();
   await open(path);
-  await expect.poll(notices).toEqual([expect.stringMatching(new RegExp(`^${name.replaceAll('.', '\\.')}: .{20,}`))]);
+  await expect
+    .poll(() => person.notices())
+    .toEqual([expect.stringMatching(new RegExp(`^${name.replaceAll('.', '\\.')}: .{20,}`))]);
   expect(await titleShown()).toBe(before);
   await person.expectText('D22', /^104 dB$/);
   await (await person.seen('>>> button[aria-label="Close the message"]'))?.click();
-  await expect.poll(notices).toEqual([]);
+  await expect.poll(() => person.notices()).toEqual([]);
 });
 
 test('documents lie side by side: the first is as it was left', async () => {
   await person.openTemplate('Closed-box bench');
   await person.atRest();
-  const other = await session.page.evaluate(() => {
-    const app = document.querySelector('octavo-app');
-    return app?.session?.documents
-      .map(({ id, title }) => ({ id, title }))
-      .filter(({ title }) => title === 'Two-driver check');
-  });
-  expect(other).toHaveLength(2);
+  const others = (await person.documents()).filter((title) => title === 'Two-driver check');
+  expect(others).toHaveLength(2);
   const first = await person.seen('>>> nav[aria-label="Documents on this device"] li:last-child button.entry');
   await first?.click();
   await expect.poll(titleShown).toBe('Two-driver check');

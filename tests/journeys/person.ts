@@ -49,6 +49,31 @@ export class Person {
     return this.page.waitForSelector(selector, { visible: true, timeout: PATIENCE });
   }
 
+  /** What the foot of the rail says of saving. */
+  saving(): Promise<string> {
+    return this.page.evaluate(() => {
+      const rail = document.querySelector('octavo-app')?.shadowRoot?.querySelector('sheet-rail');
+      return rail?.shadowRoot?.querySelector('.kept')?.textContent.trim() ?? '';
+    });
+  }
+
+  /** The messages across the foot of the sheet. */
+  notices(): Promise<string[]> {
+    return this.page.evaluate(() => {
+      const messages = document.querySelector('octavo-app')?.shadowRoot?.querySelectorAll('.notice p') ?? [];
+      return [...messages].map(({ textContent }) => textContent);
+    });
+  }
+
+  /** The documents on this device as the rail lists them. */
+  documents(): Promise<string[]> {
+    return this.page.evaluate(() => {
+      const rail = document.querySelector('octavo-app')?.shadowRoot?.querySelector('sheet-rail');
+      const names = rail?.shadowRoot?.querySelectorAll('nav[aria-label^=Documents] .name') ?? [];
+      return [...names].map(({ textContent }) => textContent.trim());
+    });
+  }
+
   async press(keys: string): Promise<void> {
     const parts = keys.split('+');
     const held = parts.slice(0, -1) as ('Control' | 'Shift' | 'Alt')[];

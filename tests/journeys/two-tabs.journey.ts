@@ -1,5 +1,4 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import type { Page } from 'puppeteer-core';
 import { openSession } from '../../.config/browser-session.mjs';
 import { Person } from './person.ts';
 import { leave, type Session } from './visit.ts';
@@ -21,23 +20,6 @@ beforeEach(async () => {
 });
 
 afterEach(() => leave(session));
-
-const savingIn = ({ page }: Person): Promise<string> =>
-  page.evaluate(
-    () =>
-      document
-        .querySelector('octavo-app')
-        ?.shadowRoot?.querySelector('sheet-rail')
-        ?.shadowRoot?.querySelector('.kept')
-        ?.textContent.trim() ?? '',
-  );
-
-const noticesIn = (page: Page): Promise<string[]> =>
-  page.evaluate(() =>
-    [...(document.querySelector('octavo-app')?.shadowRoot?.querySelectorAll('.notice p') ?? [])].map(
-      ({ textContent }) => textContent,
-    ),
-  );
 
 /** Holds back what the other tab says, as when both type at the same moment. */
 const deafen = ({ page }: Person): Promise<void> =>
@@ -71,7 +53,7 @@ async function editUnheard(): Promise<void> {
   await deafen(here);
   await here.page.bringToFront();
   await here.type('D22', '104');
-  await expect.poll(() => savingIn(here)).toMatch(/Saved/);
+  await expect.poll(() => here.saving()).toMatch(/Saved/);
   await here.atRest();
   await there.page.bringToFront();
   await there.type('D22', '99');
@@ -79,9 +61,9 @@ async function editUnheard(): Promise<void> {
 
 test('an edit over one that was not heard of is not saved; the reader is asked, and both can be kept', async () => {
   await editUnheard();
-  await expect.poll(() => noticesIn(there.page)).toEqual([expect.stringMatching(/^Another tab saved this document/)]);
+  await expect.poll(() => there.notices()).toEqual([expect.stringMatching(/^Another tab saved this document/)]);
   await (await there.seen('>>> ::-p-aria([name="Keep mine as a copy"][role="button"])'))?.click();
-  await expect.poll(() => noticesIn(there.page)).toEqual([]);
+  await expect.poll(() => there.notices()).toEqual([]);
   await there.expectText('D22', /^99 dB$/);
   expect(await there.page.evaluate(() => document.querySelector('octavo-app')?.workbook?.document.title)).toMatch(
     /\(this tab\)$/,
@@ -89,33 +71,27 @@ test('an edit over one that was not heard of is not saved; the reader is asked, 
   await here.page.bringToFront();
   await here.page.reload({ waitUntil: 'load' });
   await here.atRest();
-  const kept = await here.page.evaluate(async () => {
-    const app = document.querySelector('octavo-app');
-    return app?.session?.documents.map(({ title }) => title);
-  });
-  expect(kept).toHaveLength(2);
+  expect(await here.documents()).toHaveLength(2);
 });
 
 test('an edit over one that was not heard of can replace it', async () => {
   await editUnheard();
   await (await there.seen('>>> ::-p-aria([name="Replace theirs"][role="button"])'))?.click();
-  await expect.poll(() => noticesIn(there.page)).toEqual([]);
-  await expect.poll(() => savingIn(there)).toMatch(/Saved/);
+  await expect.poll(() => there.notices()).toEqual([]);
+  await expect.poll(() => there.saving()).toMatch(/Saved/);
   await here.page.bringToFront();
   await here.page.reload({ waitUntil: 'load' });
   await here.atRest();
   await here.expectText('D22', /^99 dB$/);
-  const kept = await here.page.evaluate(() => document.querySelector('octavo-app')?.session?.documents.length);
-  expect(kept).toBe(1);
+  // One alone is not listed.
+  expect(await here.documents()).toEqual([]);
 });
 
 test('where another document is opened before the reader has chosen, both are kept', async () => {
   await editUnheard();
   await there.openTemplate('Closed-box bench');
-  const kept = (): Promise<string[] | undefined> =>
-    there.page.evaluate(() => document.querySelector('octavo-app')?.session?.documents.map(({ title }) => title));
-  await expect.poll(kept).toHaveLength(3);
-  expect(await kept()).toContain('Two-driver check (not saved)');
+  await expect.poll(() => there.documents()).toHaveLength(3);
+  expect(await there.documents()).toContain('Two-driver check (not saved)');
   await (await there.seen('>>> nav[aria-label="Documents on this device"] ::-p-text(not saved)'))?.click();
   await there.expectText('D22', /^99 dB$/);
 });
