@@ -63,7 +63,8 @@ function prefixed(
   quantity: QuantityName | undefined,
 ): [number, Unit | undefined] {
   const size = Math.abs(number);
-  if (!unit || number === 0 || UNSCALED.has(quantity) || (size >= 0.01 && size < 100_000)) return [number, unit];
+  const most = quantity === 'mass' ? 1000 : 100_000;
+  if (!unit || number === 0 || UNSCALED.has(quantity) || (size >= 0.01 && size < most)) return [number, unit];
   const family = units.filter(
     (each) =>
       each.quantity === unit.quantity && each.offset === undefined && (each.system ?? unit.system) === unit.system,

@@ -123,6 +123,8 @@ describe('a number', () => {
     [0.0121, { quantity: 'volume', unit: 'L', system: 'imperial' }, '0.4273 ft³'],
     [2, { dimension: { m: 1.5 } }, '2 m^1.5'],
     [2, { dimension: { kg: 1, m: -4, s: -1 } }, '2 kg/m⁴·s'],
+    [7.574, { quantity: 'mass' }, '7.574 kg'],
+    [0.135, { quantity: 'mass' }, '135 g'],
   ] as const)('%d with %j is shown as %s', (value, options, text) => {
     expect(shown(value, options)).toBe(text);
   });
