@@ -4,6 +4,7 @@ import type { Consequence } from '../../document/consequences.ts';
 import { groupsOf, moveText, sideText, type Sides } from '../../document/difference-text.ts';
 import type { Differences } from '../../document/sheet-differences.ts';
 import type { ShownCell } from '../../document/shown.ts';
+import { unbroken } from '../../units/show.ts';
 import { icon } from '../icons.ts';
 
 /** Two sheets side by side: only what differs, verdicts that turn first.
@@ -194,7 +195,7 @@ function side(shown: ShownCell): TemplateResult | string {
     case 'verdict':
       return html`<span class="verdict"
         ><span class=${shown.status}>${icon(shown.status)}</span><b class=${shown.status}>${shown.word}</b
-        ><span class="reason">${shown.reason}</span></span
+        ><span class="reason">${unbroken(shown.reason)}</span></span
       >`;
     case 'problem':
       return html`<span class="fail">${shown.message}</span>`;

@@ -1,6 +1,7 @@
 import { LitElement, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { shownText } from '../../document/show-cell.ts';
+import { unbroken } from '../../units/show.ts';
 import '../drawing/cell-plot.ts';
 import '../plot/curve-plot.ts';
 import '../plot/window-plot.ts';
@@ -89,7 +90,8 @@ export class LessonSteps extends LitElement {
               <dd>
                 ${
                   shown.kind === 'verdict'
-                    ? html`<verdict-chip status=${shown.status} word=${shown.word}></verdict-chip> ${shown.reason}`
+                    ? html`<verdict-chip status=${shown.status} word=${shown.word}></verdict-chip>
+                        ${unbroken(shown.reason)}`
                     : shownText(shown)
                 }
               </dd>

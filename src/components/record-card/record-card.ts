@@ -9,7 +9,7 @@ import { titleOf } from '../../document/record-text.ts';
 import type { Line, UnitSystem } from '../../document/types.ts';
 import { alignedStyles } from '../aligned.ts';
 import { icon } from '../icons.ts';
-import { speak } from '../../units/show.ts';
+import { speak, unbroken } from '../../units/show.ts';
 import { spell } from '../plot/unit.ts';
 import '../plot/curve-plot.ts';
 import '../plot/window-plot.ts';
@@ -144,8 +144,8 @@ export class RecordCard extends LitElement {
         return html`<div class="note ${record.status}">
           ${icon(record.status)}
           <p class="word">${record.word}</p>
-          <p>${speak(record.reason, this.system)}</p>
-          ${record.note ? html`<p>${speak(record.note, this.system)}</p>` : nothing}
+          <p>${unbroken(speak(record.reason, this.system))}</p>
+          ${record.note ? html`<p>${unbroken(speak(record.note, this.system))}</p>` : nothing}
         </div>`;
       case 'curve':
         return this.#curve(record, this.label);
@@ -220,7 +220,7 @@ export class RecordCard extends LitElement {
     return html`<div class="note ${status}">
       ${icon(status)}
       <p class="word">${word}</p>
-      <p>${speak(sentence, this.system)}</p>
+      <p>${unbroken(speak(sentence, this.system))}</p>
     </div>`;
   }
 

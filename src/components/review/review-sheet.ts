@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { originWords } from '../../document/origin-words.ts';
 import type { Review, ReviewCell, ReviewSection, ReviewVerdict } from '../../document/review/types.ts';
 import type { Origin } from '../../document/types.ts';
+import { unbroken } from '../../units/show.ts';
 import { icon } from '../icons.ts';
 import '../drawing/cell-plot.ts';
 import type { DrawingData } from '../drawing/data.ts';
@@ -108,7 +109,7 @@ const verdict = ({ label, status, word, reason, note, limits }: ReviewVerdict): 
     <span class=${status}>${icon(status)}<span class="heard">${status}: </span></span>
     <div>
       <p><b>${label}</b>${label.endsWith('?') ? '' : ':'} <span class=${status}>${word}</span></p>
-      <p>${reason}</p>
+      <p>${unbroken(reason)}</p>
       ${note === '' ? nothing : html`<p class="quiet">${note}</p>`}
     </div>
     <div class="limits">${limits.map((limit) => html`<p>${limit}</p>`)}</div>
