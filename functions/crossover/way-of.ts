@@ -1,7 +1,8 @@
 import { standardVolts } from '../air.ts';
 import { need } from '../driver/need.ts';
 import { impedanceValues } from '../enclosure/impedance-curve.ts';
-import { boxFields, modelOf } from '../enclosure/circuit-of.ts';
+import { boxFields } from '../enclosure/box-driver.ts';
+import { modelOf } from '../enclosure/circuit-of.ts';
 import { coilPressureOf, flatLevel, loadOf } from '../enclosure/model.ts';
 import { travelAt, travelTimes } from '../enclosure/travel-curve.ts';
 import { zeros } from '../numeric/blocks.ts';

@@ -5,7 +5,7 @@ import type { Driver } from '../values/driver.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { bessel, butterworth, c4, coincident, qb3, rippled, type Alignment } from './alignment.ts';
-import { boxFields } from './circuit-of.ts';
+import { boxFields } from './box-driver.ts';
 import { demoDriver, driver, fill, leakageQ, seriesResistance } from './parameters.ts';
 import { seriesQts } from './qtc.ts';
 import { usual } from '../usual.ts';

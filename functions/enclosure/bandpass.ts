@@ -2,7 +2,7 @@ import { define } from '../define.ts';
 import { need } from '../driver/need.ts';
 import type { Box } from '../values/box.ts';
 import { Problem } from '../values/problem.ts';
-import { boxFields } from './circuit-of.ts';
+import { boxFields } from './box-driver.ts';
 import { demoDriver, driver, fill, leakageQ, lossQ, seriesResistance } from './parameters.ts';
 import { usual } from '../usual.ts';
 

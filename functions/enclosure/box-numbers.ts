@@ -3,8 +3,8 @@ import type { Box } from '../values/box.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import { box, demoDriver, demoVented } from './parameters.ts';
-import { resonanceOf } from './circuit-of.ts';
-import { totalQ } from './qtc.ts';
+import { resonanceOf } from './box-driver.ts';
+import { totalQ } from './total-q.ts';
 import { styleNames } from './style-names.ts';
 import { usual } from '../usual.ts';
 

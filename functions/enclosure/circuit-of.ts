@@ -1,26 +1,7 @@
 import { lossyCoilOf } from '../driver/lossy-coil.ts';
-import type { With } from '../driver/need.ts';
 import type { Box } from '../values/box.ts';
+import { complianceRatio, resonanceOf, type BoxDriver } from './box-driver.ts';
 import type { LumpedModel } from './lumped.ts';
-
-/** What every box asks of its driver. */
-export const boxFields = ['fs', 'qms', 'qes', 'vas', 're'] as const;
-
-export type BoxDriver = With<(typeof boxFields)[number]>;
-
-/** Vas over the apparent volume. */
-export const complianceRatio = (driver: BoxDriver, box: Pick<Box, 'volume' | 'fill'>): number =>
-  driver.vas / (box.volume * box.fill);
-
-/** Where port, radiators or closed box resonate. */
-export function resonanceOf(box: Box): number {
-  const driver = box.driver as BoxDriver;
-  if (box.tuning !== undefined) return box.tuning;
-  if (box.radiator !== undefined) {
-    return box.radiator.fp * Math.sqrt(1 + box.radiator.vap / (box.volume * box.fill));
-  }
-  return driver.fs * Math.sqrt(1 + complianceRatio(driver, box));
-}
 
 /** Remembers what was made of the box last asked about: several functions of a sheet ask about one box in turn. */
 export function lastOnly<T>(make: (box: Box) => T): (box: Box) => T {

@@ -3,7 +3,7 @@ import { need } from '../driver/need.ts';
 import type { Box } from '../values/box.ts';
 import { measured, say } from '../values/say.ts';
 import { Problem } from '../values/problem.ts';
-import { boxFields } from './circuit-of.ts';
+import { boxFields } from './box-driver.ts';
 import { demoDriver, driver, fill, lossQ, qtc, qts, seriesResistance, vas, volume } from './parameters.ts';
 import { seriesQts } from './qtc.ts';
 import { usual } from '../usual.ts';

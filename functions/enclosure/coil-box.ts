@@ -6,7 +6,8 @@ import { measured, say } from '../values/say.ts';
 import { alignedBox, family } from './aligned.ts';
 import { closedVolumeFor, closedBox } from './closed.ts';
 import { solveImpedance } from './impedance-curve.ts';
-import { boxFields, modelOf } from './circuit-of.ts';
+import { boxFields } from './box-driver.ts';
+import { modelOf } from './circuit-of.ts';
 import { demoDriver, driver, fill, leakageQ, qtc } from './parameters.ts';
 import { usual } from '../usual.ts';
 

@@ -7,7 +7,8 @@ import { intoPolar } from '../numeric/polar.ts';
 import { frequencies } from '../values/grid.ts';
 import { Problem } from '../values/problem.ts';
 import { roomFor, solveLoad } from './acoustic-load.ts';
-import { boxFields, lastOnly, modelOf, type BoxDriver } from './circuit-of.ts';
+import { boxFields, type BoxDriver } from './box-driver.ts';
+import { lastOnly, modelOf } from './circuit-of.ts';
 import { solveLumped, type LumpedSolution } from './lumped.ts';
 
 /** Decibels above the flat level, and phase. */

@@ -2,7 +2,8 @@ import type { Box } from '../values/box.ts';
 import { Problem } from '../values/problem.ts';
 import { say } from '../values/say.ts';
 import { solveLumped } from './lumped.ts';
-import { modelOf, resonanceOf } from './circuit-of.ts';
+import { resonanceOf } from './box-driver.ts';
+import { modelOf } from './circuit-of.ts';
 
 /** The lowest and highest frequency at which something in a box resonates, and the Q of the cone in it. */
 export function resonancesOf(box: Box): { readonly low: number; readonly high: number; readonly q: number } {

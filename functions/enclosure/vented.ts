@@ -5,7 +5,7 @@ import type { Driver } from '../values/driver.ts';
 import { Problem } from '../values/problem.ts';
 import { measured, say } from '../values/say.ts';
 import { qb3 } from './alignment.ts';
-import { boxFields } from './circuit-of.ts';
+import { boxFields } from './box-driver.ts';
 import { demoDriver, driver, fill, leakageQ, lossQ, seriesResistance, tuning, volume } from './parameters.ts';
 import { seriesQts } from './qtc.ts';
 

@@ -1,5 +1,5 @@
 import type { QuantityName } from '../../functions/quantities.ts';
-import { DASHES, SPACES, WIDTHLESS } from './signs.ts';
+import { DASHES, SPACES, WIDE, WIDTHLESS } from './signs.ts';
 import { unitNamed, type Unit } from './table.ts';
 
 /** A typed number with its unit. */
@@ -18,11 +18,14 @@ const NO_WIDTH = new RegExp(`[${WIDTHLESS}]`, 'g');
 const MINUS = new RegExp(`[${DASHES}]`, 'g');
 const HALVES = / ?([¼½¾⅛⅜⅝⅞])/;
 /** As on an inch rule and in parts of an octave, and of these alone: 4/8 ohm are two numbers. */
-const FRACTION = /^([+-]?)(\d+ )?(\d+)\/(\d+)(?= ?(?:in|f[oet]|oct|["″'′]))/i;
+const FRACTION = /^([+-]?)(\d+[ -])?(\d+)\/(\d+)(?= ?(?:in|f[oet]|oct|["″'′λ]))/i;
 /** Any of these; most texts have none. */
-const OTHERWISE = new RegExp(`[${SPACES}${WIDTHLESS}${DASHES}¼½¾⅛⅜⅝⅞]`);
-const NUMBER = /^([+-]?)(\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d*)?|[.,]\d+)/;
-const EXPONENT = /^(?:[eE]([+-]?\d+)| ?[·⋅×*] ?10\^([+-]?\d+)| ?[·⋅×*] ?10([⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))/;
+const OTHERWISE = new RegExp(`[${SPACES}${WIDTHLESS}${DASHES}¼½¾⅛⅜⅝⅞${WIDE}\u2044±]|\\+/?-`);
+const WIDE_SIGNS = new RegExp(`[${WIDE}]`, 'g');
+/** A travel of so much either way, a tolerance: the number says how much. */
+const EITHER_WAY = /^(?:±|\+\/?-) ?/;
+const NUMBER = /^([+-]?) ?(\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d*)?|[.,]\d+)/;
+const EXPONENT = /^(?:[eE]([+-]?\d+)| ?[·⋅×*x] ?10\^([+-]?\d+)| ?[·⋅×*x] ?10([⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))/;
 /** A third has no end. */
 const FEW_DIGITS = 5;
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
@@ -64,13 +67,16 @@ export const valueAs = ({ value, unit }: ParsedQuantity, wanted: QuantityName): 
 const inPlainSigns = (text: string): string =>
   text
     .replaceAll(NO_WIDTH, '')
+    .replaceAll(WIDE_SIGNS, (sign) => sign.normalize('NFKC'))
+    .replace('\u2044', '/')
     .replaceAll(SPACE, ' ')
     .replaceAll(MINUS, '-')
     .replace(HALVES, (_, half: string) => ` ${half.normalize('NFKD').replace('\u2044', '/')}`)
-    .trim();
+    .trim()
+    .replace(EITHER_WAY, '');
 
 const decimal = (_: string, sign: string, whole: string | undefined, above: string, below: string): string =>
-  sign + String(Number(whole ?? 0) + Number(above) / Number(below));
+  sign + String(Number.parseInt(whole ?? '0') + Number(above) / Number(below));
 
 /** The power of ten behind a number: as it is written, and which. */
 function exponentOf(text: string): [written: string, exponent: string] {

@@ -19,120 +19,111 @@ const INCH = 0.0254;
 const FOOT = 0.3048;
 const POUND = 0.45359237;
 
+/** Symbol, SI value of one, and other spellings with a space between them. */
+type Row = readonly [symbol: string, si: number, also?: string, more?: Pick<Unit, 'offset' | 'whole'>];
+
+const of = (quantity: QuantityName, system: Unit['system'], ...rows: readonly Row[]): Unit[] =>
+  rows.map(([symbol, si, also, more]) => ({
+    symbol,
+    quantity,
+    si,
+    ...(also !== undefined && { also: also.split(' ') }),
+    ...(system && { system }),
+    ...more,
+  }));
+
 /** All units. Exact factors by definition of the inch (0.0254 m) and the pound (0.45359237 kg). The first of a quantity and
  *  system is not special; defaults are in `defaults.ts`. */
 export const units: readonly Unit[] = [
-  { symbol: 'Hz', also: ['hz', 'HZ', 'cps', '1/s'], quantity: 'frequency', si: 1 },
-  { symbol: 'kHz', also: ['khz', 'KHz', 'KHZ', 'Khz'], quantity: 'frequency', si: 1e3 },
-  { symbol: 'MHz', quantity: 'frequency', si: 1e6 },
-  {
-    symbol: 'L',
-    also: ['l', 'ltr', 'litre', 'litres', 'liter', 'liters', 'dm3'],
-    quantity: 'volume',
-    si: 1e-3,
-    system: 'metric',
-  },
-  { symbol: 'mL', also: ['ml', 'cm3', 'cc', 'ccm'], quantity: 'volume', si: 1e-6, system: 'metric' },
-  { symbol: 'm³', also: ['m3'], quantity: 'volume', si: 1, system: 'metric' },
-  {
-    symbol: 'ft³',
-    also: ['ft3', 'cuft', 'cu.ft', 'cu.ft.', 'cubicfeet', 'cubicfoot'],
-    quantity: 'volume',
-    si: FOOT ** 3,
-    system: 'imperial',
-  },
-  {
-    symbol: 'in³',
-    also: ['in3', 'cuin', 'cu.in', 'cu.in.', 'cubicinches', 'cubicinch'],
-    quantity: 'volume',
-    si: INCH ** 3,
-    system: 'imperial',
-  },
-  { symbol: 'mm', quantity: 'length', si: 1e-3, system: 'metric' },
-  { symbol: 'cm', quantity: 'length', si: 1e-2, system: 'metric' },
-  { symbol: 'm', quantity: 'length', si: 1, system: 'metric' },
-  {
-    symbol: 'in',
-    also: ['in.', 'inch', 'inches', '"', '″', '”', "''"],
-    quantity: 'length',
-    si: INCH,
-    system: 'imperial',
-  },
-  { symbol: 'ft', also: ['foot', 'feet', "'", '′'], quantity: 'length', si: FOOT, system: 'imperial' },
-  { symbol: 'mm p-p', also: ['mmpp', 'mmptp', 'mmpeak-to-peak', 'mmpk-pk', 'mmp-p'], quantity: 'travel', si: 0.5e-3 },
-  { symbol: 'cm²', also: ['cm2', 'sqcm'], quantity: 'area', si: 1e-4, system: 'metric' },
-  { symbol: 'mm²', also: ['mm2', 'sqmm'], quantity: 'area', si: 1e-6, system: 'metric' },
-  { symbol: 'm²', also: ['m2', 'sqm'], quantity: 'area', si: 1, system: 'metric' },
-  { symbol: 'in²', also: ['in2', 'sqin', 'sq.in', 'sq.in.'], quantity: 'area', si: INCH ** 2, system: 'imperial' },
-  { symbol: 'ft²', also: ['ft2', 'sqft', 'sq.ft', 'sq.ft.'], quantity: 'area', si: FOOT ** 2, system: 'imperial' },
-  { symbol: 'g', also: ['gram', 'grams', 'gr'], quantity: 'mass', si: 1e-3, system: 'metric' },
-  { symbol: 'kg', quantity: 'mass', si: 1, system: 'metric' },
-  { symbol: 'mg', quantity: 'mass', si: 1e-6, system: 'metric' },
-  { symbol: 'oz', quantity: 'mass', si: POUND / 16, system: 'imperial' },
-  { symbol: 'lb', also: ['lbs', 'lb.'], quantity: 'mass', si: POUND, system: 'imperial' },
-  { symbol: 'Ω', also: ['ohm', 'ohms', 'Ohm', 'Ohms', 'OHM', '\u2126'], quantity: 'resistance', si: 1 },
-  { symbol: 'kΩ', also: ['kohm', 'kOhm', 'kohms', 'k\u2126'], quantity: 'resistance', si: 1e3 },
-  { symbol: 'mΩ', also: ['mohm', 'mOhm', 'm\u2126'], quantity: 'resistance', si: 1e-3 },
-  { symbol: 'mH', also: ['mh'], quantity: 'inductance', si: 1e-3 },
-  { symbol: 'µH', also: ['uH'], quantity: 'inductance', si: 1e-6 },
-  { symbol: 'H', quantity: 'inductance', si: 1 },
-  { symbol: 'µF', also: ['uF', 'uf', 'mfd'], quantity: 'capacitance', si: 1e-6 },
-  { symbol: 'nF', also: ['nf'], quantity: 'capacitance', si: 1e-9 },
-  { symbol: 'pF', also: ['pf'], quantity: 'capacitance', si: 1e-12 },
-  { symbol: 'mF', quantity: 'capacitance', si: 1e-3 },
-  { symbol: 'F', quantity: 'capacitance', si: 1 },
-  { symbol: 'V', also: ['volt', 'volts', 'Vrms'], quantity: 'voltage', si: 1 },
-  { symbol: 'mV', quantity: 'voltage', si: 1e-3 },
-  { symbol: 'A', also: ['amp', 'amps'], quantity: 'current', si: 1 },
-  { symbol: 'mA', quantity: 'current', si: 1e-3 },
-  { symbol: 'W', also: ['watt', 'watts'], quantity: 'power', si: 1 },
-  { symbol: 'kW', quantity: 'power', si: 1e3 },
-  { symbol: 'mW', quantity: 'power', si: 1e-3 },
-  { symbol: 'mm/N', also: ['mmN', 'mm/n'], quantity: 'compliance', si: 1e-3 },
-  { symbol: 'µm/N', also: ['um/N'], quantity: 'compliance', si: 1e-6 },
-  { symbol: 'm/N', quantity: 'compliance', si: 1 },
-  { symbol: 'kg/s', also: ['N·s/m', 'Ns/m', 'N*s/m', 'mechohm'], quantity: 'mechanicalResistance', si: 1 },
-  { symbol: 'g/s', quantity: 'mechanicalResistance', si: 1e-3 },
-  { symbol: 'T·m', also: ['Tm', 'T*m', 'T.m', 'N/A', 'Wb/m'], quantity: 'forceFactor', si: 1 },
-  { symbol: 'm/s', quantity: 'speed', si: 1, system: 'metric' },
-  { symbol: 'ft/s', quantity: 'speed', si: FOOT, system: 'imperial' },
-  { symbol: 'm³/s', also: ['m3/s'], quantity: 'volumeVelocity', si: 1 },
-  { symbol: 'L/s', also: ['l/s'], quantity: 'volumeVelocity', si: 1e-3 },
-  { symbol: 'kg/m³', also: ['kg/m3'], quantity: 'density', si: 1 },
-  { symbol: 'Pa', quantity: 'pressure', si: 1 },
-  { symbol: 'kPa', quantity: 'pressure', si: 1e3 },
-  { symbol: 'MPa', quantity: 'pressure', si: 1e6 },
-  { symbol: 'GPa', quantity: 'pressure', si: 1e9 },
-  { symbol: 'hPa', also: ['mbar'], quantity: 'pressure', si: 100 },
-  { symbol: 's', also: ['sec'], quantity: 'time', si: 1 },
-  { symbol: 'ms', quantity: 'time', si: 1e-3 },
-  { symbol: 'µs', also: ['us'], quantity: 'time', si: 1e-6 },
-  { symbol: 'min', quantity: 'time', si: 60 },
-  { symbol: 'h', quantity: 'time', si: 3600 },
-  { symbol: 'dB', also: ['db', 'DB', 'dBSPL', 'decibel', 'decibels'], quantity: 'level', si: 1 },
-  { symbol: 'dB/oct', also: ['dB/octave', 'db/oct'], quantity: 'slope', si: 1 },
-  { symbol: '°', also: ['deg', 'degree', 'degrees'], quantity: 'angle', si: Math.PI / 180 },
-  { symbol: 'rad', quantity: 'angle', si: 1 },
-  { symbol: 'oct', also: ['octave', 'octaves'], quantity: 'octaves', si: 1 },
-  { symbol: '°C', also: ['degC', '℃'], quantity: 'temperature', si: 1, offset: 273.15, system: 'metric' },
-  {
-    symbol: '°F',
-    also: ['degF', '℉'],
-    quantity: 'temperature',
-    si: 5 / 9,
-    offset: 459.67 * (5 / 9),
-    system: 'imperial',
-  },
-  { symbol: 'K', quantity: 'temperature', si: 1 },
-  { symbol: '%', quantity: 'ratio', si: 0.01 },
-  { symbol: '×', also: ['x'], quantity: 'ratio', si: 1 },
-  { symbol: 'pcs', quantity: 'ratio', si: 1, whole: true },
-  { symbol: 'λ', quantity: 'ratio', si: 1 },
-  { symbol: '¤', quantity: 'price', si: 1 },
+  ...of('frequency', undefined, ['Hz', 1, 'hz HZ cps 1/s hertz'], ['kHz', 1e3, 'khz KHz KHZ Khz kHZ'], ['MHz', 1e6]),
+  ...of(
+    'volume',
+    'metric',
+    ['L', 1e-3, 'l ℓ lt ltr litre litres liter liters dm3'],
+    ['mL', 1e-6, 'ml cm3 cc ccm'],
+    ['m³', 1],
+  ),
+  ...of(
+    'volume',
+    'imperial',
+    ['ft³', FOOT ** 3, 'cuft cu.ft cu.ft. cubicfeet cubicfoot'],
+    ['in³', INCH ** 3, 'cuin cu.in cu.in. cubicinches cubicinch'],
+  ),
+  ...of(
+    'length',
+    'metric',
+    ['mm', 1e-3, 'mmpeak mmpk mmone-way mmoneway'],
+    ['cm', 1e-2],
+    ['m', 1, 'metre metres meter meters'],
+  ),
+  ...of('length', 'imperial', ['in', INCH, `in. inch inches " ″ ” ''`], ['ft', FOOT, "foot feet ' ′"]),
+  ...of(
+    'travel',
+    undefined,
+    ['mm p-p', 0.5e-3, 'mmpp mmptp mmpeak-to-peak mmpeaktopeak mmpk-pk mmP-P'],
+    ['in p-p', INCH / 2, 'inpp "p-p "pp ″p-p'],
+  ),
+  ...of('area', 'metric', ['cm²', 1e-4, 'sqcm sq.cm qcm'], ['mm²', 1e-6, 'sqmm'], ['m²', 1, 'sqm']),
+  ...of(
+    'area',
+    'imperial',
+    ['in²', INCH ** 2, 'sqin sq.in sq.in. squareinches'],
+    ['ft²', FOOT ** 2, 'sqft sq.ft sq.ft.'],
+  ),
+  ...of('mass', 'metric', ['g', 1e-3, 'gram grams gr gm gms'], ['kg', 1], ['mg', 1e-6]),
+  ...of('mass', 'imperial', ['oz', POUND / 16], ['lb', POUND, 'lbs lb. pounds']),
+  ...of(
+    'resistance',
+    undefined,
+    ['Ω', 1, 'ohm ohms Ohm OHM'],
+    ['kΩ', 1e3, 'kohm kohms KΩ'],
+    ['mΩ', 1e-3, 'mohm mOhm'],
+    ['MΩ', 1e6, 'Mohm MOhm'],
+  ),
+  ...of('inductance', undefined, ['mH', 1e-3, 'mh'], ['µH', 1e-6, 'uH'], ['H', 1, 'henry']),
+  ...of(
+    'capacitance',
+    undefined,
+    ['µF', 1e-6, 'uF uf µf mfd MFD'],
+    ['nF', 1e-9, 'nf'],
+    ['pF', 1e-12, 'pf'],
+    ['mF', 1e-3],
+    ['F', 1],
+  ),
+  ...of('voltage', undefined, ['V', 1, 'volt volts Vrms'], ['mV', 1e-3]),
+  ...of('current', undefined, ['A', 1, 'amp amps ampere'], ['mA', 1e-3]),
+  ...of('power', undefined, ['W', 1, 'watt watts Wrms WRMS wattsrms'], ['kW', 1e3], ['mW', 1e-3]),
+  ...of('compliance', undefined, ['mm/N', 1e-3, 'mmN mm/n'], ['µm/N', 1e-6, 'um/N'], ['m/N', 1]),
+  ...of('mechanicalResistance', undefined, ['kg/s', 1, 'N·s/m Ns/m N*s/m N.s/m mechohm'], ['g/s', 1e-3]),
+  ...of('forceFactor', undefined, ['T·m', 1, 'Tm T*m T.m N/A Wb/m']),
+  ...of('speed', 'metric', ['m/s', 1]),
+  ...of('speed', 'imperial', ['ft/s', FOOT]),
+  ...of('volumeVelocity', undefined, ['m³/s', 1], ['L/s', 1e-3, 'l/s']),
+  ...of('density', undefined, ['kg/m³', 1]),
+  ...of('pressure', undefined, ['Pa', 1, 'N/m2'], ['kPa', 1e3], ['MPa', 1e6], ['GPa', 1e9], ['hPa', 100, 'mbar']),
+  ...of(
+    'time',
+    undefined,
+    ['s', 1, 'sec'],
+    ['ms', 1e-3, 'msec'],
+    ['µs', 1e-6, 'us usec µsec'],
+    ['min', 60],
+    ['h', 3600],
+  ),
+  ...of('level', undefined, ['dB', 1, 'db DB dBSPL decibel decibels'], ['dB(A)', 1, 'dBA']),
+  ...of('slope', undefined, ['dB/oct', 1, 'dB/octave db/oct dB/Oct']),
+  ...of('angle', undefined, ['°', Math.PI / 180, 'deg degree degrees'], ['rad', 1]),
+  ...of('octaves', undefined, ['oct', 1, 'octave octaves Oct']),
+  ...of('temperature', 'metric', ['°C', 1, 'C degC ℃ celsius degreesC', { offset: 273.15 }]),
+  ...of('temperature', 'imperial', ['°F', 5 / 9, 'degF ℉', { offset: 459.67 * (5 / 9) }]),
+  ...of('temperature', undefined, ['K', 1]),
+  ...of('ratio', undefined, ['%', 0.01, 'percent'], ['×', 1, 'x'], ['pcs', 1, 'pc pieces', { whole: true }], ['λ', 1]),
+  ...of('price', undefined, ['¤', 1]),
 ];
 
 /** What is thrown away in a spelling: spaces of every width, and the marks without width that come with pasted text. */
 const GAPS = new RegExp(`[\\s${WIDTHLESS}]+`, 'g');
+const PER = /\s+per\s+/g;
 const MINUS = new RegExp(`[${DASHES}]`, 'g');
 /** Whatever is thrown away or written in another way; most spellings have none of it. */
 const OTHERWISE = new RegExp(`[\\s${WIDTHLESS}${DASHES}²³^\\u03BC\\u2126º˚⋅∙•]`);
@@ -141,6 +132,7 @@ const OTHERWISE = new RegExp(`[\\s${WIDTHLESS}${DASHES}²³^\\u03BC\\u2126º˚�
 export const plainSymbol = (text: string): string =>
   OTHERWISE.test(text)
     ? text
+        .replaceAll(PER, '/')
         .replaceAll(GAPS, '')
         .replaceAll('²', '2')
         .replaceAll('³', '3')
@@ -160,8 +152,14 @@ for (const unit of units) {
   }
 }
 
+/** A word whose case says nothing; that of an m may be milli or mega. */
+const ANY_CASE = /^(?!m)\p{L}{4,}$/iu;
+
 /** The unit of that spelling; nothing where there is none. */
-export const unitNamed = (text: string): Unit | undefined => bySymbol.get(plainSymbol(text));
+export function unitNamed(text: string): Unit | undefined {
+  const plain = plainSymbol(text);
+  return bySymbol.get(plain) ?? (ANY_CASE.test(plain) ? bySymbol.get(plain.toLowerCase()) : undefined);
+}
 
 /** No spelling has more characters, the spaces and the `^` that may stand in it counted in. */
 export const LONGEST_UNIT = Math.max(...[...bySymbol.keys()].map((key) => key.length)) + 4;

@@ -1,5 +1,5 @@
-import { resonanceOf } from '../../enclosure/circuit-of.ts';
-import { totalQ } from '../../enclosure/qtc.ts';
+import { resonanceOf } from '../../enclosure/box-driver.ts';
+import { totalQ } from '../../enclosure/total-q.ts';
 import { styleNames } from '../../enclosure/style-names.ts';
 import type { Box } from '../box.ts';
 import { field, finite, type ReadableField } from './field.ts';
