@@ -9,8 +9,7 @@ import type { DriverShelf, ShelfView } from '../../src/components/shelf/driver-s
 import { newId } from '../../src/document/create.ts';
 import type { DriverEntry } from '../../src/document/shelf/entry.ts';
 import { readDatasheet } from '../../src/exchange/datasheet/read.ts';
-import { decodeEntry, decodeShelf, encodeEntry } from '../../src/exchange/shelf-file.ts';
-import { BrowserShelf } from '../../src/storage/shelf-storage.ts';
+import { decodeShelf } from '../../src/exchange/shelf-file.ts';
 import drivers from '../../templates/drivers.json' with { type: 'json' };
 import { paint } from './paint.ts';
 
@@ -221,24 +220,5 @@ describe('one driver', () => {
     button(element, 'Put it on the shelf').click();
     expect(added[0]!.entries[0]!.invented).to.equal(false);
     expect(added[0]!.entries[0]!.id).not.to.equal(named('W-165 A').id);
-  });
-});
-
-describe('drivers in the browser', () => {
-  it('are kept, read by another tab, and never written over by it', async () => {
-    const database = `octavo-shelf-test-${Date.now()}`;
-    const open = (): BrowserShelf => new BrowserShelf({ encode: encodeEntry, decode: decodeEntry }, database);
-    const mine = { ...named('W-165 A'), id: newId(), invented: false };
-    expect(await open().put([mine], [])).to.deep.equal([]);
-    const { entries, refused } = await open().list();
-    expect(entries).to.deep.equal([mine]);
-    expect(refused).to.deep.equal([]);
-    const changed = { ...mine, source: 'measured' };
-    expect(await open().put([changed], entries)).to.deep.equal([]);
-    const late = { ...mine, source: 'from an older page' };
-    expect(await open().put([late], entries)).to.deep.equal([late]);
-    expect((await open().list()).entries).to.deep.equal([changed]);
-    await open().remove(mine.id);
-    expect((await open().list()).entries).to.deep.equal([]);
   });
 });

@@ -5,7 +5,7 @@ import { newDocument, withFreshIds } from '../../src/document/create.ts';
 import type { OctavoDocument } from '../../src/document/types.ts';
 import { readKept, writeKept } from '../../src/exchange/file.ts';
 import { Autosave, type SaveSource, type SaveStatus, type Tabs } from '../../src/storage/autosave.ts';
-import { MemoryStorage } from '../../src/storage/memory-storage.ts';
+import { MemoryStorage } from './memory-storage.ts';
 import type { Codec, Entry, SheetStorage, Shown, Stored } from '../../src/storage/types.ts';
 
 const codec: Codec = { encode: writeKept, decode: readKept };

@@ -1,9 +1,8 @@
-import type { OctavoDocument } from '../document/types.ts';
-import type { Refusal } from '../document/command.ts';
-import type { Codec, Conflict, Entry, SheetStorage, Shown, Stored } from './types.ts';
+import type { OctavoDocument } from '../../src/document/types.ts';
+import type { Refusal } from '../../src/document/command.ts';
+import type { Codec, Conflict, Entry, SheetStorage, Shown, Stored } from '../../src/storage/types.ts';
 
-/** Documents for as long as the page lives: where the browser keeps nothing (private windows of some browsers), and in
- *  tests. Behaves as the stored kind does, copies included. */
+/** Documents for as long as a test runs. Behaves as the stored kind does. */
 export class MemoryStorage implements SheetStorage {
   readonly #codec: Codec;
   readonly #entries = new Map<string, Entry>();
@@ -36,7 +35,6 @@ export class MemoryStorage implements SheetStorage {
     return entry;
   }
 
-  /** What lives with the page goes with it. */
   leave(_document: OctavoDocument, _over: number): boolean {
     return false;
   }
