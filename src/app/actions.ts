@@ -111,11 +111,12 @@ export const actions: Readonly<Record<string, Action>> = {
       title: 'Go to',
       label: 'A cell such as D12, a name, or Sheet!Name',
       value: '',
+      offers: [...sheet.names.keys()],
       confirm: 'Go',
       check: (text) =>
         text.trim() === '' || placeOf(text)
           ? undefined
-          : `There is no cell or name “${text}” here. Names are listed while you type a formula.`,
+          : `There is no cell or name “${text}” here. The names of this sheet are offered while you type.`,
     });
     const place = asked === undefined ? undefined : placeOf(asked);
     if (place) app.go(place);

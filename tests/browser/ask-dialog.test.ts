@@ -21,6 +21,17 @@ describe('a question', () => {
     expect(await answer).to.equal('B5');
   });
 
+  it('offers texts, and takes others as well', async () => {
+    const asked = await shown();
+    const answer = asked.ask({ ...question, offers: ['Pad', 'Window'] });
+    await asked.updateComplete;
+    expect([...(inputOf(asked)?.list?.options ?? [])].map(({ value }) => value)).to.deep.equal(['Pad', 'Window']);
+    await expect(asked).to.be.accessible();
+    await sendKeys({ type: 'B5' });
+    await sendKeys({ press: 'Enter' });
+    expect(await answer).to.equal('B5');
+  });
+
   it('stays open with what was typed and why it cannot be taken, until it can be', async () => {
     const asked = await shown();
     const check = (text: string): string | undefined => (text === 'B6' ? undefined : `“${text}” is no cell.`);

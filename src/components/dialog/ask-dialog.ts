@@ -8,6 +8,8 @@ export interface Question {
   readonly text?: string;
   readonly value?: string;
   readonly label?: string;
+  /** Texts that may be meant, offered while one types. */
+  readonly offers?: readonly string[];
   readonly confirm: string;
   readonly cancel?: string;
   /** Why a text cannot be taken: the question then stays open with what was typed. */
@@ -110,7 +112,15 @@ export class AskDialog extends LitElement {
               ${
                 question.value === undefined
                   ? nothing
-                  : html`<label>${question.label ?? ''}<input .value=${question.value} autocomplete="off" /></label>`
+                  : html`<label
+                        >${question.label ?? ''}<input
+                          .value=${question.value}
+                          autocomplete="off"
+                          list=${question.offers ? 'offers' : nothing}
+                      /></label>
+                      <datalist id="offers">
+                        ${question.offers?.map((text) => html`<option>${text}</option>`)}
+                      </datalist>`
               }
               ${this.refusal ? html`<p class="refusal" role="alert">${this.refusal}</p>` : nothing}
               <div class="answers">
