@@ -2,6 +2,14 @@ import { parseAddress } from '../../formula/address.ts';
 import { HEAD_WIDTH, type Geometry } from './geometry.ts';
 import type { CellAt, Outline, Selection } from './model.ts';
 
+/** The rings over the cells of a sheet, kept: to look for them among all cells would cost more than to draw them. */
+interface Rings {
+  readonly selection: HTMLElement;
+  readonly active: HTMLElement;
+  readonly outlines: HTMLElement[];
+}
+const kept = new WeakMap<HTMLElement, Rings>();
+
 /** Draws the rings that lie over the cells: the selection, the active cell, what a formula refers to. */
 export function drawOverlays(
   body: HTMLElement,
@@ -9,28 +17,25 @@ export function drawOverlays(
   selection: Selection,
   outlines: readonly Outline[],
 ): void {
+  let rings = kept.get(body);
+  if (!rings)
+    kept.set(body, (rings = { selection: ring(body, 'selection'), active: ring(body, 'active'), outlines: [] }));
   const { anchor, focus } = selection;
   const isRange = anchor.row !== focus.row || anchor.column !== focus.column;
-  place(ring(body, 'selection', 0), geometry, anchor, focus, isRange);
-  place(ring(body, 'active', 0), geometry, focus, focus, true);
-  const held = body.querySelectorAll<HTMLElement>('.outline');
-  held.forEach((each, index) => {
-    if (index >= outlines.length) each.remove();
-  });
-  outlines.forEach(({ cells, colour }, index) => {
+  place(rings.selection, geometry, anchor, focus, isRange);
+  place(rings.active, geometry, focus, focus, true);
+  for (const spare of rings.outlines.splice(outlines.length)) spare.remove();
+  for (const [index, { cells, colour }] of outlines.entries()) {
+    const element = (rings.outlines[index] ??= ring(body, 'outline'));
     const [first = '', last = first] = cells.split(':');
-    const a = parseAddress(first);
-    const b = parseAddress(last);
-    if (!a || !b) return;
-    const element = ring(body, 'outline', index);
+    const [a, b] = [parseAddress(first), parseAddress(last)];
     element.style.borderColor = colour;
-    place(element, geometry, a, b, true);
-  });
+    if (a && b) place(element, geometry, a, b, true);
+    else element.hidden = true;
+  }
 }
 
-function ring(body: HTMLElement, kind: string, index: number): HTMLElement {
-  const held = body.querySelectorAll<HTMLElement>(`:scope > .${kind}`)[index];
-  if (held) return held;
+function ring(body: HTMLElement, kind: string): HTMLElement {
   const made = document.createElement('div');
   made.className = kind;
   made.setAttribute('role', 'presentation');

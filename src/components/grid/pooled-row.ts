@@ -26,6 +26,7 @@ interface PooledCell {
   parts: string;
   row: number;
   column: number;
+  isSelected: boolean | undefined;
   generation: number;
 }
 
@@ -81,6 +82,7 @@ export function newRow(columns: number): PooledRow {
       parts: '',
       row: -1,
       column: -1,
+      isSelected: undefined,
       generation: -1,
     };
   });
@@ -153,8 +155,10 @@ function drawInto(pooled: PooledCell, row: number, column: number, isHeading: bo
     pooled.key = key;
     pooled.parts = drawCell(element, look, pooled.parts);
   }
-  const isSelected = String(isWithin({ row, column }, selection));
-  if (element.getAttribute('aria-selected') !== isSelected) element.setAttribute('aria-selected', isSelected);
+  const isSelected = isWithin({ row, column }, selection);
+  if (pooled.isSelected === isSelected) return;
+  pooled.isSelected = isSelected;
+  element.setAttribute('aria-selected', String(isSelected));
 }
 
 /** Most cells look as before because all is that was: that is seen without making their keys. */

@@ -1,22 +1,34 @@
 const known = new Map<string, number>();
-let pen: CanvasRenderingContext2D | null | undefined;
+/** One for each font: to take up another costs more than to measure. */
+const pens = new Map<string, CanvasRenderingContext2D | null>();
 
 /** Width of a text in pixels in a CSS font; remembered, since plots ask for the same words on every frame. */
 export function textWidth(text: string, font: string): number {
   const key = `${font}\n${text}`;
   const found = known.get(key);
   if (found !== undefined) return found;
-  pen ??= document.createElement('canvas').getContext('2d');
+  const pen = penFor(font);
   if (!pen) return text.length * 7;
-  pen.font = font;
   const { width } = pen.measureText(text);
   if (known.size > 2000) known.clear();
   known.set(key, width);
   return width;
 }
 
+function penFor(font: string): CanvasRenderingContext2D | null {
+  const held = pens.get(font);
+  if (held !== undefined) return held;
+  const pen = document.createElement('canvas').getContext('2d');
+  if (pen) pen.font = font;
+  pens.set(font, pen);
+  return pen;
+}
+
 /** Widths measured before the faces were there are wrong. */
-export const forgetWidths = (): void => known.clear();
+export function forgetWidths(): void {
+  known.clear();
+  pens.clear();
+}
 
 const families = new WeakMap<Element, string>();
 
