@@ -90,6 +90,11 @@ export const rulerStyles = css`
     line-height: 18px;
     text-align: center;
   }
+  /* The keys of the sheet, and those of the rule once it has the focus. */
+  .side:focus-within .far,
+  .side:not(:focus-within) .near {
+    display: none;
+  }
   .buttons {
     display: none;
     gap: 8px;

@@ -117,9 +117,10 @@ export class ValueRuler extends LitElement {
         </div>
         <div class="side">
           <div class="keys">
-            <span class="hints"><kbd>←</kbd><kbd>→</kbd>${amount(1)}</span>
+            <span class="hints far"><kbd>Alt</kbd><kbd>↑</kbd><kbd>↓</kbd>${amount(1)}</span>
+            <span class="hints near"><kbd>←</kbd><kbd>→</kbd>${amount(1)}</span>
             <span class="hints"><kbd>Shift</kbd>${amount(10)}</span>
-            <span class="hints"><kbd>Esc</kbd>put back</span>
+            <span class="hints near"><kbd>Esc</kbd>put back</span>
             <span class="buttons">
               <button type="button" aria-label="Less by ${amount(1)}" @click=${() => this.nudge(-1)}>
                 − ${this.#number(step)}
