@@ -24,7 +24,8 @@ export const usage = `Calculates with the sheets of Octavo, without a browser.
 
   --json prints JSON, numbers in SI units: for each cell value, unit, text and kind, for a problem its message.
   --set and --get may be given several times. What cannot be read or calculated ends with status 1 and the reason on
-  standard error; a cell of a sheet that holds a problem is printed like any other.`;
+  standard error, and so does a --set that leaves a printed cell without its result; what it makes doubtful is told there
+  too. A cell that held a problem before is printed like any other.`;
 
 /** Options without a value. */
 const alone: ReadonlySet<string> = new Set(['--json', '--functions', '--help']);
@@ -65,7 +66,7 @@ export function readArguments(given: readonly string[]): Request | { readonly wr
       };
     } else words.push(option);
   }
-  const [first, second] = words;
+  const [first, second] = words.map((word) => (word.trimStart().startsWith('=') ? word.trim() : word));
   if (shelf || find !== undefined) {
     if (!shelf) return { wrong: '--find belongs to a shelf: calc --shelf FILE --find …' };
     if (functions || second !== undefined || set.length + get.length > 0) {

@@ -7,6 +7,7 @@ import type { DriverEntry } from '../document/shelf/entry.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import { Workbook } from '../document/workbook.ts';
 import type { SheetEngine } from '../engine/types.ts';
+import { nearest } from '../formula/nearest.ts';
 import { referencesIn } from '../formula/references-in.ts';
 import { decodeDocument } from '../exchange/decode.ts';
 import { readFile } from '../exchange/file.ts';
@@ -15,6 +16,7 @@ import { QuestionError } from '../analysis/subject/place-error.ts';
 import { ask } from './ask.ts';
 import { questionUsage, readAsking, type Asking } from './ask-arguments.ts';
 import { readArguments, usage, type Request } from './arguments.ts';
+import { newComplaints, presentComplaints, type Complaint } from './complaints.ts';
 import { describeCell } from './describe-cell.ts';
 import { describeFunctions, listFunctions } from './describe-functions.ts';
 import { findCells, type Found } from './find-cell.ts';
@@ -135,18 +137,26 @@ async function work(
   const opened = await open(request.file, around);
   if (isRefusal(opened)) return opened.refused;
   return withWorkbook(opened, around, async (workbook) => {
+    const before = presentComplaints(workbook);
     for (const { cell, text } of request.set) {
-      const wrong = await set(workbook, cell, text, around);
+      const wrong = await set(workbook, cell, text);
       if (wrong !== undefined) return wrong;
     }
+    const complaints = newComplaints(workbook, before);
+    for (const { called, isProblem, message } of complaints)
+      if (!isProblem) around.error(`Doubtful, ${called}: ${message}`);
     const asked = request.get.length > 0 ? request.get : allNames(opened);
     const found = asked.map((written) => ({ written, found: findCells(opened, written) }));
     for (const { found: each } of found) if ('wrong' in each) return each.wrong;
     const lines = found.flatMap(({ written, found: each }) => ('wrong' in each ? [] : [{ written, found: each }]));
     around.out(request.json ? json(described(workbook, lines)) : listed(workbook, lines));
-    return undefined;
+    const failed = complaints.find((each) => each.isProblem && lines.some(({ found }) => isIn(each, found)));
+    return failed && `${failed.called} has no result any more: ${failed.message}`;
   });
 }
+
+const isIn = ({ sheet, cell }: Complaint, found: Found | { readonly wrong: string }): boolean =>
+  !('wrong' in found) && found.sheet.id === sheet && [...addressesIn(rectangleOf(found.cells))].includes(cell);
 
 async function open(file: string, { read, templates }: Surroundings): Promise<OctavoDocument | { refused: string }> {
   const text = await read(file);
@@ -156,26 +166,23 @@ async function open(file: string, { read, templates }: Surroundings): Promise<Oc
   }
   const template = templates.get(file.replace(/\.json$/, ''));
   if (template !== undefined) return decodeDocument(template);
-  const known = [...templates.keys()].join(', ');
-  return { refused: `There is no file "${file}", and no template of that name; templates are ${known}.` };
+  if (/^[\w.]+\(/.test(file))
+    return { refused: `There is no file "${file}". A formula begins with an equals sign: calc '=${file}'` };
+  const known = [...templates.keys()];
+  const near = nearest(file, known);
+  const advice = near === undefined ? `templates are ${known.join(', ')}.` : `is ${near} meant?`;
+  return { refused: `There is no file "${file}", and no template of that name; ${advice}` };
 }
 
-async function set(
-  workbook: Workbook,
-  written: string,
-  text: string,
-  { error }: Surroundings,
-): Promise<string | undefined> {
+async function set(workbook: Workbook, written: string, text: string): Promise<string | undefined> {
   const found = findCells(workbook.document, written);
   if ('wrong' in found) return found.wrong;
   const { sheet, cells } = found;
   if (cells.includes(':')) return `"${written}" is the range ${cells}; --set writes one cell.`;
   const refusal = await workbook.do({ kind: 'write', sheet: sheet.id, texts: new Map([[cells, text]]) });
   if (refusal) return refusal.refused;
-  const { value, findings = [] } = workbook.state(sheet.id, cells) ?? {};
-  if (value?.kind === 'problem') return `${written}: ${value.message}`;
-  for (const { message } of findings) error(`Doubtful, ${written}: ${message}`);
-  return undefined;
+  const { value } = workbook.state(sheet.id, cells) ?? {};
+  return value?.kind === 'problem' ? `${written}: ${value.message}` : undefined;
 }
 
 /** Names of the first sheet as they are, of the others with their sheet. */

@@ -41,7 +41,7 @@ export function reckonPlainly(engine: object): void {
   const evaluate = (tree: FormulaTree, state: State): unknown => {
     switch (tree.type) {
       case 'NUMBER':
-        return tree.value;
+        return tree.value === Infinity ? wholly(tree, state) : tree.value;
       case 'CELL_REFERENCE': {
         const value = dependencyGraph.getCellValue(tree.reference.toSimpleCellAddress(state.formulaAddress));
         return typeof value === 'number' ? value : wholly(tree, state);

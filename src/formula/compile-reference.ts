@@ -48,7 +48,7 @@ function compileName(node: FormulaNode, sheet: string, compilation: Compilation)
     return compileField(node, toCells(node, sheet, holder, compilation), word.slice(dot + 1), compilation);
   if (/^[A-Z]{1,3}\d{7,}$/i.test(word)) return beyond(word, node, compilation);
   const close = nearest(word, scope.namesOf(sheet));
-  const advice = close === undefined ? 'give a cell that name, or write its address' : `did you mean ${close}?`;
+  const advice = close === undefined ? 'give a cell that name, or write its address.' : `did you mean ${close}?`;
   compilation.report('error', node, `No cell here is called “${word}”: ${advice}`, close);
   return { text: '#NAME?', type: UNKNOWN, node };
 }

@@ -4,7 +4,7 @@ import { binary, percent, signed } from './operators.ts';
 import { compileReference } from './compile-reference.ts';
 import { brokenIn } from './broken.ts';
 import { canonicalNumber, engineNumber } from './numbers.ts';
-import { numberOf, RATIO, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
+import { numberIn, RATIO, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
 import type { Compiled, Finding, Reference, Scope } from './types.ts';
 import { type Compilation, type Part } from './part.ts';
 import { unitNamed } from '../units/table.ts';
@@ -96,7 +96,7 @@ function quantity(node: FormulaNode, compilation: Compilation): Part {
     return { text, type: UNKNOWN, node };
   }
   if (text.includes('^')) squared(node, text, unit.symbol, compilation);
-  return { text: engineNumber(read.value), type: numberOf(unit.quantity), constant: read.value, node };
+  return { text: engineNumber(read.value), type: numberIn(read.unit, read.quantity), constant: read.value, node };
 }
 
 /** `5 cm^2` could be a square of 5 cm as well; an area is what one means by it. */

@@ -1,4 +1,4 @@
-import type { FormulaNode } from './tree.ts';
+import { childNamed, type FormulaNode } from './tree.ts';
 import {
   wantsQuantity,
   type FunctionDescription,
@@ -75,9 +75,17 @@ function checkCount(
     compilation.report(
       'error',
       node,
-      `${definition.name} takes at most ${most}, but ${String(slots.length)} are given.`,
+      `${definition.name} takes at most ${most}, but ${String(slots.length)} are given.${commaAdvice(node, compilation)}`,
     );
   }
+}
+
+/** Who parts arguments with semicolons writes decimals with commas. */
+function commaAdvice(node: FormulaNode, compilation: Compilation): string {
+  const separators = childNamed(node, 'Arguments')?.children.filter(({ name }) => name === 'Separator') ?? [];
+  return new Set(separators.map((each) => compilation.slice(each))).size > 1
+    ? ' A comma parts arguments as a semicolon does: write a decimal mark as a point.'
+    : '';
 }
 
 /** Checks the arguments of one call, and remembers what they say about the result. */

@@ -1,5 +1,5 @@
-import type { QuantityName } from '../../functions/quantities.ts';
-import { quantities } from '../../functions/quantities.ts';
+import { currencies, quantities, type Currency, type QuantityName } from '../../functions/quantities.ts';
+import { currencyOf, isCurrency } from '../units/currency.ts';
 import { isPlain, quantityOf, sameDimension, symbolOf } from '../units/dimension.ts';
 import type { Content } from './content.ts';
 import type { CellType } from './types.ts';
@@ -19,13 +19,21 @@ const numbers = Object.fromEntries(
 
 export const RATIO = numberOf('ratio');
 
+/** The type of a number in a unit: a price keeps the sign of its money. */
+export const numberIn = (unit: string, quantity: QuantityName): NumberType =>
+  (isCurrency(unit) ? prices[unit] : undefined) ?? numberOf(quantity);
+
+const prices = Object.fromEntries(
+  currencies.map((sign) => [sign, { ...numbers.price, dimension: { ...numbers.price.dimension, [sign]: 1 } }]),
+) as Readonly<Record<Currency, NumberType>>;
+
 /** The type of what was typed, formulas apart. */
 export function typeOfContent(content: Exclude<Content, { kind: 'formula' }>): CellType {
   switch (content.kind) {
     case 'number':
       return RATIO;
     case 'quantity':
-      return numberOf(content.quantity);
+      return numberIn(content.unit, content.quantity);
     default:
       return { kind: content.kind };
   }
@@ -41,6 +49,8 @@ export function nounOf(type: CellType): string {
   switch (type.kind) {
     case 'number': {
       const named = type.quantity ?? quantityOf(type.dimension);
+      const currency = currencyOf(type.dimension);
+      if (named === 'price' && currency) return `a price in ${currency}`;
       return named ? quantities[named].noun : `a number in ${symbolOf(type.dimension)}`;
     }
     case 'record':
@@ -75,7 +85,11 @@ export function either(a: CellType, b: CellType): CellType {
 export function sameType(a: CellType, b: CellType): boolean {
   if (a.kind !== b.kind) return false;
   if (a.kind === 'number' && b.kind === 'number')
-    return a.quantity === b.quantity && sameDimension(a.dimension, b.dimension);
+    return (
+      a.quantity === b.quantity &&
+      sameDimension(a.dimension, b.dimension) &&
+      currencyOf(a.dimension) === currencyOf(b.dimension)
+    );
   if (a.kind === 'record' && b.kind === 'record') return a.record === b.record && a.quantity === b.quantity;
   return true;
 }

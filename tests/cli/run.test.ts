@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { catalogue } from '../../functions/index.ts';
+import { templates } from '../../templates/index.ts';
 import { run } from '../../src/cli/run.ts';
 import { createEngine } from '../../src/engine/direct.ts';
 import type { SheetEngine } from '../../src/engine/types.ts';
@@ -43,7 +44,10 @@ async function outcomeOn(newEngine: () => SheetEngine, given: readonly string[])
     newEngine,
     catalogue,
     drivers,
-    templates: new Map([['check-template', JSON.parse(file) as unknown]]),
+    templates: new Map([
+      ['check-template', JSON.parse(file) as unknown],
+      ...templates.map(({ id, content }) => [id, content] as const),
+    ]),
   });
   return { status, out: out.join('\n'), error: error.join('\n') };
 }
@@ -109,8 +113,10 @@ describe('the command line', () => {
   });
 
   test.each([
-    [['nowhere.json'], 'There is no file "nowhere.json", and no template of that name; templates are check-template.'],
+    [['nowhere.json'], 'There is no file "nowhere.json", and no template of that name; templates are check-template, '],
     [['broken.json'], 'broken.json: This document is damaged or was changed by hand. title: a text is wanted'],
+    [['check-tenplate'], 'no template of that name; is check-template meant?'],
+    [['SQRT(4)'], `A formula begins with an equals sign: calc '=SQRT(4)'`],
     [['check.json', '--get', 'Twise'], 'Nothing is called "Twise" here; is "Twice" meant?'],
     [['check.json', '--set', 'Both=1'], '"Both" is the range B4:B5; --set writes one cell.'],
     [['check.json', '--set', 'Twise=1'], 'Nothing is called "Twise" here; is "Twice" meant?'],
@@ -145,6 +151,25 @@ describe('the command line', () => {
     const described = await real(formula, '--json');
     expect([described.status, described.error]).toEqual([1, told.error]);
     expect(JSON.parse(described.out)).toMatchObject({ kind: 'problem', value: null, message: told.error });
+  });
+
+  test('takes a formula with spaces round it', async () => {
+    expect(await outcome(' =2*3 ')).toEqual({ status: 0, out: '6', error: '' });
+  });
+
+  test('what is set in vain or in doubt is told with the cell where it shows', async () => {
+    const asked = (...given: string[]): Promise<Outcome> => real('closed-box-bench', ...given);
+    const [large, none] = [await asked('--set', 'Volume=12000 L', '--get', 'Qtc'), await asked('--set', 'Volume=0 L')];
+    expect([large.status, large.out]).toEqual([0, 'Qtc: 0.3867']);
+    expect(large.error).toMatch(
+      /^Doubtful, Box: CLOSED\.BOX, volume .* is usually .*; B19 is 12\s000 L\. Is the unit right\?$/,
+    );
+    expect([none.status, none.out]).toEqual([1, expect.stringContaining('Qtc: Problem: ')]);
+    expect(none.error).toMatch(
+      /^Box has no result any more: CLOSED\.BOX, volume .* must be at least .*, but B19 is 0 L\. Type/,
+    );
+    expect(await asked('--set', 'Volume=0 L', '--get', 'Fill')).toEqual({ status: 0, out: 'Fill: 1 ×', error: '' });
+    expect(await asked('--set', 'Volume=0 L', '--set', 'Volume=12 L', '--get', 'Qtc')).toMatchObject({ status: 0 });
   });
 
   test.each(['=B4', '=2*SUM(B4:C9)', '=B4.fs'])('%s alone stands in no sheet, and is told so', async (formula) => {

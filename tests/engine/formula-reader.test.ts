@@ -159,7 +159,7 @@ describe('our reader makes of a formula what the engine makes of it', () => {
   );
   const value = fc.oneof(
     fc.constantFrom('0', '12', '.5', '2.', '1e3', '2.5E-7', '12 L', '-5 °C', 'TRUE', 'false', 'PI()', '"a"', '""'),
-    fc.constantFrom('"a ""b"" c"', '"1\\2"', '"x,y)&"', '"=1"', 'NA()', '1/0'),
+    fc.constantFrom('"a ""b"" c"', '"1\\2"', '1e400', '-1e308', '"x,y)&"', '"=1"', 'NA()', '1/0'),
     fc.tuple(elsewhere, address).map((parts) => parts.join('')),
     fc.tuple(fc.constantFrom('SUM', 'max', 'COUNT', 'ROWS'), several).map(([name, range]) => `${name}(${range})`),
   );

@@ -34,7 +34,9 @@ export async function calculated(
     catalogue,
     templates: new Map<string, unknown>(templates.map(({ id, content }) => [id, content])),
   });
-  expect({ status, error }).toEqual({ status: 0, error: [] });
+  // Some scenarios go to the edge of what is usual, and are asked about it.
+  const refused = error.filter((text) => !text.startsWith('Doubtful, '));
+  expect({ status, refused }).toEqual({ status: 0, refused: [] });
   const cells = JSON.parse(out.join('\n')) as Record<string, Described>;
   return (cell) => {
     const found = cells[cell];
