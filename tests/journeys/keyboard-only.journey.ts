@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { typedDriver } from '../references/demo-drivers.ts';
 import { comeBack } from './come-back.ts';
+import { focused, keyTo } from './focus.ts';
 import { octaves, Person } from './person.ts';
 import { leave, visit, type Session } from './visit.ts';
 
@@ -14,25 +15,8 @@ beforeAll(async () => {
 
 afterAll(() => leave(session));
 
-/** What assistive technology calls the element with the focus. */
-const focused = (): Promise<string> =>
-  session.page.evaluate(() => {
-    let active = document.activeElement;
-    while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
-    return active?.getAttribute('aria-label') ?? active?.textContent?.trim() ?? '';
-  });
-
-/** Presses Shift+Tab until that element has the focus. */
-async function backTo(name: string): Promise<void> {
-  for (let presses = 0; presses < 60; presses++) {
-    if ((await focused()) === name) return;
-    await person.press('Shift+Tab');
-  }
-  throw new Error(`Shift+Tab does not lead to “${name}”.`);
-}
-
 test('the sheet takes keys as soon as it stands', async () => {
-  expect(await focused()).toBe('Two drivers');
+  expect(await focused(session.page)).toBe('Two drivers');
   await person.press('ArrowDown');
   await person.seen('>>> sheet-grid >>> [role=grid][aria-activedescendant="cell-D25"]');
 });
@@ -73,10 +57,11 @@ test('a formula points at cells by arrows, and at a range with Shift', async () 
 });
 
 test('the sheet is duplicated for another tweeter, and both are there after closing and coming back', async () => {
-  await backTo('More for Two drivers');
+  await keyTo(person, 'Shift+Tab', 'More for Two drivers');
   await person.press('Enter');
-  await expect.poll(focused).toMatch(/Rename|Duplicate/);
-  for (let presses = 0; presses < 10 && (await focused()) !== 'Duplicate'; presses++) await person.press('ArrowDown');
+  await expect.poll(() => focused(session.page)).toMatch(/Rename|Duplicate/);
+  for (let presses = 0; presses < 10 && (await focused(session.page)) !== 'Duplicate'; presses++)
+    await person.press('ArrowDown');
   await person.press('Enter');
   await person.seen('>>> [role=grid][aria-label="Two drivers 2"]');
   await person.atRest();

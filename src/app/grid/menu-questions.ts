@@ -65,7 +65,7 @@ export const questionOf: Readonly<Record<'name' | 'range' | 'choices' | 'unit' |
     }
     const asked = await app.dialog.ask({
       title: `Choices of ${cells}`,
-      text: 'The words it can take, with a comma between them; semicolons where a word holds a comma. Nothing takes them away.',
+      text: 'The words it can take, with a comma between them; semicolons where a word holds a comma. Leave it empty to take them away.',
       label: 'Words, such as closed, vented',
       value: choicesText(sheet.cells.get(app.cell)?.choices ?? []),
       confirm: 'Set',

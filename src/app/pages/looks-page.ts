@@ -33,6 +33,10 @@ export class LooksPage extends LitElement {
     </page-dialog>`;
   }
 
+  protected override firstUpdated(): void {
+    this.renderRoot.querySelector('looks-form')?.focus();
+  }
+
   async #keep(cells: string, present: Looks, chosen: Looks): Promise<void> {
     const commands = changesOf(this.sheet, cells, present, chosen);
     this.#leave();

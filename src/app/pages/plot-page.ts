@@ -3,7 +3,6 @@ import { customElement, property, state } from 'lit/decorators.js';
 import '../../components/dialog/page-dialog.ts';
 import type { PlotDraft } from '../../components/plot-form/data.ts';
 import '../../components/plot-form/plot-form.ts';
-import type { PlotForm } from '../../components/plot-form/plot-form.ts';
 import { rectangleOf, type Rectangle } from '../../document/area.ts';
 import { isRefusal } from '../../document/command.ts';
 import { newId } from '../../document/create.ts';
@@ -76,7 +75,7 @@ export class PlotPage extends LitElement {
   }
 
   protected override firstUpdated(): void {
-    this.renderRoot.querySelector<PlotForm>('plot-form')?.focus();
+    this.renderRoot.querySelector('plot-form')?.focus();
   }
 
   /** The draft that the form opens with. */
@@ -102,6 +101,7 @@ export class PlotPage extends LitElement {
   }
 
   #picture(workbook: Workbook, { plot }: Checked): TemplateResult {
+    const needsGround = plot.kind === 'shapes' && plot.series.length > 0 && !plot.ground;
     const picture = plot.series.length > 0 ? plotPicture(workbook, this.sheet, plot) : undefined;
     switch (picture?.kind) {
       case 'curves':
@@ -111,7 +111,9 @@ export class PlotPage extends LitElement {
       case 'drawing':
         return html`<cell-plot .data=${picture.data}></cell-plot>`;
       case undefined:
-        return html`<p>The plot is drawn here as soon as it has something to draw.</p>`;
+        return html`<p>
+          ${needsGround ? 'It is drawn here as soon as it has a width and a height.' : 'The plot is drawn here as soon as it has something to draw.'}
+        </p>`;
     }
   }
 

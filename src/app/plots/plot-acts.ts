@@ -28,7 +28,6 @@ export async function actOnPlot(app: AppHost, { name, plot: id, menu }: PlotAct)
   else if (!sheet || !plot) return;
   else if (name === 'delete') {
     if (!(await app.acts.do({ kind: 'delete-plot', sheet: sheet.id, plot: id }))) return;
-    app.tell(`The plot “${plot.title}” is deleted. Undo brings it back.`);
     app.begin();
   } else {
     const to = name === 'up' ? at - 1 : at + 1;

@@ -21,7 +21,7 @@ export interface Looks {
 }
 
 const looks: Readonly<Record<NonNullable<Look> | 'plain', string>> = {
-  plain: 'as a number or a text is',
+  plain: 'no heading, no small print',
   section: 'a heading over the rows below; in column A it counts their verdicts',
   label: 'small, for headings of columns and words beside numbers',
   note: 'small, and runs on over the cells to its right',
@@ -115,6 +115,13 @@ export class LooksForm extends LitElement {
   @property() cells = '';
   @property({ attribute: false }) looks!: Looks;
   @state() private chosen: Looks | undefined;
+
+  override focus(): void {
+    void this.updateComplete.then(() => {
+      const [first] = this.renderRoot.querySelectorAll<HTMLInputElement>('[name=look]');
+      (this.renderRoot.querySelector<HTMLInputElement>('[name=look]:checked') ?? first)?.focus();
+    });
+  }
 
   protected override render(): TemplateResult {
     const { look, columns } = this.chosen ?? this.looks;

@@ -1,11 +1,11 @@
 import { readRectangle, formatRectangle } from '../area.ts';
 import type { Refusal } from '../command.ts';
 import { checkName } from '../legal-name.ts';
-import { renamedName } from '../references.ts';
+import { renamedName, rewriteShown } from '../references.ts';
 import { sameWord, sheetOf, withSheet } from '../sheets.ts';
 import type { OctavoDocument } from '../types.ts';
 
-/** Calls a cell or a range by a name, on its sheet; a name already there is given its new cells. */
+/** Calls a cell or a range by a name, on its sheet; a name already there is given its new cells, and how it is written now. */
 export function defineName(
   document: OctavoDocument,
   id: string,
@@ -24,7 +24,8 @@ export function defineName(
   const held = [...sheet.names.keys()].find((each) => sameWord(each, name));
   const names = new Map(sheet.names);
   if (held !== undefined) names.delete(held);
-  return withSheet(document, { ...sheet, names: names.set(name, formatRectangle(area)) });
+  names.set(name, formatRectangle(area));
+  return withSheet(document, { ...sheet, names, ...rewriteShown(sheet, (cell) => (cell === held ? name : cell)) });
 }
 
 /** Formulas and plots that use the name follow, on every sheet. */
@@ -45,12 +46,13 @@ export function renameName(document: OctavoDocument, id: string, from: string, t
   return withSheet(rewritten, { ...changed, names });
 }
 
-/** Formulas keep the word and say that nothing is called that any more. */
+/** Formulas keep the word and say that nothing is called that any more; plots go on drawing the cells that it meant. */
 export function deleteName(document: OctavoDocument, id: string, name: string): OctavoDocument | Refusal {
   const sheet = sheetOf(document, id);
   const held = [...sheet.names.keys()].find((each) => sameWord(each, name));
   if (held === undefined) return { refused: `Sheet "${sheet.name}" has no name "${name}".` };
   const names = new Map(sheet.names);
   names.delete(held);
-  return withSheet(document, { ...sheet, names });
+  const cells = sheet.names.get(held);
+  return withSheet(document, { ...sheet, names, ...rewriteShown(sheet, (cell) => (cell === held ? cells : cell)) });
 }

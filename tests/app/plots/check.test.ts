@@ -66,7 +66,7 @@ describe('a series', () => {
     ['Other!B2', 'write =Other!B2 into a cell here'],
     ['K900', 'K900 lies outside the 100 rows and 8 columns'],
     ['B2:B3', 'B2:B3 are 2 cells'],
-    ['A1', 'A1 holds a text, and curve wants a curve'],
+    ['A1', 'A1 holds a text; a curve is wanted'],
     ['B5', 'B5 holds a frequency'],
   ])('of “%s” is refused with the remedy', (cell, words) => {
     const checked = check(cells, { series: [{ cell }] });
@@ -121,7 +121,7 @@ describe('a plot of columns', () => {
   test('is drawn of so many rows as can be seen', async () => {
     const own = await ownSheet({ rows: 10_001 });
     const long = check(own.cells, { kind: 'bars', series: [{ cell: 'B1:B10000' }] });
-    expect(saidAt(long, 'series.0.cell')).toContain('10000 long; bars are drawn of 100 at most');
+    expect(saidAt(long, 'series.0.cell')).toContain('B1:B10000 has 10000 cells; at most 100 are drawn');
   });
 
   test('to scale wants places and sizes, and what they lie on', () => {

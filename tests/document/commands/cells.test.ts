@@ -26,6 +26,9 @@ describe('writing and clearing', () => {
   test('attributes are set and removed one by one', () => {
     const set = done({ kind: 'describe', sheet: 'one', cells: 'D6:D7', attributes: { unit: 'kHz' } });
     expect(cellOf(set, 'D6')).toEqual({ text: '1808 Hz', range: ['800 Hz', '6 kHz'], unit: 'kHz' });
+    expect(refused({ kind: 'describe', sheet: 'one', cells: 'A1:ZZ9999', attributes: { look: 'note' } })).toContain(
+      'the most is 2000000',
+    );
     const removed = done({ kind: 'describe', sheet: 'one', cells: 'D6', attributes: { range: undefined } }, set);
     expect(cellOf(removed, 'D6')).toEqual({ text: '1808 Hz', unit: 'kHz' });
   });

@@ -23,6 +23,16 @@ describe('names', () => {
       Pair: 'B4:C5',
       WOOFER: 'C4',
     });
+    expect(plotOf(done({ kind: 'define-name', sheet: 'one', name: 'WOOFER', cells: 'C4' }))?.series[0]?.cell).toBe(
+      'WOOFER',
+    );
+  });
+
+  test('a deleted name leaves its cells to the plots, and its word to the formulas', () => {
+    const document = done({ kind: 'delete-name', sheet: 'one', name: 'woofer' });
+    expect(namesOf(document)).toEqual({ Pair: 'B4:C5' });
+    expect(plotOf(document)?.series[0]?.cell).toBe('B4');
+    expect(texts(document)['D8']).toBe('=Woofer*$B$5');
   });
 
   test.each([

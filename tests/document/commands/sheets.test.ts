@@ -56,6 +56,8 @@ describe('plots', () => {
       ['plot-1', 'Other'],
       ['plot-2', 'Other'],
     ]);
+    const moved = done({ kind: 'put-plot', sheet: 'one', plot: { ...plot, id: 'plot-2' }, at: 0 }, replaced);
+    expect(moved.sheets[0]?.plots.map(({ id }) => id)).toEqual(['plot-2', 'plot-1']);
     expect(done({ kind: 'delete-plot', sheet: 'one', plot: 'plot-1' }, replaced).sheets[0]?.plots).toHaveLength(1);
     expect(refused({ kind: 'delete-plot', sheet: 'one', plot: 'none' })).toContain('no longer there');
   });

@@ -21,8 +21,8 @@ const mostRows: Readonly<Record<PlotKind, number>> = {
   curves: 1,
   window: 1,
   bars: 100,
-  points: 2000,
-  lines: 2000,
+  points: 1000,
+  lines: 1000,
   shapes: 500,
 };
 
@@ -45,7 +45,7 @@ export function checkSeries(cells: SheetCells, draft: PlotDraft, say: Saying): r
       say.wrong(`${at}.cell`, found.refused);
       continue;
     }
-    const label = labelFor(cells, found.area);
+    const label = (kinds[draft.kind].labels && typed.column) || labelFor(cells, found.area);
     say.labels.set(`${at}.label`, label);
     const named = { ...typed, cell: found.reference, label: typed.label.trim() || label };
     if (isTwice(cells, named, sound, draft.kind, at, say)) continue;
@@ -130,7 +130,6 @@ class SeriesCheck {
 
   /** Whether what is wanted may come to stand there; otherwise what stands there is wrong. */
   #isLater({ reference, area }: Found, kind: Held['kind'], words: string, field: 'cell' | 'across'): boolean {
-    const { series } = kinds[this.#kind];
     const at = `${this.#at}.${field}`;
     if (kind === 'nothing')
       this.#say.note(at, `${reference} is empty: it is drawn once it holds ${wanted[this.#kind]}.`);
@@ -139,7 +138,7 @@ class SeriesCheck {
       const holds = sizeOf(area) === 1 ? `holds ${words}` : 'holds no number';
       this.#say.wrong(
         at,
-        `${reference} ${holds}, and ${series.toLowerCase()} ${series.endsWith('s') ? 'want' : 'wants'} ${wanted[this.#kind]}. Name another cell, or choose another kind.`,
+        `${reference} ${holds}; ${wanted[this.#kind]} is wanted. Name another cell, or choose another kind.`,
       );
       return false;
     }
@@ -176,7 +175,7 @@ class SeriesCheck {
     if (count > most)
       return this.#say.wrong(
         `${this.#at}.cell`,
-        `${reference} is ${count} long; ${kinds[this.#kind].series.toLowerCase()} are drawn of ${most} at most. Name fewer cells.`,
+        `${reference} has ${count} ${this.#kind === 'shapes' ? 'rows' : 'cells'}; at most ${most} are drawn, so that they can be told apart. Name fewer.`,
       );
     const width = area.right - area.left + 1;
     if (this.#kind === 'shapes' && (width < 4 || width > 5))

@@ -95,8 +95,8 @@ function seriesOf(cells: SheetCells, kind: PlotKind, area: Rectangle, all: reado
     if (!series || kind === 'shapes') return series ? [series] : [];
     const names = words[0] ?? '';
     return kind === 'bars'
-      ? [{ ...series, column: first, names }]
-      : [{ ...series, column: second, across: first, names }];
+      ? [{ ...series, label: first, column: first, names }]
+      : [{ ...series, label: second, column: second, across: first, names }];
   }
   return kind === 'shapes' ? shapesOf(cells, area) : ofColumns(cells, kind, area);
 }
@@ -176,10 +176,11 @@ export function titleOf(cells: SheetCells, kind: PlotKind, series: readonly Seri
   const labels = series.map(({ label }) => label).filter((label) => label !== '');
   const [first = '', second = ''] = labels;
   if (!one) return '';
+  const found = cells.find(one.cell);
+  if (one.column !== '' && !isRefusal(found)) return labelFor(cells, found.area);
   const across = cells.find(one.across);
   if (labels.length === 1 && kinds[kind].across && one.across !== '')
-    return `${first} over ${lower(isRefusal(across) || one.column !== '' ? one.across : labelFor(cells, across.area))}`;
-  const found = cells.find(one.cell);
+    return `${first} over ${lower(isRefusal(across) ? one.across : labelFor(cells, across.area))}`;
   const heading = isRefusal(found) ? '' : headingAbove(cells, found.area.top);
   // Nothing says what the cells are.
   if (first === one.cell) return heading || (kinds[kind].words.split(',')[0] ?? '');
