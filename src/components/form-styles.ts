@@ -23,6 +23,7 @@ export const formStyles = css`
   p {
     margin: 8px 0;
     max-width: 72ch;
+    text-wrap: pretty;
   }
   .quiet,
   small {

@@ -19,7 +19,7 @@ const stops: readonly Stop[] = [
   },
   {
     title: 'The rule',
-    text: 'The selected number on its plausible range. Drag it, or press Tab to reach it and move it with the arrows: sheet and plots follow while you try, and Escape puts back.',
+    text: 'The selected number on its plausible range. Drag it, or hold Alt and press the arrow up or down: sheet and plots follow at once, and Ctrl Z takes it back.',
     ways: [['sheet-head', 'value-ruler'], ['sheet-head']],
   },
   {

@@ -57,7 +57,7 @@ export const plotStyles = css`
   }
   button.values {
     margin: 0;
-    padding: 2px 6px;
+    padding: 2px 4px;
     min-height: 24px;
     border: 1px solid transparent;
     border-radius: 5px;
