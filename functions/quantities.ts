@@ -1,6 +1,10 @@
+/** Signs of money. No rate of exchange is known here, so a price keeps the sign it was typed with. */
+export const currencies = ['€', '$', '£', '¥', '₹', 'CHF', 'kr', 'zł', 'Kč'] as const;
+export type Currency = (typeof currencies)[number];
+
 /** A physical dimension: exponents over the base quantities. `dB`, `rad`, `oct` and `money` are kept apart
  *  so that a level is never added to a ratio unnoticed. */
-export type Base = 'm' | 'kg' | 's' | 'A' | 'K' | 'dB' | 'rad' | 'oct' | 'money';
+export type Base = 'm' | 'kg' | 's' | 'A' | 'K' | 'dB' | 'rad' | 'oct' | 'money' | Currency;
 export type Dimension = Readonly<Partial<Record<Base, number>>>;
 
 export interface Quantity {

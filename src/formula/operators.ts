@@ -1,5 +1,6 @@
 import type { FormulaNode } from './tree.ts';
 import { quantities } from '../../functions/quantities.ts';
+import { currencyOf } from '../units/currency.ts';
 import { isPlain, quantityOf, sameDimension, symbolOf, times } from '../units/dimension.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { parseQuantity } from '../units/parse.ts';
@@ -219,7 +220,8 @@ function agree(
 ): CellType {
   if (isOpen(a) || isOpen(b) || a.kind !== 'number' || b.kind !== 'number')
     return a.kind === 'number' ? a : b.kind === 'number' ? b : UNKNOWN;
-  if (sameDimension(a.dimension, b.dimension)) return { ...a, quantity: a.quantity ?? b.quantity };
+  if (sameDimension(a.dimension, b.dimension))
+    return { ...(currencyOf(a.dimension) ? a : b), quantity: a.quantity ?? b.quantity };
   if (right.constant === 0 && isPlain(b.dimension)) return a;
   if (left.constant === 0 && isPlain(a.dimension)) return b;
   if (isPlainLogarithm(left, a, b, compilation)) return b;
@@ -239,7 +241,7 @@ const isPlainLogarithm = (part: Part, own: NumberType, other: NumberType, compil
 
 const unitFor = (type: NumberType): string => {
   const quantity = type.quantity ?? quantityOf(type.dimension);
-  return quantity ? defaultUnit(quantity, 'metric') : symbolOf(type.dimension);
+  return currencyOf(type.dimension) ?? (quantity ? defaultUnit(quantity, 'metric') : symbolOf(type.dimension));
 };
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

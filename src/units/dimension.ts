@@ -1,4 +1,5 @@
 import { quantities, type Base, type Dimension, type QuantityName } from '../../functions/quantities.ts';
+import { currencyOf, isCurrency } from './currency.ts';
 
 export const PLAIN: Dimension = {};
 
@@ -6,7 +7,7 @@ const clean = (dimension: Partial<Record<Base, number>>): Dimension =>
   Object.fromEntries(
     Object.entries(dimension)
       .map(([base, power]) => [base, nearFraction(power)] as const)
-      .filter(([, power]) => power !== 0),
+      .filter(([base, power]) => power !== 0 && (!isCurrency(base) || dimension.money)),
   );
 
 /** Powers and roots taken one after another leave 2.9999999999999996 behind; twelfths cover every root one takes. */
@@ -22,12 +23,13 @@ export function times(a: Dimension, b: Dimension, power = 1): Dimension {
   return clean(sum);
 }
 
+/** A price without a sign of its own fits every other. */
 export const sameDimension = (a: Dimension, b: Dimension): boolean => a === b || (isWithin(a, b) && isWithin(b, a));
 
 /** Whether another dimension has the same power of every base that one has. */
 function isWithin(one: Dimension, other: Dimension): boolean {
   for (const [base, power] of Object.entries(one) as [Base, number][])
-    if (Math.abs(power - (other[base] ?? 0)) >= 1e-9) return false;
+    if (Math.abs(power - (other[base] ?? 0)) >= 1e-9 && !(isCurrency(base) && !currencyOf(other))) return false;
   return true;
 }
 
@@ -40,14 +42,15 @@ export const quantityOf = (dimension: Dimension): QuantityName | undefined =>
 /** A dimension in SI symbols: `m³`, `kg·m/s²`, `m^1.5`. */
 export function symbolOf(dimension: Dimension): string {
   const named = quantityOf(dimension);
-  if (named) return quantities[named].si;
+  const currency = currencyOf(dimension);
+  if (named) return (named === 'price' && currency) || quantities[named].si;
   const power = (exponent: number): string => {
     if (!Number.isInteger(exponent)) return `^${String(Number(exponent.toFixed(3)))}`;
     return exponent === 1 ? '' : String(exponent).replaceAll(/\d/g, (digit) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)] ?? '');
   };
   const part = (sign: 1 | -1): string =>
     (Object.entries(dimension) as [Base, number][])
-      .filter(([, exponent]) => exponent * sign > 0)
+      .filter(([base, exponent]) => exponent * sign > 0 && !(currency && base === 'money'))
       .map(([base, exponent]) => base + power(Math.abs(exponent)))
       .join('·');
   const below = part(-1);

@@ -25,6 +25,8 @@ const WIDE_SIGNS = new RegExp(`[${WIDE}]`, 'g');
 /** A travel of so much either way, a tolerance: the number says how much. */
 const EITHER_WAY = /^(?:±|\+\/?-) ?/;
 const NUMBER = /^([+-]?) ?(\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d*)?|[.,]\d+)/;
+/** Money is mostly written before its number. */
+const MONEY_FIRST = /^([+-]?) ?(€|(?:US)?\$|£|¥|₹|CHF) ?(?=[\d.,])(.+)$/;
 const EXPONENT = /^(?:[eE]([+-]?\d+)| ?[·⋅×*x] ?10\^([+-]?\d+)| ?[·⋅×*x] ?10([⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))/;
 /** A third has no end. */
 const FEW_DIGITS = 5;
@@ -37,7 +39,7 @@ const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
  */
 export function parseQuantity(text: string): ParsedQuantity | undefined {
   const written = OTHERWISE.test(text) ? inPlainSigns(text) : text.trim();
-  const typed = written.replace(FRACTION, decimal);
+  const typed = written.replace(FRACTION, decimal).replace(MONEY_FIRST, '$1$3 $2');
   const isFraction = typed !== written;
   const match = NUMBER.exec(typed);
   if (!match) return undefined;

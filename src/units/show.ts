@@ -1,5 +1,6 @@
 import { quantities, type Dimension, type QuantityName } from '../../functions/quantities.ts';
 import type { Sentence } from '../../functions/values/say.ts';
+import { currencyOf } from './currency.ts';
 import { defaultUnit } from './defaults.ts';
 import { quantityOf, sameDimension, symbolOf } from './dimension.ts';
 import { unitNamed, units, type Unit } from './table.ts';
@@ -30,7 +31,9 @@ export function show(value: number, options: ShowOptions): Shown {
   const quantity = options.quantity ?? (options.dimension && quantityOf(options.dimension));
   if (options.dimension && !quantity)
     return { number: formatNumber(value, MOST_DIGITS), unit: symbolOf(options.dimension) };
-  const asked = options.unit === undefined ? undefined : unitNamed(options.unit);
+  const money = quantity === 'price' && options.dimension ? currencyOf(options.dimension) : undefined;
+  const wanted = money ?? options.unit;
+  const asked = wanted === undefined ? undefined : unitNamed(wanted);
   const fits = asked && sameDimension(dimensionOf(asked.quantity), dimensionOf(quantity ?? 'ratio'));
   const isForeign = asked?.system !== undefined && asked.system !== options.system;
   const unit = fits && !isForeign ? asked : unitNamed(defaultUnit(quantity ?? 'ratio', options.system));

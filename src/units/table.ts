@@ -118,7 +118,20 @@ export const units: readonly Unit[] = [
   ...of('temperature', 'imperial', ['°F', 5 / 9, 'degF ℉', { offset: 459.67 * (5 / 9) }]),
   ...of('temperature', undefined, ['K', 1]),
   ...of('ratio', undefined, ['%', 0.01, 'percent'], ['×', 1, 'x'], ['pcs', 1, 'pc pieces', { whole: true }], ['λ', 1]),
-  ...of('price', undefined, ['¤', 1]),
+  ...of(
+    'price',
+    undefined,
+    ['¤', 1],
+    ['€', 1, 'EUR euro euros'],
+    ['$', 1, 'USD US$ dollar dollars'],
+    ['£', 1, 'GBP'],
+    ['¥', 1, 'JPY'],
+    ['₹', 1, 'INR'],
+    ['CHF', 1, 'Fr.'],
+    ['kr', 1, 'kr.'],
+    ['zł', 1, 'PLN'],
+    ['Kč', 1, 'CZK'],
+  ),
 ];
 
 /** What is thrown away in a spelling: spaces of every width, and the marks without width that come with pasted text. */
