@@ -113,7 +113,8 @@ export class Session extends EventTarget {
   async #letGo(): Promise<string | undefined> {
     await this.#autosave?.flush();
     if (!this.#autosave?.isDirty) return undefined;
-    if (!this.#autosave.leave()) return NOT_LET_GO;
+    // What nothing was typed into is to be had again.
+    if (!this.#autosave.leave() && this.#workbook?.canUndo) return NOT_LET_GO;
     await this.#list();
     return undefined;
   }

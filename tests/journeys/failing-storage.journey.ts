@@ -52,7 +52,7 @@ test('another document is opened all the same; what was not saved is kept, and i
   await person.expectText('D22', /^99 dB$/);
 });
 
-test('where the browser keeps nothing at all the page works, and says that nothing is saved', async () => {
+test('where the browser keeps nothing at all the page works, says that nothing is saved, and lets nothing typed go', async () => {
   const page = await session.browser.newPage();
   await page.setViewport({ width: 1440, height: 900 });
   await page.evaluateOnNewDocument(() => {
@@ -67,6 +67,10 @@ test('where the browser keeps nothing at all the page works, and says that nothi
   await there.settled();
   await there.type('D22', '104');
   await there.expectText('D22', /^104 dB$/);
-  const told = await there.seen('>>> .kept.failed');
-  expect(await told?.evaluate(({ textContent }) => textContent)).toMatch(/Access is denied.*Save it to a file/);
+  await there.seen('>>> .kept.failed');
+  expect(await there.saving()).toMatch(/Access is denied.*Save it to a file/);
+  await (await there.seen('>>> nav[aria-label="Starter sheets"] ::-p-text(Starter sheets…)'))?.click();
+  await (await there.seen('>>> ::-p-aria([name="Closed-box bench"][role="button"])'))?.click();
+  await expect.poll(() => there.notices()).toEqual([expect.stringMatching(/is not saved.*Save it to a file/)]);
+  await there.expectText('D22', /^104 dB$/);
 });
