@@ -11,6 +11,7 @@ import { opensAsSheet } from './grid/pasted-sheet.ts';
 import './plots/plot-dock.ts';
 import { learnActions } from './run-action.ts';
 export { askedBy } from './asked.ts';
+export { gridMenu } from './grid/menu.ts';
 export { runGridMenu } from './grid/menu-acts.ts';
 export { openPage } from './open-pages.ts';
 export { beginPage } from './pages/begin-page.ts';

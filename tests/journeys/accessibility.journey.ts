@@ -45,6 +45,8 @@ const pages = [
   'review',
   'compare',
   'link',
+  'plot',
+  'looks',
 ] as const satisfies readonly Page[];
 
 describe.each(schemes)('the page, %s, wide, middling and narrow,', (_, dark) => {

@@ -6,7 +6,6 @@ import type { PopMenu } from '../../components/menu/pop-menu.ts';
 import type { Sheet } from '../../document/types.ts';
 import type * as Rest from '../after-first-paint.ts';
 import type { AppHost } from '../app-host.ts';
-import { gridMenu } from './menu.ts';
 
 /** The grid of a sheet and the menu of its cells, with what each of their events does. */
 export const gridView = (
@@ -31,13 +30,13 @@ export const gridView = (
       void app.acts.resize(event.detail.column, event.detail.width)}
     @nudge=${(event: CustomEvent<{ direction: 1 | -1; coarse: boolean }>) =>
       app.nudge(event.detail.direction, event.detail.coarse)}
-    @menu=${openMenu}
+    @menu=${rest && openMenu}
   ></sheet-grid>
   <pop-menu
     id="grid-menu"
     class="floating"
     label="Cells"
-    .items=${gridMenu}
+    .items=${rest?.gridMenu ?? []}
     @choose=${(event: CustomEvent<{ name: string }>) => void runMenu(event.detail.name, app, rest)}
   ></pop-menu>
 `;

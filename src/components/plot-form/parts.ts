@@ -163,7 +163,7 @@ export function axisFields(filling: Filling): TemplateResult | typeof nothing {
     <p class="hint quiet">Ends left empty are found from what is drawn.</p>
     <div class="pairs axes">
       ${pair(filling, 'horizontal', ['Bottom, from', 'to'], undefined, offers.horizontal)}
-      ${fields.vertical ? pair(filling, 'vertical', ['Upwards, from', 'to']) : nothing}
+      ${fields.vertical ? pair(filling, 'vertical', ['Up, from', 'to']) : nothing}
       ${fields.best ? html`${better(0, 'Along the bottom')} ${better(1, 'Upwards')}` : nothing}
     </div>`;
 }

@@ -117,6 +117,11 @@ export const plotFormStyles = css`
       inset-block-start: -38px;
     }
   }
+  @media (max-width: 900px) {
+    form {
+      grid-template-columns: minmax(0, 1.4fr) minmax(0, 1fr);
+    }
+  }
   @media (max-width: 760px) {
     form {
       grid-template-columns: minmax(0, 1fr);

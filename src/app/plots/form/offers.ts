@@ -72,7 +72,7 @@ export class SheetOffers {
       const found = this.#cells.find(cell);
       return isRefusal(found) ? [] : kindsOf(this.#cells, found.area);
     });
-    const offered = suiting.length > 0 ? suiting : this.kinds;
+    const offered = suiting.length > 0 ? suiting : this.kinds.length > 0 ? this.kinds : order;
     return [...new Set([draft.kind, ...offered])].toSorted((a, b) => order.indexOf(a) - order.indexOf(b));
   }
 
