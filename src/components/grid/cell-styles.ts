@@ -70,6 +70,13 @@ export const cellStyles = css`
     padding-right: 4px;
     gap: 4px;
   }
+  .number[data-wide] {
+    justify-content: flex-start;
+  }
+  .number[data-wide] .value {
+    min-width: 48px;
+    text-align: right;
+  }
   .unit {
     flex: none;
     width: 38px;

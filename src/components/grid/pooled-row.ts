@@ -56,6 +56,8 @@ export interface Sight extends Visible {
 
 /** Beside a number with its unit there is room for the one before it in columns at least as wide, CSS pixels. */
 const LEAST_FOR_TWO = 150;
+/** A wider column is one of words: a number in it begins where they do. */
+const MOST_FOR_NUMBERS = 240;
 
 export const cellId = (row: number, column: number): string => `cell-${columnLetters(column)}${String(row + 1)}`;
 
@@ -177,6 +179,7 @@ function placeCell(cell: PooledCell, { geometry, width: view }: Sight): void {
   if (cell.width !== width) {
     cell.element.style.width = `${String(width)}px`;
     cell.element.toggleAttribute('data-narrow', width < LEAST_FOR_TWO);
+    cell.element.toggleAttribute('data-wide', width > MOST_FOR_NUMBERS);
   }
   cell.left = from;
   cell.width = width;
