@@ -4,4 +4,6 @@ import type { Workbook } from '../document/workbook.ts';
 
 /** Counts the verdicts of a sheet. */
 export const tally = (workbook: Workbook, sheet: Sheet): Counts =>
-  countVerdicts([...sheet.cells.keys()].map((cell) => workbook.state(sheet.id, cell)));
+  countVerdicts(
+    [...workbook.judged(sheet.id)].flatMap((cell) => (sheet.cells.has(cell) ? [workbook.state(sheet.id, cell)] : [])),
+  );

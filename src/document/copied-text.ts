@@ -1,4 +1,5 @@
 import type { CellState, Place } from '../engine/types.ts';
+import { addressesIn } from './area.ts';
 import { recordText } from './record-text.ts';
 import { shownText } from './show-cell.ts';
 import type { ShownCell } from './shown.ts';
@@ -23,4 +24,12 @@ export function textsBySheet(
     if (text !== '') texts.get(place.sheet)?.set(place.cell, text);
   }
   return texts;
+}
+
+/** All cells in the first rows of every sheet. */
+export function* firstPlaces({ sheets }: OctavoDocument, most: number): Generator<Place> {
+  for (const { id, rows, columns } of sheets) {
+    const area = { top: 0, left: 0, bottom: Math.min(rows, most) - 1, right: columns.length - 1 };
+    for (const cell of addressesIn(area)) yield { sheet: id, cell };
+  }
 }

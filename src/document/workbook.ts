@@ -19,8 +19,7 @@ import type { Cell, OctavoDocument } from './types.ts';
 import { Unseen } from './unseen.ts';
 import type { WorkbookChange } from './workbook-change.ts';
 
-const EMPTY: ShownCell = { kind: 'empty' };
-const EMPTY_TYPE = { kind: 'empty' } as const;
+const EMPTY = { kind: 'empty' } as const;
 
 /** A document on the page: with its history, what the engine makes of it, and what is being tried out. Edits are in the
  *  document at once; the engine follows in order, and the promises of the methods are kept when it has answered.
@@ -166,15 +165,13 @@ export class Workbook extends EventTarget {
   /** What a reader sees of a cell; nothing before the engine has first answered. A formula that it has seen may give nothing. */
   shown(sheet: string, cell: string): ShownCell | undefined {
     const place = { sheet, cell };
-    const held = this.#cellAt(place);
-    const state = this.#link.states.get(place);
+    const [held, state] = [this.#cellAt(place), this.#link.states.get(place)];
     if (held && !held.text.startsWith('=') && this.#unseen.has(keyOf(place)))
       return { kind: 'waiting', text: held.text };
     if (state) return showCell(state, held, this.document);
-    const { answered } = this.#link;
-    if (!answered) return undefined;
+    if (!this.#link.answered) return undefined;
     const text = held?.text ?? '';
-    return text === '' || text === cellIn(answered, place)?.text ? EMPTY : { kind: 'waiting', text };
+    return text === '' || text === cellIn(this.#link.answered, place)?.text ? EMPTY : { kind: 'waiting', text };
   }
 
   /** A cell as one line of text, to be copied out; a record with all its fields. */
@@ -220,12 +217,15 @@ export class Workbook extends EventTarget {
 
   /** What a formula of the sheet sees around it, for completion and checks while it is typed. */
   scope(sheet: string): Scope {
-    return scopeOf(this.document, sheet, this.#functions, (id, cell) => this.state(id, cell)?.type ?? EMPTY_TYPE);
+    return scopeOf(this.document, sheet, this.#functions, (id, cell) => this.state(id, cell)?.type ?? EMPTY);
   }
 
-  /** The texts now shown, of all cells that hold something. */
-  shownTexts(): ReadonlyMap<string, ReadonlyMap<string, string>> {
-    return textsBySheet(this.document, this.#link.states, ({ sheet, cell }) => this.shown(sheet, cell) ?? EMPTY);
+  /** The cells of a sheet that hold a verdict, or should and cannot. */
+  readonly judged = (sheet: string): Iterable<string> => this.#link.states.judged(sheet);
+
+  /** The texts now shown, of all cells that hold something where none are named. */
+  shownTexts(places: Iterable<Place> = this.#link.states): ReadonlyMap<string, ReadonlyMap<string, string>> {
+    return textsBySheet(this.document, places, ({ sheet, cell }) => this.shown(sheet, cell) ?? EMPTY);
   }
 
   dispose(): void {

@@ -1,3 +1,4 @@
+import { firstPlaces } from '../document/copied-text.ts';
 import type { OctavoDocument } from '../document/types.ts';
 import type { Entry, SheetStorage, Shown } from './types.ts';
 
@@ -13,8 +14,8 @@ export type SaveStatus =
 /** What is saved: anything that holds a document and tells of its changes. */
 export interface SaveSource extends EventTarget {
   readonly document: OctavoDocument;
-  /** The texts now shown, kept beside the document for the next first paint. */
-  shownTexts(): Shown;
+  /** The texts now shown in the first rows, kept beside the document for the next first paint. */
+  shownTexts(places: ReturnType<typeof firstPlaces>): Shown;
 }
 
 /** Tells the other tabs of a save, and hears of theirs. */
@@ -30,6 +31,8 @@ const LONGEST_WAIT = 400;
 /** What follows from an edit is painted first. */
 const SHORTEST_WAIT = 50;
 const SHOWN_WAIT = 800;
+/** Rows further down are not in view when a document is opened. */
+const SHOWN_ROWS = 500;
 
 /** Saves every accepted edit, soon and in order, and keeps trying where it fails.
  *  @fires status - Where saving stands has changed; read `status`.
@@ -160,7 +163,9 @@ export class Autosave extends EventTarget {
     this.#shownTimer = setTimeout(() => {
       this.#shownTimer = undefined;
       // A first paint without these texts only waits for the engine, so a failure here is not worth a word.
-      this.#storage.saveShown(this.#source.document.id, this.#source.shownTexts()).catch(() => undefined);
+      const { document } = this.#source;
+      const texts = this.#source.shownTexts(firstPlaces(document, SHOWN_ROWS));
+      this.#storage.saveShown(document.id, texts).catch(() => undefined);
     }, SHOWN_WAIT);
   }
 

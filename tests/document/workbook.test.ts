@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { firstPlaces } from '../../src/document/copied-text.ts';
 import { Workbook } from '../../src/document/workbook.ts';
 import type { WorkbookChange } from '../../src/document/workbook-change.ts';
 import { settled, SlowEngine } from './slow-engine.ts';
@@ -117,6 +118,8 @@ describe('a workbook', () => {
     const { workbook } = await started();
     const texts = workbook.shownTexts().get('s');
     expect([texts?.size, texts?.get('A5'), texts?.get('B5')]).toEqual([11, 'Twice that', '76']);
+    const first = workbook.shownTexts(firstPlaces(workbook.document, 4)).get('s');
+    expect([...(first?.keys() ?? [])]).toEqual([...(texts?.keys() ?? [])].filter((cell) => Number(cell.slice(1)) <= 4));
   });
 });
 
