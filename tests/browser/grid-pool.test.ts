@@ -117,6 +117,18 @@ describe('the pool of rows', () => {
     expect(seen?.className).to.contain('rowhead');
   });
 
+  it('shows a long number whole: the room of the unit gives way to it', async () => {
+    page.model.cells.set('E8', { text: '0.33 g' });
+    page.model.looks.set('E8', { kind: 'number', number: '0.01164', unit: 'oz' });
+    page.grid.refresh();
+    await page.drawn();
+    const cell = page.cell('E8')!;
+    const [value, unit] = [...cell.querySelectorAll('.value, .unit')].map((part) => part.getBoundingClientRect());
+    const { left, right } = cell.getBoundingClientRect();
+    expect(value!.left).to.be.at.least(left);
+    expect(unit!.right).to.be.at.most(right);
+  });
+
   it('stands as before once it has its room again, unless it was scrolled since', async () => {
     const frame = page.grid.parentElement!;
     const give = async (width: string): Promise<number> => {

@@ -67,7 +67,7 @@ export const cellStyles = css`
   }
   .cell.number {
     justify-content: flex-end;
-    padding-right: 4px;
+    padding-inline: 4px;
     gap: 4px;
   }
   .number[data-wide] {
@@ -77,16 +77,17 @@ export const cellStyles = css`
     min-width: 48px;
     text-align: right;
   }
+  /* Gives way to a number that is longer than the rest of its cell. */
   .unit {
-    flex: none;
-    width: 38px;
+    flex: 0 1 38px;
+    min-width: min-content;
     color: var(--ink2);
     font-size: 12.5px;
     font-stretch: 90%;
     overflow: visible;
   }
   .unit.long {
-    width: auto;
+    flex: none;
     min-width: 38px;
   }
   .typed .value {
@@ -105,7 +106,7 @@ export const cellStyles = css`
     font-size: 12.5px;
     overflow: clip;
     text-overflow: ellipsis;
-    flex: 0 1 auto;
+    flex: 0 1000 auto;
     min-width: 0;
   }
   /* A sliver of it would say nothing; the title of the cell and the list of what changed have it. */
