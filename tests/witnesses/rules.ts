@@ -1,4 +1,5 @@
 import { pairCells } from './pair-cells.ts';
+import { rankCells } from './rank-cells.ts';
 import type { Witness } from './witness.ts';
 
 const savage = {
@@ -173,19 +174,7 @@ export const rulesWitnesses: readonly Witness[] = [
   },
   {
     formula: '=MIN(RANK.REGRET(A1:A3, D1:E1, B1:C3))',
-    cells: {
-      A1: 'M-1',
-      A2: 'M-2',
-      A3: 'M-3',
-      B1: '0.2',
-      B2: '0.9',
-      B3: '1.4',
-      C1: '1.2',
-      C2: '0.8',
-      C3: '0.1',
-      D1: '0.5',
-      E1: '0.5',
-    },
+    cells: rankCells,
     vouches: ['RANK.REGRET'],
     gives: 1,
     within: { relative: 1e-6 },
@@ -193,37 +182,13 @@ export const rulesWitnesses: readonly Witness[] = [
   },
   {
     formula: '=RANK.BEST(A1:A3, D1:E1, B1:C3)',
-    cells: {
-      A1: 'M-1',
-      A2: 'M-2',
-      A3: 'M-3',
-      B1: '0.2',
-      B2: '0.9',
-      B3: '1.4',
-      C1: '1.2',
-      C2: '0.8',
-      C3: '0.1',
-      D1: '0.5',
-      E1: '0.5',
-    },
+    cells: rankCells,
     gives: 'M-2',
     ...savage,
   },
   {
     formula: '=TABLE.AT(RANK.TABLE(A1:A3, D1:E1, B1:C3), 1, "Regret", 1)',
-    cells: {
-      A1: 'M-1',
-      A2: 'M-2',
-      A3: 'M-3',
-      B1: '0.2',
-      B2: '0.9',
-      B3: '1.4',
-      C1: '1.2',
-      C2: '0.8',
-      C3: '0.1',
-      D1: '0.5',
-      E1: '0.5',
-    },
+    cells: rankCells,
     vouches: ['RANK.TABLE'],
     gives: 1,
     within: { relative: 1e-6 },

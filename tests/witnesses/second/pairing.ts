@@ -1,5 +1,6 @@
 import { same, turns, type Identity } from '../identity.ts';
 import { pairCells } from '../pair-cells.ts';
+import { rankCells } from '../rank-cells.ts';
 
 const window = 'PAIR.WINDOW("resonance", 1700 Hz, 1275 Hz, "narrowing", 1923 Hz, 2631 Hz)';
 const wide = 'PAIR.WINDOW("resonance", 3400 Hz, 2550 Hz, "narrowing", 3846 Hz, 5262 Hz)';
@@ -13,17 +14,7 @@ const mains = (travel: string): string =>
   `TEAM.MAINS_VERDICT("85 Hz", "60 Hz", "${travel}", "4.5 mm", 2, "28 V", "40 V")`;
 const levels = { A1: '84.7 dB', B1: '90 dB', C1: '1808 Hz' };
 const ranked = {
-  A1: 'M-1',
-  A2: 'M-2',
-  A3: 'M-3',
-  B1: '0.2',
-  B2: '0.9',
-  B3: '1.4',
-  C1: '1.2',
-  C2: '0.8',
-  C3: '0.1',
-  D1: '0.5',
-  E1: '0.5',
+  ...rankCells,
   F1: '2',
   F2: '9',
   F3: '14',
