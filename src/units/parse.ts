@@ -1,5 +1,5 @@
 import type { QuantityName } from '../../functions/quantities.ts';
-import { DASHES, SPACES, WIDE, WIDTHLESS } from './signs.ts';
+import { DASHES, MONEY, SPACES, WIDE, WIDTHLESS } from './signs.ts';
 import { unitNamed, type Unit } from './table.ts';
 
 /** A typed number with its unit. */
@@ -26,7 +26,7 @@ const WIDE_SIGNS = new RegExp(`[${WIDE}]`, 'g');
 const EITHER_WAY = /^(?:±|\+\/?-) ?/;
 const NUMBER = /^([+-]?) ?(\d{1,3}(?: \d{3})+(?:[.,]\d+)?|\d+(?:[.,]\d*)?|[.,]\d+)/;
 /** Money is mostly written before its number. */
-const MONEY_FIRST = /^([+-]?) ?(€|(?:US)?\$|£|¥|₹|CHF) ?(?=[\d.,])(.+)$/;
+const MONEY_FIRST = new RegExp(`^([+-]?) ?(${MONEY}) ?(?=[\\d.,])(.+)$`);
 const EXPONENT = /^(?:[eE]([+-]?\d+)| ?[·⋅×*x] ?10\^([+-]?\d+)| ?[·⋅×*x] ?10([⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]+))/;
 /** A third has no end. */
 const FEW_DIGITS = 5;

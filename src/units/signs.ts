@@ -6,3 +6,5 @@ export const SPACES = '\u00A0\u2000-\u200A\u202F\u205F\u3000';
 export const WIDTHLESS = '\u200B\u2060\uFEFF';
 /** Signs as wide as a Chinese one, and units squeezed into one sign, as ranges. */
 export const WIDE = '\uFF01-\uFF5E\u3300-\u33FF';
+/** Signs of money that are written before a number, as alternatives. */
+export const MONEY = '€|(?:US)?\\$|£|¥|₹|CHF';

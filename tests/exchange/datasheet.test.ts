@@ -60,7 +60,9 @@ describe('one row', () => {
     ['Flange diameter 6.5"', 'Flange', '6.5 in'],
     ['Fs 38 Hz ± 15 %', 'Fs', '38 Hz'],
     ['Fs ~ 1’900 Hz', 'Fs', '1900 Hz'],
-    ['Price: € 62', 'Price', '62 ¤'],
+    ['Price: € 62', 'Price', '62 €'],
+    ['Price: 62', 'Price', '62 ¤'],
+    ['Price: 62,50 EUR', 'Price', '62.50 €'],
   ])('%s', (line, label, text) => {
     expect(texts(line)[label]).toBe(text);
   });

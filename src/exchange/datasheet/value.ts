@@ -3,7 +3,8 @@ import { quantities, type QuantityName } from '../../../functions/quantities.ts'
 import type { Choice, Question } from '../../document/shelf/reading.ts';
 import { sameDimension } from '../../units/dimension.ts';
 import { parseQuantity } from '../../units/parse.ts';
-import { units, type Unit } from '../../units/table.ts';
+import { MONEY } from '../../units/signs.ts';
+import { unitNamed, units, type Unit } from '../../units/table.ts';
 import { numberAtStart } from './number.ts';
 import { unitAtStart } from './units.ts';
 
@@ -21,6 +22,7 @@ export interface Around {
   readonly decimalCommas: boolean;
 }
 
+const MONEY_FIRST = new RegExp(`^(${MONEY})\\s*`);
 const LEAD = /^\s*(?:ca\.?|approx\.?|about|typ(?:ical)?\.?|nom(?:inal)?\.?|[~≈])?\s*([<>≤≥])?\s*(±|\+\/?-)?\s*/i;
 const BOTH_WAYS = /\bp ?[-–]? ?p\b|peak ?[- ]? ?to ?[- ]? ?peak|\bpk ?[-–] ?pk\b|\bptp\b/i;
 const ONE_WAY = /one[- ]?way|each way|each direction|\bpeak\b|±|\+\/?-/i;
@@ -34,8 +36,9 @@ export function readValue(text: string, field: NumberField, around: Around): Val
   const [lead, limit] = LEAD.exec(text) ?? [''];
   const coils = /^\s*(\d)\s*[x×]\s*(?=\d)/i.exec(text);
   if (coils && quantity === 'resistance') return twoCoils(Number(coils[1]), text.slice(coils[0].length), around);
-  const money = quantity === 'price' ? (/^[€$£]\s*/.exec(text.slice(lead.length))?.[0].length ?? 0) : 0;
-  const first = numberAtStart(text.slice(lead.length + money), around.decimalCommas);
+  const [before, sign] = (quantity === 'price' && MONEY_FIRST.exec(text.slice(lead.length))) || [''];
+  const money = quantity === 'price' ? unitNamed(sign ?? '¤') : undefined;
+  const first = numberAtStart(text.slice(lead.length + before.length), around.decimalCommas);
   if (!first) return { why: `“${text.trim()}” holds no number` };
   const behind = quantity === 'ratio' ? undefined : unitAtStart(first.rest);
   const rest = behind ? behind.rest : first.rest;
@@ -43,7 +46,7 @@ export function readValue(text: string, field: NumberField, around: Around): Val
   const tail = rest.slice(tolerance.length);
   const range = RANGE.exec(tail)?.[0];
   const second = range === undefined ? undefined : numberAtStart(tail.slice(range.length), around.decimalCommas);
-  const unit = behind?.unit ?? (second && unitAtStart(second.rest)?.unit) ?? around.unit;
+  const unit = behind?.unit ?? (second && unitAtStart(second.rest)?.unit) ?? around.unit ?? money;
   if (unit && !fits(unit, quantity)) {
     return {
       why: `${quantities[quantity].noun} is wanted, but ${unit.symbol} is the unit of ${quantities[unit.quantity].noun}`,
@@ -69,7 +72,7 @@ export function readValue(text: string, field: NumberField, around: Around): Val
   const remark = remarks.length > 0 ? { remark: remarks.join('; ') } : {};
   const [only, ...more] = new Set(choices);
   if (only === undefined) return { why: `“${text.trim()}” is no number that can be kept` };
-  const isOpen = more.length > 0 || (!unit && quantities[quantity].si !== '' && quantity !== 'price');
+  const isOpen = more.length > 0 || (!unit && quantities[quantity].si !== '');
   if (!isOpen) {
     const other = otherValue(tail, only, quantity, around.decimalCommas);
     return other
