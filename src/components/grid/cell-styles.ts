@@ -35,12 +35,6 @@ export const cellStyles = css`
     flex: none;
     overflow: visible;
   }
-  /* No line of the sheet goes through them. */
-  .note .words {
-    align-self: stretch;
-    line-height: 27px;
-    background: var(--paper);
-  }
   .cell.heading .tally {
     display: inline-flex;
     gap: 6px;
@@ -69,13 +63,6 @@ export const cellStyles = css`
     justify-content: flex-end;
     padding-inline: 4px;
     gap: 4px;
-  }
-  .number[data-wide] {
-    justify-content: flex-start;
-  }
-  .number[data-wide] .value {
-    min-width: 48px;
-    text-align: right;
   }
   /* Gives way to a number that is longer than the rest of its cell. */
   .unit {
@@ -174,20 +161,6 @@ export const cellStyles = css`
   .cell.problem {
     color: var(--fail);
     font-size: 12.5px;
-  }
-  .cell.doubt::after,
-  .cell.error::after {
-    content: '';
-    position: absolute;
-    right: 0;
-    top: 0;
-    border: 4px solid transparent;
-    border-top-color: var(--caution);
-    border-right-color: var(--caution);
-  }
-  .cell.error::after {
-    border-top-color: var(--fail);
-    border-right-color: var(--fail);
   }
   .sign {
     display: contents;

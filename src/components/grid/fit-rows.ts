@@ -2,7 +2,7 @@ import { isPointerCoarse } from '../coarse-pointer.ts';
 import { drawCell, lookAt, lookKey, type CellLook } from './cell-view.ts';
 import { Geometry, HEAD_HEIGHT, HEAD_WIDTH } from './geometry.ts';
 import type { SheetGrid } from './sheet-grid.ts';
-import { tallStyles } from './tall-styles.ts';
+import { laterStyles } from './later-styles.ts';
 
 /** Milliseconds that a sheet must stand still before its rows become higher or lower: nothing moves while a number is drawn. */
 const STILL = 120;
@@ -41,7 +41,7 @@ export function fitRows(grid: SheetGrid): void {
   const now = performance.now();
   const before = last.get(grid);
   if (!before) {
-    if (tallStyles.styleSheet) grid.shadowRoot?.adoptedStyleSheets.push(tallStyles.styleSheet);
+    if (laterStyles.styleSheet) grid.shadowRoot?.adoptedStyleSheets.push(laterStyles.styleSheet);
     new ResizeObserver(() => fitRows(grid)).observe(grid);
   }
   clearTimeout(before?.timer);

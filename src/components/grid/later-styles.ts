@@ -1,0 +1,67 @@
+import { css } from 'lit';
+
+/** What comes after the first paint. In rows whose words need more than a line all stands at their top, and a reason runs
+ *  on below its verdict. */
+export const laterStyles = css`
+  /* No line of the sheet goes through them. */
+  .note .words {
+    align-self: stretch;
+    line-height: 27px;
+    background: var(--paper);
+  }
+  .number[data-wide] {
+    justify-content: flex-start;
+  }
+  .number[data-wide] .value {
+    min-width: 48px;
+    text-align: right;
+  }
+  .cell.doubt::after,
+  .cell.error::after {
+    content: '';
+    position: absolute;
+    right: 0;
+    top: 0;
+    border: 4px solid transparent;
+    border-top-color: var(--caution);
+    border-right-color: var(--caution);
+  }
+  .cell.error::after {
+    border-top-color: var(--fail);
+    border-right-color: var(--fail);
+  }
+  .rowhead.tall {
+    align-items: start;
+    padding-top: 6px;
+  }
+  .tall .cell {
+    align-items: start;
+    padding-block: var(--above, 3px);
+  }
+  .tall .words {
+    overflow: visible;
+    overflow-wrap: break-word;
+    white-space: normal;
+    line-height: 18px;
+    margin-top: 1px;
+  }
+  .tall .verdict {
+    display: block;
+  }
+  .tall .verdict > .chip,
+  .tall .verdict > .was {
+    float: left;
+    margin-right: 6px;
+  }
+  .tall .reason {
+    display: block;
+    overflow: visible;
+    line-height: 14px;
+    margin-top: 3px;
+  }
+  @media (pointer: coarse) {
+    .row {
+      --above: 9px;
+    }
+  }
+`;
