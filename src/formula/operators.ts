@@ -43,7 +43,10 @@ export function binary(node: FormulaNode, compilation: Compilation): Part {
   const left = compilation.part(leftNode);
   const right = compilation.part(rightNode);
   const operator = compilation.slice(operatorNode).replace('\u2212', '-');
-  if (operator === '/') overPower(node, leftNode, rightNode, compilation);
+  if (operator === '/') {
+    overPower(node, leftNode, rightNode, compilation);
+    partOfUnit(node, leftNode, rightNode, compilation);
+  }
   const constant = folded(operator, left.constant, right.constant);
   return {
     text: `${left.text}${operator}${right.text}`,
@@ -51,6 +54,19 @@ export function binary(node: FormulaNode, compilation: Compilation): Part {
     ...(constant !== undefined && { constant }),
     node,
   };
+}
+
+/** `1/2 in` is 1 divided by 2 in; as on a rule, half an inch is meant. */
+function partOfUnit(node: FormulaNode, left: FormulaNode, right: FormulaNode, { slice, report }: Compilation): void {
+  const written = slice(node);
+  if (left.name !== 'Number' || right.name !== 'Quantity' || !parseQuantity(written)) return;
+  const fix = `${slice(left)}/${slice(right).replace(/(?<=\d)\s*(?=[^\d.])/, '*1 ')}`;
+  report(
+    'doubt',
+    node,
+    `${written} is ${slice(left)} divided by ${slice(right)}: write ${fix} if a part of one is meant.`,
+    fix,
+  );
 }
 
 /** `20 m/s2` reads as 20 m over the cell S2; written in one go and in small letters it is meant as a unit. */

@@ -80,6 +80,8 @@ test.each([
   ['=|ROUND(Vb, 1)|', /ROUND\(\(Vb\)\/1 L, 1\)\*1 L/],
   ['="Net: "&|Vb|', /bare number in m³.* & " L"/],
   ['=2*|5 cm^2|', /read as 5 cm²/],
+  ['=|1/2 in|', /1 divided by 2 in: write 1\/2\*1 in if/],
+  ['=3*(|1/3oct|)', /write 1\/3\*1 oct if/],
   ['=2|,|5*3', /decimal mark is a point/],
   ['=CONCATENATE(|"|abc)', /opened and not closed/],
   ['=SUM(|Box|!A1)', /no sheet called “Box”/],
@@ -93,6 +95,10 @@ test.each([
   expect(found).toHaveLength(1);
   expect(found[0]?.message).toMatch(message);
   expect([found[0]?.from, found[0]?.to]).toEqual([before.length, before.length + placed.length]);
+});
+
+test('a quotient that reads like no part of a unit is none', () => {
+  for (const text of ['=1/2 Hz', '=3*1/2 in', '=1/(2 in)', '=1/2*1 in']) expect(messages(text)).toEqual([]);
 });
 
 test('a bracket in a text is no bracket', () => {
