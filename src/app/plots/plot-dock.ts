@@ -258,7 +258,7 @@ export class PlotDock extends LitElement {
 
   #plot(plot: Plot): TemplateResult {
     const picture = plotPicture(this.workbook, this.sheet, plot);
-    const menu = plotMenu(this.workbook, this.sheet, plot);
+    const menu = plotMenu(this.workbook, this.sheet, plot, picture !== undefined);
     if (!picture)
       return html`<div class="blank">
         <h2>${plot.title}</h2>

@@ -9,23 +9,23 @@ import type { Plot, Sheet } from '../../document/types.ts';
 import type { Workbook } from '../../document/workbook.ts';
 import type { PlotAct } from './plot-acts.ts';
 
-const itemsOf = (first: boolean, last: boolean): readonly MenuItem[] => [
+const itemsOf = (first: boolean, last: boolean, drawn: boolean): readonly MenuItem[] => [
   { name: 'change', label: 'Change this plot…' },
   { name: 'up', label: 'Move up', disabled: first },
   { name: 'down', label: 'Move down', disabled: last },
   { name: 'delete', label: 'Delete' },
-  { name: 'svg', label: 'Save as a drawing (SVG)', separated: true },
-  { name: 'png', label: 'Save as a picture (PNG)' },
-  { name: 'csv', label: 'Save its numbers as a table (CSV)' },
+  { name: 'svg', label: 'Save as a drawing (SVG)', separated: true, disabled: !drawn },
+  { name: 'png', label: 'Save as a picture (PNG)', disabled: !drawn },
+  { name: 'csv', label: 'Save its numbers as a table (CSV)', disabled: !drawn },
 ];
 
-/** What can be done with a plot; stands in its heading. */
-export const plotMenu = (workbook: Workbook, sheet: Sheet, plot: Plot): TemplateResult =>
+/** What can be done with a plot; stands in its heading. One that draws nothing cannot be saved. */
+export const plotMenu = (workbook: Workbook, sheet: Sheet, plot: Plot, isDrawn: boolean): TemplateResult =>
   html`<pop-menu
     slot="verdict"
     bare
     label=${`More for ${plot.title}`}
-    .items=${itemsOf(sheet.plots[0] === plot, sheet.plots.at(-1) === plot)}
+    .items=${itemsOf(sheet.plots[0] === plot, sheet.plots.at(-1) === plot, isDrawn)}
     @choose=${(event: CustomEvent<{ name: string }>) => {
       const { name } = event.detail;
       const menu = event.currentTarget as PopMenu;
