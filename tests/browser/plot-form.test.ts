@@ -67,20 +67,27 @@ const wrong = (text: string): Remark => ({ text, isWrong: true });
 before(paint);
 
 describe('the form of a plot', () => {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    it(`is accessible, with and without something wrong, ${colorScheme}`, async () => {
-      await emulateMedia({ colorScheme });
-      await expect(await form()).to.be.accessible();
-      const remarks = [
+  const states: Readonly<Record<string, Given>> = {
+    'as it opens': {},
+    'with something wrong': {
+      draft: { horizontal: ['50', ''] },
+      remarks: [
         ['series.0.cell', wrong('Response is empty.')],
         ['horizontal.0', { text: 'Read as 50 Hz.', isWrong: false }],
-      ] as const;
-      await expect(await form({ draft: { horizontal: ['50', ''] }, remarks })).to.be.accessible();
-      const columns = [{ numbers: ['Level', 'Distance'], words: ['Name'] }];
-      await expect(await form({ draft: { kind: 'points' }, offers: { columns } })).to.be.accessible();
-      await expect(await form({ draft: { kind: 'shapes' } })).to.be.accessible();
-    });
-  }
+      ],
+    },
+    'of a table': {
+      draft: { kind: 'points' },
+      offers: { columns: [{ numbers: ['Level', 'Distance'], words: ['Name'] }] },
+    },
+    'of a drawing': { draft: { kind: 'shapes' } },
+  };
+  for (const colorScheme of ['light', 'dark'] as const)
+    for (const [words, given] of Object.entries(states))
+      it(`is accessible ${words}, ${colorScheme}`, async () => {
+        await emulateMedia({ colorScheme });
+        await expect(await form(given)).to.be.accessible();
+      });
 
   it('tells each letter that is typed', async () => {
     const element = await form();
