@@ -28,7 +28,10 @@ function isInCells({ grid }: AppHost): boolean {
 function pressed(app: AppHost, event: KeyboardEvent): void {
   if (event.key === 'Escape') app.drawer = false;
   const action = event.defaultPrevented ? undefined : actionOf(event);
-  if (!action) return;
+  if (!action || (/^(?:un|re)do$/.test(action) && isOverSheet(event))) return;
   event.preventDefault();
   void runAction(action, app);
 }
+
+/** In a page over the sheet undo takes back what is typed there, not what was done below. */
+const isOverSheet = (event: Event): boolean => event.composedPath().some((each) => each instanceof HTMLDialogElement);

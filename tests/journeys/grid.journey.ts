@@ -109,6 +109,16 @@ test('cells are copied and pasted where the browser tells the body of the page a
   await press('Control+z', 'Control+z');
 });
 
+test('undo in a page over the sheet leaves the sheet alone', async () => {
+  await person.type('G30', '14 L');
+  await press('F8');
+  await person.seen('>>> driver-shelf >>> input');
+  await press('Control+z', 'Escape');
+  await person.expectText('G30', /^14 L$/);
+  await at('G30', 'Control+z');
+  await person.expectText('G30', /^$/);
+});
+
 test('fill down and right carry a formula on, row by row and column by column', async () => {
   await person.type('G14', '1', '2', '3');
   await person.type('H14', '=G14*2');

@@ -58,7 +58,6 @@ export class PlotPage extends LitElement {
       wide
       heading=${isNew ? 'Add a plot' : `Change “${sheet.plots.find(({ id }) => id === draft.id)?.title ?? ''}”`}
       @close=${this.#close}
-      @keydown=${keepUndo}
     >
       <plot-form
         .draft=${draft}
@@ -130,11 +129,6 @@ export class PlotPage extends LitElement {
   readonly #close = (): void => {
     this.dispatchEvent(new CustomEvent('close'));
   };
-}
-
-/** Ctrl Z takes back what is typed in a field, not what was done in the sheet below. */
-function keepUndo(event: KeyboardEvent): void {
-  if ((event.ctrlKey || event.metaKey) && ['z', 'y'].includes(event.key.toLowerCase())) event.stopPropagation();
 }
 
 declare global {
