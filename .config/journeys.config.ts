@@ -8,7 +8,8 @@ export default defineConfig({
   test: {
     include: ['tests/journeys/**/*.journey.ts'],
     globalSetup: ['.config/journeys-setup.mjs'],
-    fileParallelism: false,
+    // Each file has a browser of its own, and waits most of the time.
+    maxWorkers: 2,
     // Patience for machines several times slower than those we write on.
     expect: { poll: { timeout: 15_000 } },
     testTimeout: 240_000,
