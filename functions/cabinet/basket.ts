@@ -13,8 +13,8 @@ interface Line {
 
 const column = (summary: string) => ({ table: true, summary }) as const;
 const items = column('names, a column');
-const counts = column('how many of each, a column');
-const prices = column('price of one, a column');
+const counts = { ...column('how many of each, a column'), of: 'ratio' } as const;
+const prices = { ...column('price of one, a column'), of: 'price' } as const;
 const spares = {
   quantity: 'ratio',
   min: 0,

@@ -4,14 +4,17 @@ import { quantities, type QuantityName } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { isPlain, quantityOf, sameDimension } from '../units/dimension.ts';
 import { cellRows, type Cell } from './cell-rows.ts';
+import type { Money } from './money.ts';
 import type { Compilation, Part } from './part.ts';
 import { nounOf } from './type-of.ts';
 
 /** Reports every cell of the tables of a call whose number is of another quantity than its parameter, its column or the label of its row says.
- *  @param tables - What is given for the table parameters, by their names. */
+ *  @param tables - What is given for the table parameters, by their names.
+ *  @param money - That of the other numbers of the call. */
 export function checkTables(
   { name, parameters }: FunctionDescription,
   tables: ReadonlyMap<string, Part>,
+  money: Money,
   compilation: Compilation,
 ): void {
   const { scope } = compilation;
@@ -21,6 +24,8 @@ export function checkTables(
       const type = scope.typeOf(sheet, cell);
       if (type.kind !== 'number' || isPlain(type.dimension)) continue;
       const { dimension, noun } = quantities[wanted];
+      const mixed = money.heed(type, cell);
+      if (mixed !== undefined) compilation.report('error', part.node, `${name}, ${parameter}: ${mixed}`);
       if (sameDimension(type.dimension, dimension)) continue;
       const unit = defaultUnit(wanted, 'metric');
       const at = row === undefined ? cell : `${cell}, “${row}”,`;

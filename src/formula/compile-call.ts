@@ -5,7 +5,7 @@ import { compileEngineCall } from './engine-call.ts';
 import { engineFunctions } from './engine-functions.ts';
 import { nearest } from './nearest.ts';
 import { compileOwnCall } from './own-call.ts';
-import { numberOf, UNKNOWN } from './type-of.ts';
+import { numberIn, UNKNOWN } from './type-of.ts';
 import { parseQuantity } from '../units/parse.ts';
 import { engineNumber } from './numbers.ts';
 
@@ -59,5 +59,5 @@ function quantity(node: FormulaNode, [text]: readonly Slot[], compilation: Compi
     compilation.report('error', node, 'QTY wants one quantity in quotes, such as QTY("12 L").');
     return { text: '#VALUE!', type: UNKNOWN, node };
   }
-  return { text: engineNumber(read.value), type: numberOf(read.quantity), constant: read.value, node };
+  return { text: engineNumber(read.value), type: numberIn(read.unit, read.quantity), constant: read.value, node };
 }

@@ -11,10 +11,11 @@ import { defaultUnit } from '../units/defaults.ts';
 import { isPlain, quantityOf, sameDimension } from '../units/dimension.ts';
 import { parseQuantity, valueAs } from '../units/parse.ts';
 import { checkTables, quantityOfBasis } from './check-tables.ts';
+import { Money } from './money.ts';
 import { type Compilation, type Part, type Slot } from './part.ts';
 import { nearest } from './nearest.ts';
 import { engineNumber } from './numbers.ts';
-import { isOpen, nounOf, numberOf, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
+import { isOpen, nounOf, numberIn, numberOf, TEXT, TRUTH, UNKNOWN } from './type-of.ts';
 import type { CellType } from './types.ts';
 
 /** A call of a function of the catalogue, checked against its declaration. Functions that must be told a quantity get its name
@@ -33,7 +34,7 @@ export function compileOwnCall(
     if (!slot || !name || !parameter || (index >= parameters.length && !parameter.many)) return '';
     return own.argument(slot, name, parameter);
   });
-  checkTables(definition, own.tables, compilation);
+  checkTables(definition, own.tables, own.money, compilation);
   if (wantsQuantity(definition.parameters))
     texts.push(`"${own.any ?? quantityOfBasis(definition, own.tables, compilation) ?? 'ratio'}"`);
   return { text: `${definition.name}(${texts.join(',')})`, type: own.result(), node };
@@ -93,6 +94,7 @@ class OwnCall {
   any: QuantityName | undefined;
   /** What is given for tables, by the names of their parameters. */
   readonly tables = new Map<string, Part>();
+  readonly money = new Money();
   #anyType: CellType | undefined;
   #curve: QuantityName | undefined;
   #hasCurve = false;
@@ -146,8 +148,8 @@ class OwnCall {
     }
     const constant = read.value;
     this.#check(
-      { text, type: numberOf(read.quantity), constant, node: slot },
-      numberOf(read.quantity),
+      { text, type: numberIn(read.unit, read.quantity), constant, node: slot },
+      numberIn(read.unit, read.quantity),
       what,
       parameter,
     );
@@ -155,6 +157,8 @@ class OwnCall {
   }
 
   #check(part: Part, type: Extract<CellType, { kind: 'number' }>, what: string, parameter: NumberParameter): void {
+    const mixed = this.money.heed(type, this.#slice(part.node));
+    if (mixed !== undefined) return this.#report('error', part.node, `${what}: ${mixed}`);
     if (parameter.quantity === 'any') {
       this.#agree(part, type, what);
       return;
@@ -248,7 +252,7 @@ class OwnCall {
     if ('truth' in returns) return TRUTH;
     if (returns.quantity === 'any') return this.#anyType ?? UNKNOWN;
     if (returns.quantity === 'curve') return this.#curve ? numberOf(this.#curve) : UNKNOWN;
-    return numberOf(returns.quantity);
+    return numberIn(returns.quantity === 'price' ? (this.money.sign ?? '') : '', returns.quantity);
   }
 
   /** The quantity of the values in a curve or sample that is given. */

@@ -72,7 +72,8 @@ export function either(a: CellType, b: CellType): CellType {
   if (isOpen(b)) return a;
   if (a.kind === 'number' && b.kind === 'number') {
     if (!sameDimension(a.dimension, b.dimension)) return UNKNOWN;
-    return { ...a, quantity: a.quantity === b.quantity ? a.quantity : quantityOf(a.dimension) };
+    const { dimension } = currencyOf(a.dimension) ? a : b;
+    return { ...a, dimension, quantity: a.quantity === b.quantity ? a.quantity : quantityOf(dimension) };
   }
   if (a.kind === 'record' && b.kind === 'record') {
     if (a.record !== b.record) return UNKNOWN;

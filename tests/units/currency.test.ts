@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { catalogue } from '../../functions/index.ts';
 import { compile } from '../../src/formula/compile.ts';
 import { functionsByName, type Scope } from '../../src/formula/types.ts';
 import { typeOfContent } from '../../src/formula/type-of.ts';
@@ -31,7 +32,7 @@ describe('a price', () => {
 describe('what is calculated with prices', () => {
   const cells: Readonly<Record<string, string>> = { A1: '62 €', A2: '34 $', A3: '5 ¤', A4: '2 L' };
   const scope: Scope = {
-    functions: functionsByName([]),
+    functions: functionsByName(catalogue),
     sheet: 's',
     sheetNamed: () => undefined,
     cellsNamed: () => undefined,
@@ -56,6 +57,10 @@ describe('what is calculated with prices', () => {
     ['=SUM(A1,A1)', '€'],
     ['=A2-1 $', '$'],
     ['=A3+A3', '¤'],
+    ['=BASKET.TOTAL("Coil", 2, A1)', '€'],
+    ['=BASKET.TOTAL("Coil", 2, A3, "9 $")', '$'],
+    ['=BASKET.TOTAL("Coil", 2, A3)', '¤'],
+    ['=QTY("€62")', '€'],
     ['=A1/A1', ''],
     ['=A1/A3', ''],
   ])('%s keeps the sign of its money', (formula, unit) => {
@@ -67,6 +72,15 @@ describe('what is calculated with prices', () => {
     ['=A1+A2', 'A price in $ cannot be added to a price in €: convert one of them.'],
     ['=A1>A2', 'A price in $ cannot be compared with a price in €: convert one of them.'],
     ['=A1+3', 'A plain number cannot be added to a price in €: write 3 €.'],
+    [
+      '=BASKET.TOTAL("Coil", 2, A1, A2)',
+      'BASKET.TOTAL, prices: A1 is a price in € beside one in $, and nothing is converted',
+    ],
+    [
+      '=BASKET.TOTAL("Coil", 2, A1:A2)',
+      'BASKET.TOTAL, prices: A2 is a price in $ beside one in €, and nothing is converted',
+    ],
+    ['=CHECK.AT_MOST(A1, A2, , "Price")', 'CHECK.AT_MOST, good: A2 is a price in $ beside one in €'],
     ['=SUM(A1,A2)', 'SUM cannot mix a price in € and a price in $'],
   ])('%s is refused: nothing is converted', (formula, message) => {
     expect(compiled(formula).findings.map((each) => each.message)).toEqual([expect.stringContaining(message)]);
