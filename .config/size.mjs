@@ -12,7 +12,7 @@ const budget = [
     of: ['index.html', 'src/app/after-first-paint.ts', 'src/engine/worker.ts'],
     limit: 285,
   },
-  { name: 'in all', limit: 428 },
+  { name: 'in all', limit: 430 },
 ];
 
 const manifest = JSON.parse(readFileSync(join(built, '.vite/manifest.json'), 'utf8'));
