@@ -88,7 +88,7 @@ test('it is found by its numbers, stands in the sheet in one act, and what follo
   await expect.poll(() => person.shownIn('B4')).toMatch(/^W-175 C/);
   await expect.poll(() => person.shownIn('B5')).toBe('41 Hz');
   expect(await person.shownIn('B10')).toBe('145 cm²');
-  expect(await person.shownIn('B19')).toBe('48 ¤');
+  expect(await person.shownIn('B19')).toBe('48 €');
   await expect.poll(() => person.shownIn('B20')).not.toBe(before);
   const changed = await consequences();
   expect(changed).toMatch(/B5 Resonance Fs.*41 Hz/);
