@@ -32,7 +32,9 @@ export async function actOnPlot(app: AppHost, { name, plot: id, menu }: PlotAct)
   } else {
     const to = name === 'up' ? at - 1 : at + 1;
     await app.acts.do({ kind: 'put-plot', sheet: sheet.id, plot, at: to });
-    // The plot has gone elsewhere, and its menu with it.
-    requestAnimationFrame(() => menu?.focus());
+    // The plot has gone elsewhere, and its menu with it; whoever has pressed the next key by then is left where he is.
+    requestAnimationFrame(() => {
+      if (document.activeElement === document.body) menu?.focus();
+    });
   }
 }
