@@ -120,13 +120,19 @@ interface CurveMove {
 function curveMove(before: CellState | undefined, after: CellState | undefined): CurveMove | undefined {
   const [was, is] = [curveIn(before), curveIn(after)];
   if (!was || !is || was.quantity !== is.quantity) return undefined;
-  let [by, at, size, isElsewhere] = [0, 0, 0, false];
+  let by = 0;
+  let at = 0;
+  let size = 0;
+  let isElsewhere = false;
   for (let index = 0; index < is.y.length; index++) {
     const a = was.y[index] ?? Number.NaN;
     const b = is.y[index] ?? Number.NaN;
     const move = Math.abs(a - b);
     if (Number.isFinite(move)) {
-      if (move > by) [by, at] = [move, index];
+      if (move > by) {
+        by = move;
+        at = index;
+      }
       size = Math.max(size, Math.abs(a), Math.abs(b));
     } else if (Number.isFinite(a) !== Number.isFinite(b)) isElsewhere = true;
   }

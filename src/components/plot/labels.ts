@@ -45,20 +45,27 @@ export function costOf(box: Box, own: Float64Array | undefined, around: Obstacle
   for (const y of around.levels) if (y > box.y && y < box.y + box.height) cost += 10;
   const first = Math.max(0, Math.floor(box.x / around.stride));
   const last = Math.ceil((box.x + box.width) / around.stride);
-  const bottom = box.y + box.height;
-  const crosses = (heights: Float64Array, column: number, margin: number): boolean => {
+  for (const heights of around.curves) {
+    if (cost >= enough) return cost;
+    const crossed = passes(heights, first, last, box, 1);
+    cost += 8 * crossed;
+    if (heights !== own) cost += passes(heights, first, last, box, 9) - crossed;
+  }
+  for (const heights of around.ghosts) cost += 3 * passes(heights, first, last, box, 0);
+  return cost;
+}
+
+/** How many columns there are in which a line passes through a box, or past it within a margin. */
+function passes(heights: Float64Array, first: number, last: number, { y, height }: Box, margin: number): number {
+  const top = y - margin;
+  const bottom = y + height + margin;
+  let count = 0;
+  for (let column = first; column <= last; column++) {
     const here = heights[column] ?? Number.NaN;
     const next = heights[column + 1] ?? here;
-    return Math.min(here, next) < bottom + margin && Math.max(here, next) > box.y - margin;
-  };
-  for (let column = first; column <= last && cost < enough; column++) {
-    for (const heights of around.curves) {
-      if (crosses(heights, column, 1)) cost += 8;
-      else if (heights !== own && crosses(heights, column, 9)) cost += 1;
-    }
-    for (const heights of around.ghosts) if (crosses(heights, column, 0)) cost += 3;
+    if (Math.min(here, next) < bottom && Math.max(here, next) > top) count++;
   }
-  return cost;
+  return count;
 }
 
 /** The best place for a label beside its curve; the previous place while that is nearly as good.
