@@ -1,11 +1,12 @@
 import { atOnce } from '../storage/at-once.ts';
 
 const KEY = 'octavo-colours';
+const DARK = matchMedia('(prefers-color-scheme: dark)');
 
 /** Whether the page is dark now: as the reader chose, otherwise as the system is. */
 export function isDark(): boolean {
   const chosen = document.documentElement.dataset['theme'];
-  return chosen ? chosen === 'dark' : matchMedia('(prefers-color-scheme: dark)').matches;
+  return chosen ? chosen === 'dark' : DARK.matches;
 }
 
 /** Takes the other colours, and remembers them on this device. */

@@ -14,14 +14,22 @@ const MOST_ROWS = 1000;
 /** Names of cells by row and column: those in view are asked for several times in each frame, by one model after another. */
 const addresses = new Map<number, string[]>();
 
+/** The row that was asked for last: cells are drawn row by row. */
+let latest = { row: -1, held: [] as string[] };
+
 function addressOf(row: number, column: number): string {
-  let held = addresses.get(row);
-  if (!held) {
-    // Rows that were scrolled past are not kept for ever.
-    if (addresses.size >= MOST_ROWS) addresses.clear();
-    addresses.set(row, (held = []));
-  }
-  return (held[column] ??= formatAddress({ row, column }));
+  if (latest.row !== row) latest = { row, held: addressesIn(row) };
+  return (latest.held[column] ??= formatAddress({ row, column }));
+}
+
+function addressesIn(row: number): string[] {
+  const known = addresses.get(row);
+  if (known) return known;
+  // Rows that were scrolled past are not kept for ever.
+  if (addresses.size >= MOST_ROWS) addresses.clear();
+  const held: string[] = [];
+  addresses.set(row, held);
+  return held;
 }
 
 /** Shows one sheet of a workbook to the grid; before the engine has answered, the texts remembered from last time, else

@@ -2,8 +2,10 @@ const known = new Map<string, number>();
 /** One for each font: to take up another costs more than to measure. */
 const pens = new Map<string, CanvasRenderingContext2D | null>();
 
-/** Width of a text in pixels in a CSS font; remembered, since plots ask for the same words on every frame. */
-export function textWidth(text: string, font: string): number {
+/** Width of a text in pixels in a CSS font; remembered, since plots ask for the same words on every frame, with other figures that
+ *  are all as wide as a nought. */
+export function textWidth(words: string, font: string): number {
+  const text = words.replaceAll(/\d/g, '0');
   const key = `${font}\n${text}`;
   const found = known.get(key);
   if (found !== undefined) return found;
