@@ -1,17 +1,12 @@
 import { define, type Context } from '../define.ts';
 import { Problem } from '../values/problem.ts';
 import { margin, measured, say, type Measured, type Sentence } from '../values/say.ts';
-import type { Status, Verdict } from '../values/verdict.ts';
-
-const words = { good: 'Good', caution: 'Caution', fail: 'Fail' } as const satisfies Record<Status, string>;
-
-/** A hair of rounding error never turns a value that just meets its limit into a failure. */
-const slack = (limit: number): number => 1e-9 * Math.abs(limit);
+import { boundWords, slack, statusWords, type Status, type Verdict } from '../values/verdict.ts';
 
 const judged = (status: Status, reason: Sentence, remedy: string): Verdict => ({
   kind: 'verdict',
   status,
-  word: words[status],
+  word: statusWords[status],
   reason: status === 'good' || remedy === '' ? reason : say`${reason} ${remedy}`,
 });
 
@@ -34,9 +29,7 @@ interface Bound {
 
 function bounded(bound: Bound, { quantity }: Context): Verdict | Problem {
   const { sense, value: is, good, caution } = bound;
-  const [least, short, bad] = ({ 1: ['at least', 'short', 'below'], [-1]: ['at most', 'over', 'above'] } as const)[
-    sense
-  ];
+  const [least, short, bad] = boundWords[sense];
   const shown = (limit: number): Measured => measured(limit, quantity);
   if (caution !== undefined && sense * (caution - good) > 0)
     return new Problem(

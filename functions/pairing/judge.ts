@@ -1,6 +1,6 @@
 import { Problem } from '../values/problem.ts';
 import { margin, say, type Measured, type Sentence } from '../values/say.ts';
-import type { Status, Verdict } from '../values/verdict.ts';
+import { boundWords, slack, statusWords, type Status, type Verdict } from '../values/verdict.ts';
 
 /** A rule of thumb with its two thresholds. */
 export interface Rule {
@@ -17,23 +17,19 @@ export interface Rule {
   readonly means: { readonly caution: string; readonly fail: string };
 }
 
-const words = { good: 'Good', caution: 'Caution', fail: 'Fail' } as const satisfies Record<Status, string>;
-const bounds = { 1: ['at least', 'short', 'below'], [-1]: ['at most', 'over', 'above'] } as const;
-
 const verdict = (status: Status, reason: Sentence): Verdict => ({
   kind: 'verdict',
   status,
-  word: words[status],
+  word: statusWords[status],
   reason,
 });
 
-/** A hair of rounding error never turns a value that just meets its limit into a failure. */
-const meets = (rule: Rule, limit: number): boolean => rule.sense * (rule.value - limit) >= -1e-9 * Math.abs(limit);
+const meets = (rule: Rule, limit: number): boolean => rule.sense * (rule.value - limit) >= -slack(limit);
 
 /** Judges a value by a rule; the reason names value, threshold, margin and what follows. */
 export function judge(rule: Rule): Verdict | Problem {
   const { subject, value, show, sense, good, caution, means } = rule;
-  const [wanted, short, beyond] = bounds[sense];
+  const [wanted, short, beyond] = boundWords[sense];
   if (sense * (caution - good) > 0)
     return new Problem(
       say`The threshold for caution, ${show(caution)}, is stricter than that for good, ${show(good)}; change one of them.`,

@@ -1,7 +1,7 @@
 import { formatAddress, parseAddress } from '../formula/address.ts';
-import { contains, readRectangle, type Rectangle } from '../formula/area.ts';
+import { contains, readRectangle, sizeOf, type Rectangle } from '../formula/area.ts';
 
-export { contains, readRectangle, type Rectangle };
+export { contains, readRectangle, sizeOf, type Rectangle };
 
 /** Reads `B4` or `B4:C18`, corners in any order. A text that is neither is a mistake of the program. */
 export function rectangleOf(cells: string): Rectangle {
@@ -31,8 +31,7 @@ export function* addressesIn({ top, left, bottom, right }: Rectangle): Generator
 
 /** The addresses inside a rectangle that hold something; looks at the smaller of both sets. */
 export function filledIn<T>(cells: ReadonlyMap<string, T>, rectangle: Rectangle): string[] {
-  const size = (rectangle.bottom - rectangle.top + 1) * (rectangle.right - rectangle.left + 1);
-  if (size <= cells.size) return [...addressesIn(rectangle)].filter((address) => cells.has(address));
+  if (sizeOf(rectangle) <= cells.size) return [...addressesIn(rectangle)].filter((address) => cells.has(address));
   return [...cells.keys()].filter((address) => {
     const at = parseAddress(address);
     return at !== undefined && contains(rectangle, at.row, at.column);

@@ -24,3 +24,6 @@ export function readRectangle(cells: string): Rectangle | undefined {
 
 export const contains = (rectangle: Rectangle, row: number, column: number): boolean =>
   row >= rectangle.top && row <= rectangle.bottom && column >= rectangle.left && column <= rectangle.right;
+
+/** How many cells there are in it. */
+export const sizeOf = ({ top, left, bottom, right }: Rectangle): number => (bottom - top + 1) * (right - left + 1);

@@ -1,7 +1,7 @@
 import { childNamed, type FormulaNode } from './tree.ts';
 import { fieldsOf } from '../../functions/values/fields.ts';
 import { formatAddress, MOST_ROWS, parseAddress, type CellAddress } from './address.ts';
-import { readRectangle } from './area.ts';
+import { readRectangle, sizeOf } from './area.ts';
 import { type Compilation, type Part } from './part.ts';
 import { nearest } from './nearest.ts';
 import { either, numberOf, TEXT, UNKNOWN } from './type-of.ts';
@@ -104,7 +104,7 @@ function toCells(node: FormulaNode, sheet: string, written: string, compilation:
   const far = [first, last].find((cell) => (parseAddress(cell)?.row ?? 0) >= MOST_ROWS);
   if (far !== undefined) return beyond(far, node, compilation);
   const area = first === last ? undefined : readRectangle(cells);
-  const size = area ? (area.bottom - area.top + 1) * (area.right - area.left + 1) : 1;
+  const size = area ? sizeOf(area) : 1;
   if (size > MOST_CELLS)
     return unusable(
       `${cells} is ${size} cells, but a range holds at most ${MOST_CELLS}: refer to fewer.`,

@@ -1,5 +1,5 @@
 import { formatAddress } from '../../formula/address.ts';
-import { addressesIn, filledIn, rectangleOf, type Rectangle } from '../../document/area.ts';
+import { addressesIn, filledIn, rectangleOf, sizeOf, type Rectangle } from '../../document/area.ts';
 import type { Area, Clip, Command } from '../../document/command.ts';
 import type { Cell } from '../../document/types.ts';
 import type { Workbook } from '../../document/workbook.ts';
@@ -34,7 +34,7 @@ export class Clipboard {
     const taken = this.#taken;
     if (!taken || taken.text !== text.replaceAll('\r\n', '\n')) {
       const area = rectangleOf(to.cells);
-      const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
+      const size = sizeOf(area);
       if (size === 1 || size > MOST_FILLED || /[\t\r\n]/.test(text.trim()))
         return { kind: 'paste-text', to: first, text };
       // One value is meant for every cell that is selected.

@@ -1,5 +1,5 @@
 import { formatAddress, parseAddress } from '../../formula/address.ts';
-import { filledIn, formatRectangle, rectangleOf, addressesIn, type Rectangle } from '../area.ts';
+import { filledIn, formatRectangle, rectangleOf, addressesIn, sizeOf, type Rectangle } from '../area.ts';
 import { isRefusal, type CellAttributes, type Clip, type Command, type Refusal } from '../command.ts';
 import { shiftReferences } from '../references.ts';
 import { sheetOf } from '../sheets.ts';
@@ -43,7 +43,7 @@ function writtenCells(sheet: Sheet, texts: ReadonlyMap<string, string>): CellCha
 
 function describedCells(sheet: Sheet, cells: string, attributes: CellAttributes): CellChanges | Refusal {
   const area = rectangleOf(cells);
-  const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
+  const size = sizeOf(area);
   if (size > MOST_CELLS) return tooMany(size);
   const changes = new Map<string, Cell>();
   for (const address of addressesIn(area)) {
@@ -84,7 +84,7 @@ function pastedCells(first: string, clip: Clip, over: string | undefined): CellC
   const repeats = (from: number, to: number, size: number): number => Math.max(1, Math.floor((to - from + 1) / size));
   const down = repeats(target.top, target.bottom, source.bottom - source.top + 1);
   const right = repeats(target.left, target.right, source.right - source.left + 1);
-  const size = (source.bottom - source.top + 1) * (source.right - source.left + 1);
+  const size = sizeOf(source);
   if (size * down * right > MOST_CELLS) return tooMany(size * down * right);
   const changes = new Map<string, Cell | undefined>();
   for (let row = 0; row < down; row++) {
@@ -99,7 +99,7 @@ function pastedCells(first: string, clip: Clip, over: string | undefined): CellC
 
 function filledCells(sheet: Sheet, cells: string, direction: 'down' | 'right'): CellChanges | Refusal {
   const area = rectangleOf(cells);
-  const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
+  const size = sizeOf(area);
   if (size > MOST_CELLS) return tooMany(size);
   const changes = new Map<string, Cell | undefined>();
   const down = direction === 'down';

@@ -1,7 +1,7 @@
-import { formatRectangle, type Rectangle } from '../../../document/area.ts';
+import { sizeOf, formatRectangle, type Rectangle } from '../../../document/area.ts';
 import { labelOf, nameOf } from '../../../document/labels.ts';
 import { formatAddress, parseAddress } from '../../../formula/address.ts';
-import { sizeOf, type SheetCells } from './sheet-cells.ts';
+import type { SheetCells } from './sheet-cells.ts';
 
 /** An area read as a table: which of its columns hold numbers, which words, and the rows below its heading. */
 export interface Columns {

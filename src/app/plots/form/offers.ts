@@ -1,11 +1,11 @@
 import type { QuantityName } from '../../../../functions/quantities.ts';
 import { kinds, type Offer, type Offers, type PlotDraft, type PlotKind } from '../../../components/plot-form/data.ts';
 import { isRefusal } from '../../../document/command.ts';
-import { rectangleOf, type Rectangle } from '../../../document/area.ts';
+import { rectangleOf, sizeOf, type Rectangle } from '../../../document/area.ts';
 import { formatAddress, parseAddress } from '../../../formula/address.ts';
 import { labelFor } from './columns.ts';
 import { isAlike } from './saying.ts';
-import { sizeOf, type Held, type SheetCells } from './sheet-cells.ts';
+import type { Held, SheetCells } from './sheet-cells.ts';
 import { kindsOf } from './suggest.ts';
 import { tableColumns } from './tables.ts';
 

@@ -2,10 +2,10 @@ import { quantities, type QuantityName } from '../../../../functions/quantities.
 import { kinds, type PlotDraft, type PlotKind, type SeriesDraft } from '../../../components/plot-form/data.ts';
 import { isRefusal } from '../../../document/command.ts';
 import { formatAddress } from '../../../formula/address.ts';
-import { formatRectangle, type Rectangle } from '../../../document/area.ts';
+import { formatRectangle, sizeOf, type Rectangle } from '../../../document/area.ts';
 import { isAlike, type Saying } from './saying.ts';
 import { labelFor } from './columns.ts';
-import { noun, sizeOf, type Found, type Held, type SheetCells } from './sheet-cells.ts';
+import { noun, type Found, type Held, type SheetCells } from './sheet-cells.ts';
 import { isDrawing, tableColumns } from './tables.ts';
 import type { TableRecord } from '../../../../functions/values/table.ts';
 

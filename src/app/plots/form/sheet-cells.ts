@@ -1,7 +1,14 @@
 import { quantities, type QuantityName } from '../../../../functions/quantities.ts';
 import type { CellRecord } from '../../../../functions/values/record.ts';
 import type { TableRecord } from '../../../../functions/values/table.ts';
-import { addressesIn, filledIn, formatRectangle, readRectangle, type Rectangle } from '../../../document/area.ts';
+import {
+  addressesIn,
+  filledIn,
+  formatRectangle,
+  readRectangle,
+  sizeOf,
+  type Rectangle,
+} from '../../../document/area.ts';
 import { nameOf } from '../../../document/labels.ts';
 import { isRefusal, type Refusal } from '../../../document/command.ts';
 import { sameWord } from '../../../document/sheets.ts';
@@ -110,8 +117,6 @@ export class SheetCells {
     return { top: 0, left: 0, bottom: this.sheet.rows - 1, right: this.sheet.columns.length - 1 };
   }
 }
-
-export const sizeOf = ({ top, left, bottom, right }: Rectangle): number => (bottom - top + 1) * (right - left + 1);
 
 function heldRecord(record: CellRecord): Held {
   switch (record.kind) {
