@@ -81,7 +81,7 @@ describe('a scatter', () => {
     const sample = { text: '=SPREAD.FALL(Box,"3 dB",0.12,0.03,0.03,0.02,0.05,200,11)' };
     const document = { ...template, sheets: [{ ...sheet, cells: new Map(sheet.cells).set('H1', sample) }] };
     const causes = { cms: 0.12, bl: 0.03, mms: 0.03, re: 0.02 };
-    const fall = named(document, 'C25');
+    const fall = named(document, 'C31');
     const answer = await scattered({
       document,
       spreads: [

@@ -35,7 +35,7 @@ describe('a number sought', () => {
       result: named(document, 'Qtc'),
       target: { kind: 'number', value: 0.707 },
     });
-    const [qts, vas] = ['B13', 'C13'].map((cell) => model.present(named(document, cell)));
+    const [qts, vas] = ['B18', 'C18'].map((cell) => model.present(named(document, cell)));
     if (qts?.kind !== 'number' || vas?.kind !== 'number') throw new Error('no numbers');
     const closedForm = vas.value / ((0.707 / qts.value) ** 2 - 1);
     expect(answer.found).toHaveLength(1);

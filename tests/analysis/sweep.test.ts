@@ -25,7 +25,7 @@ describe('a sweep', () => {
       results: [named(document, 'Qtc'), named(document, 'Response')],
     });
     const [qtc, response] = answer.columns;
-    const [qts, vas] = ['B13', 'C13'].map((cell) => model.present(named(document, cell)));
+    const [qts, vas] = ['B18', 'C18'].map((cell) => model.present(named(document, cell)));
     if (qts?.kind !== 'number' || vas?.kind !== 'number') throw new Error('no numbers');
     for (const [index, volume] of answer.values.entries()) {
       const value = qtc?.cells[index];

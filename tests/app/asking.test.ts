@@ -97,15 +97,15 @@ describe('what stands in the form', () => {
   const qtc = named(document, 'Qtc');
 
   test.each([
-    [{ target: '30 Hz', result: `${qtc.sheet}!C22` }, /Hz is the unit of/],
-    [{ target: '', result: `${qtc.sheet}!C22` }, /^Type a value for Damping Qtc/],
-    [{ target: 'much', result: `${qtc.sheet}!C22` }, /“much” is no quantity/],
+    [{ target: '30 Hz', result: `${qtc.sheet}!C27` }, /Hz is the unit of/],
+    [{ target: '', result: `${qtc.sheet}!C27` }, /^Type a value for Damping Qtc/],
+    [{ target: 'much', result: `${qtc.sheet}!C27` }, /“much” is no quantity/],
     [{ kind: 'sweep', steps: 'some' }, /“some” is no whole number/],
-    [{ kind: 'sweep', input: { id: `${qtc.sheet}!B19`, from: '30 L', to: '3 L' } }, /must begin below its end/],
+    [{ kind: 'sweep', input: { id: `${qtc.sheet}!B24`, from: '30 L', to: '3 L' } }, /must begin below its end/],
     [
       {
         kind: 'scatter',
-        spreads: [{ id: `${qtc.sheet}!B19`, label: 'Net volume', texts: [{ name: 'by', label: '', text: 'a bit' }] }],
+        spreads: [{ id: `${qtc.sheet}!B24`, label: 'Net volume', texts: [{ name: 'by', label: '', text: 'a bit' }] }],
       },
       /“a bit” is no quantity/,
     ],
@@ -114,24 +114,24 @@ describe('what stands in the form', () => {
   });
 
   test('a number alone is in the unit of its cell', async () => {
-    const range = { id: `${qtc.sheet}!B19`, from: '5', to: '40' };
+    const range = { id: `${qtc.sheet}!B24`, from: '5', to: '40' };
     const alone = await asked(document, { kind: 'sweep', input: range }, qtc);
     const typed = await asked(document, { kind: 'sweep', input: { ...range, from: '5 L', to: '40 L' } }, qtc);
     expect(alone.tables).toEqual(typed.tables);
   });
 
   test('a small spread of one input passes on in proportion to its effect', async () => {
-    const spreads = [{ id: `${qtc.sheet}!B19`, label: 'Net volume', texts: [{ name: 'by', label: '', text: '1 %' }] }];
+    const spreads = [{ id: `${qtc.sheet}!B24`, label: 'Net volume', texts: [{ name: 'by', label: '', text: '1 %' }] }];
     const { tables } = await asked(
       document,
-      { kind: 'scatter', spreads, runs: '2000', result: `${qtc.sheet}!C22` },
+      { kind: 'scatter', spreads, runs: '2000', result: `${qtc.sheet}!C27` },
       qtc,
     );
     const deviation = tables[0]?.table.rows.at(-1)?.[1];
     // Qtc = Qts √(1 + Vas/Vb): what one per cent more of Vb does, by the sheet's own numbers.
     const model = await DocumentModel.open(document);
     const [now, more] = [12.1, 12.1 * 1.01].map((litres) =>
-      model.read([{ sheet: qtc.sheet, cell: 'B19', text: `${litres} L` }], [qtc]),
+      model.read([{ sheet: qtc.sheet, cell: 'B24', text: `${litres} L` }], [qtc]),
     );
     const numberOf = async (values: typeof now): Promise<number> => {
       const [value] = (await values) ?? [];
@@ -150,7 +150,7 @@ describe('an answer kept as a sheet', () => {
   test.each(Object.keys(kinds) as Kind[])(
     '%s: without a problem in any cell, and with what was asked',
     async (kind) => {
-      const input = { id: `${qtc.sheet}!B19`, from: '5 L', to: '40 L' };
+      const input = { id: `${qtc.sheet}!B24`, from: '5 L', to: '40 L' };
       const varied = [{ ...input, label: 'Net volume', values: '8 L, 10 L' }];
       const change = { kind, input, target: '0.707', runs: '50', steps: '11', varied, keep: 'any' } as const;
       const answer = await asked(document, change, qtc);
@@ -169,15 +169,15 @@ describe('an answer kept as a sheet', () => {
   );
 
   test('what stands beside each row is live', async () => {
-    const answer = await asked(document, { kind: 'follows', input: { id: `${qtc.sheet}!B19`, from: '', to: '' } }, qtc);
+    const answer = await asked(document, { kind: 'follows', input: { id: `${qtc.sheet}!B24`, from: '', to: '' } }, qtc);
     const { command, sheet } = sheetOfAnswer(document, qtc.sheet, 'What follows', answer);
     const applied = apply(document, command);
     if (isRefusal(applied)) throw new Error(applied.refused);
     const model = await DocumentModel.open(applied.document);
     const kept = applied.document.sheets.find(({ id }) => id === sheet);
-    const live = [...(kept?.cells ?? [])].find(([, { text }]) => text.endsWith('!C22'))?.[0] ?? '';
+    const live = [...(kept?.cells ?? [])].find(([, { text }]) => text.endsWith('!C27'))?.[0] ?? '';
     expect(model.present({ sheet, cell: live })).toEqual(model.present(qtc));
-    const [moved] = await model.read([{ sheet: qtc.sheet, cell: 'B19', text: '30 L' }], [{ sheet, cell: live }]);
+    const [moved] = await model.read([{ sheet: qtc.sheet, cell: 'B24', text: '30 L' }], [{ sheet, cell: live }]);
     expect(moved).not.toEqual(model.present(qtc));
     model.dispose();
   });

@@ -66,7 +66,7 @@ test('a sweep, a scatter and what drives a result come as JSON', async () => {
 });
 
 test('a map, every combination and the best within bounds come as JSON', async () => {
-  const map = await outcome(box, 'map', '--across', 'Volume=5 L..20 L/3', '--up', 'B5=0.3..0.5/2', '--result', 'Qtc');
+  const map = await outcome(box, 'map', '--across', 'Volume=5 L..20 L/3', '--up', 'B10=0.3..0.5/2', '--result', 'Qtc');
   expect(JSON.parse(map.out)).toMatchObject({ acrossValues: [0.005, 0.0125, 0.02], upValues: [0.3, 0.5] });
   const combine = await outcome(box, 'combine', '--vary', 'Volume=8 L,12,5 L', '--result', 'Qtc', '--least', 'Qtc');
   const { rows, of } = JSON.parse(combine.out) as { rows: { set: { text: string }[] }[]; of: number };
@@ -139,7 +139,7 @@ test.each([
   [['two-driver-check', 'cheapest', '--shelf', 'none.json'], 'There is no file'],
   [[box, 'combine', '--vary', 'Volume', '--result', 'Qtc'], 'NAME=VALUES'],
   [[box, 'best', '--vary', 'Volume=5 L', '--least', 'Qtc'], 'no two ends'],
-  [[box, 'map', '--across', 'Volume=5 L..6 L/1', '--up', 'B5=1..2', '--result', 'Qtc'], 'steps over'],
+  [[box, 'map', '--across', 'Volume=5 L..6 L/1', '--up', 'B10=1..2', '--result', 'Qtc'], 'steps over'],
   [[box, 'seek', '--sideways'], 'does not take --sideways'],
   [[box, 'seek', '--input', 'Volume'], 'wants --result'],
   [[box, 'seek', '--input', 'Volume', '--result', 'Qtc'], 'wants --target'],

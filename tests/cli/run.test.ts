@@ -162,11 +162,11 @@ describe('the command line', () => {
     const [large, none] = [await asked('--set', 'Volume=12000 L', '--get', 'Qtc'), await asked('--set', 'Volume=0 L')];
     expect([large.status, large.out]).toEqual([0, 'Qtc: 0.3867']);
     expect(large.error).toMatch(
-      /^Doubtful, Box: CLOSED\.BOX, volume .* is usually .*; B19 is 12\s000 L\. Is the unit right\?$/,
+      /^Doubtful, Box: CLOSED\.BOX, volume .* is usually .*; B24 is 12\s000 L\. Is the unit right\?$/,
     );
     expect([none.status, none.out]).toEqual([1, expect.stringContaining('Qtc: Problem: ')]);
     expect(none.error).toMatch(
-      /^Box has no result any more: CLOSED\.BOX, volume .* must be at least .*, but B19 is 0 L\. Type/,
+      /^Box has no result any more: CLOSED\.BOX, volume .* must be at least .*, but B24 is 0 L\. Type/,
     );
     expect(await asked('--set', 'Volume=0 L', '--get', 'Fill')).toEqual({ status: 0, out: 'Fill: 1 ×', error: '' });
     expect(await asked('--set', 'Volume=0 L', '--set', 'Volume=12 L', '--get', 'Qtc')).toMatchObject({ status: 0 });

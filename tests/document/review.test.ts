@@ -52,7 +52,7 @@ describe('the review of the two-driver check', () => {
     expect(statuses.filter((status) => status === 'fail')).toHaveLength(review.counts.fail);
     const travel = review.verdicts.find(({ label }) => label === 'travel');
     expect(travel?.limits).toEqual(['rule 0.7 ×', 'stretched 1 ×']);
-    expect(travel?.reason).toMatch(/^Tweeter travel as a share of Xmax .+ to spare\.$/);
+    expect(travel?.reason).toMatch(/^Tweeter travel .+ mm to spare\.$/);
     expect(review.verdicts).toHaveLength(20);
   });
 

@@ -28,8 +28,8 @@ test('a driver typed into the check stands in the box without being typed again'
   await person.seen('>>> ::-p-text(The new sheet has no driver called Tweeter.)');
   await person.press('Escape');
   expect(await sheets()).toEqual(['Two drivers', 'Closed box']);
-  await person.expectText('B2', /^Mine$/);
-  await person.expectNumber('B3', 31, 0);
+  await person.expectText('B7', /^Mine$/);
+  await person.expectNumber('B8', 31, 0);
 });
 
 test('one step takes it back', async () => {

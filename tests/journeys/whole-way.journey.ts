@@ -32,9 +32,9 @@ test('two drivers are typed once and go from the check to the box, the panel, th
   await person.expectNumber('D56', pad, decibels);
 
   await takeOver('Two drivers', 'Vented box with a port that fits', 'Vented box');
-  await person.expectText('B2', /^Mine$/);
+  await person.expectText('B8', /^Mine$/);
   await person.type('SeriesOhms', '0.5 ohm');
-  const port = Person.numberIn(await person.textOf('C34'));
+  const port = Person.numberIn(await person.textOf('C40'));
 
   await person.showSheet('Two drivers');
   await takeOver('Two drivers', 'Front panel and padding', 'Front panel');

@@ -7,11 +7,11 @@ import { openTemplate } from './open-template.ts';
 /** Ends of ranges at which a cell rightly says that there is no such thing; everything that depends on it says the same. */
 const rightlyRefused: readonly RegExp[] = [
   // A closed box only raises the Q of a driver, so a driver of Qts above the wanted Qtc has no box of it.
-  /^(B5 at 2|B7 at 2|B16 at 2 Ω): [CD]\d+: CLOSED\.VOLUME_FOR, .* must be above the driver's Qts/u,
+  /^B\d+ at 2(| Ω): [CD]\d+: CLOSED\.VOLUME_FOR, .* must be above the driver's Qts/u,
   // The quasi-third-order tunings end near a Qts of 0.6.
-  /^B5 at 2: C1[78]: VENTED\.QB3_(VOLUME|TUNING), .*No quasi-third-order box exists/u,
+  /^B11 at 2: C2[34]: VENTED\.QB3_(VOLUME|TUNING), .*No quasi-third-order box exists/u,
   // In a very large box one narrow port tunes too low even without any length.
-  /^B19 at 300 L: [CD]3\d: PORT\.LENGTH, .*too narrow for this/u,
+  /^B25 at 300 L: [CD]\d+: PORT\.LENGTH, .*too narrow for this/u,
   // No driver has fewer ohms at some frequency than its coil has for direct current.
   /^B19 at 14 Ω: [CDE]\d+: MEASURE\.\w+, .*No driver in free air has such an impedance/u,
 ];

@@ -41,8 +41,8 @@ describe('the way from two drivers to the basket', () => {
   });
 
   test.each([
-    ['Vented box', 'B2', 'Mine'],
-    ['Vented box', 'B3', '36 Hz'],
+    ['Vented box', 'B8', 'Mine'],
+    ['Vented box', 'B9', '36 Hz'],
     ['Front panel', 'HandOver', '2100 Hz'],
     ['Front panel', 'Width', '240 mm'],
     ['Front panel', 'MakeUp', '4 dB'],
