@@ -17,6 +17,7 @@ export { openPage } from './open-pages.ts';
 export { beginPage } from './pages/begin-page.ts';
 export { passesOf } from './passes.ts';
 export { sheetCommand } from './sheet-acts.ts';
+export { sheetAnswer } from './sheet-answer.ts';
 
 /** What a grid gets once it stands: rows as high as their words need, and labels that stay beside its numbers. */
 export function fitGrid(grid: SheetGrid): void {

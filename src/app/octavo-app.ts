@@ -174,7 +174,7 @@ export class OctavoApp extends LitElement implements AppHost {
       ></top-bar>
       ${railView(this, session, workbook)}
       <main>
-        ${sheetTitle(sheet, counts)}
+        ${sheetTitle(sheet, counts)} ${this.rest?.sheetAnswer(this, workbook, sheet)}
         <sheet-head
           .workbook=${workbook}
           .sheet=${sheet}
