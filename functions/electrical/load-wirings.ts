@@ -129,7 +129,10 @@ export const loadMixed = define({
   name: 'LOAD.MIXED',
   summary: 'Every wiring of unlike units, with lowest ohms, level and the power that each takes.',
   parameters: {
-    at: { ...usual.frequency, summary: 'frequency at which level and shares are told, inside the shared band' },
+    at: {
+      ...usual.frequency,
+      summary: 'frequency at which level and shares are told, inside the band that all of them work in',
+    },
     drivers: { record: 'driver', many: true, summary: 'the drivers, two to five of them' },
   },
   returns: {

@@ -49,7 +49,7 @@ export const pairByRules = define({
         'five rows of two, rule and stretched: × Fs, share of Xmax, dB off axis, share of the break-up, wavelengths of spacing',
     },
   },
-  returns: { record: 'window', summary: 'the band and the limits that set it' },
+  returns: { record: 'window', summary: 'the window and the limits that set it' },
   source: { source: 'practice', at: 'resonance, travel, narrowing, break-up and spacing' },
   example: {
     formula: '=PAIR.BY_RULES(DRIVER(A1:A3, B1:B3), DRIVER(A4:A7, B4:B7), "100 dB", "LR4", "45°", "4 mm", C1:D5)',

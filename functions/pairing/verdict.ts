@@ -22,6 +22,8 @@ function judged(pair: Window, comfortable: number): Verdict {
   const { low, high, octaves } = pair;
   const width = measured(octaves, 'octaves');
   const wanted = measured(comfortable, 'octaves');
+  // Two decimals are shown: 0.50 of 0.50 would look like enough.
+  const isClose = comfortable - octaves < 0.01;
   if (octaves >= comfortable && octaves >= 0)
     return verdict(
       'good',
@@ -32,7 +34,7 @@ function judged(pair: Window, comfortable: number): Verdict {
     return verdict(
       'caution',
       'Tight',
-      say`${begun(low)} and ${named(high)} nearly meet: ${width} of the ${wanted} wanted.`,
+      say`${begun(low)} and ${named(high)} nearly meet: ${isClose ? 'a hair less than' : say`${width} of`} the ${wanted} wanted.`,
     );
   const gap = measured(-octaves, 'octaves');
   const ends = stretchedEnds(pair);
@@ -44,7 +46,7 @@ function judged(pair: Window, comfortable: number): Verdict {
     );
   return verdict(
     'fail',
-    'No shared band',
+    'No shared window',
     say`${begun(low)} and ${named(high)} miss each other by ${gap}, and even stretched, ${stretchedName(ends.low)} and ${stretchedName(ends.high)}, by ${measured(-pair.stretchedOctaves, 'octaves')}. Choose another partner.`,
   );
 }
@@ -59,7 +61,7 @@ export const pairVerdict = define({
     window,
     comfortable: { quantity: 'octaves', min: 0, max: 10, default: 0.5, summary: 'width that counts as comfortable' },
   },
-  returns: { record: 'verdict', summary: 'Comfortable, Tight, Stretch or No shared band' },
+  returns: { record: 'verdict', summary: 'Comfortable, Tight, Stretch or No shared window' },
   source: { source: 'practice', at: 'half an octave to choose the hand-over in' },
   example: { formula: `=PAIR.VERDICT(${exampleWindow})`, gives: { status: 'caution', word: 'Tight' } },
   remarks: 'Judged on the exact width: 0.495 oct is not comfortable when 0.5 oct is asked for.',

@@ -34,7 +34,7 @@ export function windowOf(floors: readonly Limit[], ceilings: readonly Limit[]): 
 
 export const pairWindow = define({
   name: 'PAIR.WINDOW',
-  summary: 'The band in which two drivers can be handed over, from the limits of both.',
+  summary: 'The window in which two drivers can be handed over, from the limits of both.',
   parameters: {
     floorNames: { table: true, summary: 'names of the floors, as in "resonance"' },
     floors: { table: true, of: 'frequency', summary: 'floors: frequencies that the hand-over must not go below' },
@@ -43,7 +43,7 @@ export const pairWindow = define({
     ceilings: { table: true, of: 'frequency', summary: 'ceilings: frequencies that the hand-over must not go above' },
     stretchedCeilings: { table: true, of: 'frequency', summary: 'the same ceilings with their rules stretched' },
   },
-  returns: { record: 'window', summary: 'the band and the limits that set it' },
+  returns: { record: 'window', summary: 'the window and the limits that set it' },
   source: own,
   example: { formula: `=${exampleWindow}`, gives: { octaves: 0.178 } },
   remarks:

@@ -6,7 +6,7 @@ export type Status = 'good' | 'caution' | 'fail';
 export interface Verdict {
   readonly kind: 'verdict';
   readonly status: Status;
-  /** One or two words for the chip: "Good", "Tight", "No shared band". */
+  /** One or two words for the chip: "Good", "Tight", "No shared window". */
   readonly word: string;
   readonly reason: Sentence;
   /** A safety caution or a note to show beside the reason. */

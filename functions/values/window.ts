@@ -1,4 +1,4 @@
-/** One end of a band and the rule that sets it. */
+/** One end of a window and the rule that sets it. */
 export interface Limit {
   /** As it stands in a sentence: "resonance", "narrowing". */
   readonly name: string;

@@ -19,7 +19,7 @@ export function titleOf(record: CellRecord): string {
     case 'way':
       return record.name;
     case 'window':
-      return record.octaves < 0 ? 'No shared band' : 'Shared band';
+      return record.octaves < 0 ? 'No shared window' : 'Shared window';
     case 'verdict':
       return record.word;
   }

@@ -3,7 +3,7 @@ import { windowData } from '../../src/app/plots/plot-source.ts';
 import { windowCsv } from '../../src/app/plots/window-csv.ts';
 import { openTemplate } from '../templates/open-template.ts';
 
-test('a shared band as a table has each rule with its side, in hertz, and the band itself', async () => {
+test('a shared window as a table has each rule with its side, in hertz, and the band itself', async () => {
   const { workbook, sheet } = await openTemplate('two-driver-check');
   const plot = sheet().plots.find(({ kind }) => kind === 'window');
   const data = plot && windowData(workbook, sheet(), plot);
@@ -23,12 +23,12 @@ test('a shared band as a table has each rule with its side, in hertz, and the ba
     'break-up up to',
     'spacing up to',
     'narrowing up to',
-    'Shared band from',
-    'Shared band up to',
+    'Shared window from',
+    'Shared window up to',
   ]);
   // Twice the resonance of the tweeter, and stretched one and a half times.
   expect(rows[3]).toEqual(['resonance', 'from', '1700', '1275']);
-  expect(rows[7]).toEqual(['Shared band', 'from', '1700', '1275']);
+  expect(rows[7]).toEqual(['Shared window', 'from', '1700', '1275']);
   // Half the break-up of the woofer.
   expect(rows[4]?.slice(0, 3)).toEqual(['break-up', 'up to', '2600']);
   expect(Number(rows[8]?.[2])).toBeCloseTo(Number(rows[6]?.[2]), 9);

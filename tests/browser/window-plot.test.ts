@@ -9,7 +9,7 @@ import { paint } from './paint.ts';
 
 before(paint);
 
-describe('a plot of the shared band', () => {
+describe('a plot of the shared window', () => {
   const limit = (name: string, at: number, stretched: number): Limit => ({ name, at, stretched });
   const windowOf = (floor: Limit, ceiling: Limit): Window => ({
     kind: 'window',
@@ -26,7 +26,7 @@ describe('a plot of the shared band', () => {
 
   async function windowPlot(shown: Window, ghost?: Window): Promise<WindowPlot> {
     const given = {
-      title: 'Shared band',
+      title: 'Shared window',
       window: shown,
       ghost,
       marks: [{ label: 'Hand-over', frequency: 2150 }],
@@ -45,7 +45,7 @@ describe('a plot of the shared band', () => {
   for (const [name, shown, words, kind] of [
     ['met', met, /shared, 1 octave$/, 'shared'],
     ['met only by stretched rules', stretched, /^Shared only with stretched rules/, 'loose'],
-    ['missed', apart, /^No shared band: 1 octave apart/, 'gap'],
+    ['missed', apart, /^No shared window: 1 octave apart/, 'gap'],
   ] as const)
     it(`says in words and as a band that the drivers' limits are ${name}`, async () => {
       const element = await windowPlot(shown);
@@ -94,8 +94,8 @@ describe('a plot of the shared band', () => {
 
   it('tells the needle inside from outside', async () => {
     const label = within(await windowPlot(met), '[role=img]').getAttribute('aria-label');
-    expect(label).to.contain('is inside the shared band');
+    expect(label).to.contain('is inside the shared window');
     const outside = within(await windowPlot(stretched), '[role=img]').getAttribute('aria-label');
-    expect(outside).to.contain('is outside the shared band');
+    expect(outside).to.contain('is outside the shared window');
   });
 });

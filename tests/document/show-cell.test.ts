@@ -118,7 +118,7 @@ describe('a record', () => {
       stretchedOctaves: 0.9,
     } as const;
     expect(line(ofRecord(window), '=PAIR.WINDOW()')).toBe(
-      'Shared band: Low 1\u2009700 Hz, High 1\u2009923 Hz, Width 0.18 oct',
+      'Shared window: Low 1\u2009700 Hz, High 1\u2009923 Hz, Width 0.18 oct',
     );
   });
 });

@@ -39,7 +39,7 @@ describe('the shortlist of three woofers and three tweeters', { timeout: 60_000 
       ['W-165 A + T-19 C', -0.78, 'Stretch'],
       ['W-165 A + T-25 A', 0.18, 'Tight'],
       ['W-165 A + T-28 B', 0.83, 'Comfortable'],
-      ['W-220 A + T-19 C', -1.15, 'No shared band'],
+      ['W-220 A + T-19 C', -1.15, 'No shared window'],
       ['W-220 A + T-25 A', -0.2, 'Stretch'],
       ['W-220 A + T-28 B', 0.46, 'Tight'],
     ] as const) {
@@ -48,7 +48,7 @@ describe('the shortlist of three woofers and three tweeters', { timeout: 60_000 
     }
   });
 
-  test('counts 2 comfortable, 3 tight, 3 stretch and 1 without a shared band', async () => {
+  test('counts 2 comfortable, 3 tight, 3 stretch and 1 without a shared window', async () => {
     const opened = await openTemplate('shortlist-grid');
     expect(['Comfortable', 'Tight', 'Stretch', 'Apart'].map(opened.number)).toEqual([2, 3, 3, 1]);
   });
@@ -57,7 +57,7 @@ describe('the shortlist of three woofers and three tweeters', { timeout: 60_000 
     const opened = await openTemplate('shortlist-grid');
     expect(['B7', 'C7'].map(opened.text)).toEqual(['W-130 A', 'T-28 B']);
     expect(opened.number('CheapestPrice')).toBe(106);
-    // W-220 A with T-19 C for 106 too: no shared band, so it is not asked.
+    // W-220 A with T-19 C for 106 too: no shared window, so it is not asked.
     const [price] = [...opened.sheet().cells].filter(([cell, { text }]) => cell.startsWith('D') && text === '98 ¤');
     await opened.write({ [price![0]]: '90 ¤' });
     expect(opened.number(cellOf(opened, 'Prices', 2, 0))).toBe(106);

@@ -9,7 +9,7 @@ export const wordOf = (octaves: number, stretched: number, comfortable: number):
       ? 'Tight'
       : stretched >= 0
         ? 'Stretch'
-        : 'No shared band';
+        : 'No shared window';
 
 /** The same for a row whose levels are too far apart: at best a caution. */
 export const wordApart = (word: RowWord): RowWord => (word === 'Comfortable' ? 'Levels apart' : word);
@@ -19,5 +19,5 @@ export const standingOf: Readonly<Record<RowWord, Standing>> = {
   Tight: 'caution',
   Stretch: 'caution',
   'Levels apart': 'caution',
-  'No shared band': 'fail',
+  'No shared window': 'fail',
 };

@@ -72,7 +72,7 @@ export interface RowLimits {
   readonly works?: true;
 }
 
-export type RowWord = 'Comfortable' | 'Tight' | 'Stretch' | 'Levels apart' | 'No shared band';
+export type RowWord = 'Comfortable' | 'Tight' | 'Stretch' | 'Levels apart' | 'No shared window';
 
 /** A pair or a team, judged. */
 export interface Row {

@@ -1,7 +1,7 @@
 import { rowsOf, type WindowPlotData } from '../../components/plot/window-data.ts';
 import { writeCsv } from '../../exchange/csv/write-csv.ts';
 
-/** The rules of a shared band as a table: a row of names, a row of units, a row for each rule, then the band itself. */
+/** The rules of a shared window as a table: a row of names, a row of units, a row for each rule, then the band itself. */
 export function windowCsv(data: WindowPlotData): string {
   const rows = rowsOf(data);
   const stretched = (side: 'floor' | 'ceiling'): number[] =>
@@ -11,8 +11,8 @@ export function windowCsv(data: WindowPlotData): string {
     ['Rule', 'Side', 'Limit', 'Stretched'],
     [undefined, undefined, 'Hz', 'Hz'],
     ...rows.map(({ side, limit }) => [limit.name, words[side], limit.at, limit.stretched]),
-    ['Shared band', words.floor, low.at, Math.max(...stretched('floor'))],
-    ['Shared band', words.ceiling, high.at, Math.min(...stretched('ceiling'))],
+    ['Shared window', words.floor, low.at, Math.max(...stretched('floor'))],
+    ['Shared window', words.ceiling, high.at, Math.min(...stretched('ceiling'))],
   ]);
 }
 

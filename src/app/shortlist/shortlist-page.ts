@@ -220,7 +220,7 @@ function saidOf(shown: number, judged: number, outside: number, counts: Shortlis
       ? 'None works under these limits.'
       : `${count(works)} work${works === 1 ? 's' : ''}, ${count(good)} of them comfortably${shown < works ? `; the best ${shown} are listed` : ''}.`;
   const others = [
-    ...(fail > 0 ? [`${count(fail)} of ${count(judged)} judged ${fail === 1 ? 'has' : 'have'} no shared band`] : []),
+    ...(fail > 0 ? [`${count(fail)} of ${count(judged)} judged ${fail === 1 ? 'has' : 'have'} no shared window`] : []),
     ...(outside > 0 ? [`${count(outside)} do not keep the limits`] : []),
     ...(problem > 0 ? [`${count(problem)} cannot be judged for want of numbers`] : []),
   ];

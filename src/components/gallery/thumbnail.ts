@@ -40,7 +40,7 @@ export function curvesSmall(data: PlotData, { width, height }: Size): SVGTemplat
 export const drawingSmall = (data: DrawingData, size: Size): SVGTemplateResult =>
   svg`${hatch}${lay(data, { ...size, measure: () => 0, isSmall: true }).picture}`;
 
-/** A shared band without words: a bar a rule, and the band, or the gap, behind them. */
+/** A shared window without words: a bar a rule, and the band, or the gap, behind them. */
 export function windowSmall(data: WindowPlotData, { width, height }: Size): SVGTemplateResult {
   const outer = { width: width + MARGINS.width, height: height + MARGINS.height };
   const frame = frameOf(outer, data.horizontal, { from: 0, to: 1, step: 1 });

@@ -4,7 +4,7 @@ import type { PlotMark } from './data.ts';
 import { unbroken } from '../../units/show.ts';
 import { spellFrequency } from './unit.ts';
 
-/** What a plot of the shared band shows. */
+/** What a plot of the shared window shows. */
 export interface WindowPlotData {
   readonly title: string;
   readonly window: Window;
@@ -60,7 +60,7 @@ export function outcomeOf({ window, system }: WindowPlotData): {
     unbroken(`${spellFrequency(from, system)} to ${spellFrequency(to, system)}`);
   if (octaves >= 0) return { status: 'good', text: `${band(low.at, high.at)} shared, ${octaveText(octaves)}` };
   const gap = `${octaveText(-octaves)} apart, ${band(high.at, low.at)}`;
-  if (stretchedOctaves < 0) return { status: 'fail', text: `No shared band: ${gap}` };
+  if (stretchedOctaves < 0) return { status: 'fail', text: `No shared window: ${gap}` };
   return {
     status: 'caution',
     text: `Shared only with stretched rules (${octaveText(stretchedOctaves)}); strictly ${gap}`,
@@ -101,7 +101,7 @@ export function windowFinding(data: WindowPlotData): string {
     `${limit.name} ${side === 'floor' ? 'from' : 'up to'} ${spellFrequency(limit.at, system)}, stretched ${spellFrequency(limit.stretched, system)}`;
   const needles = marks.map(({ label, frequency }) => {
     const inside = frequency >= window.low.at && frequency <= window.high.at;
-    return `${label} at ${spellFrequency(frequency, system)} is ${inside ? 'inside' : 'outside'} the shared band.`;
+    return `${label} at ${spellFrequency(frequency, system)} is ${inside ? 'inside' : 'outside'} the shared window.`;
   });
   return [
     `${data.title}.`,

@@ -31,7 +31,7 @@ const HEAD = 24;
 const FOOT = 20;
 
 /** The band that two drivers share, as bars over the frequency axis of the other plots: one bar a rule, hatched where
- *  the rule forbids, pale where it holds only when stretched, the shared band in green and the gap in red. What the rules
+ *  the rule forbids, pale where it holds only when stretched, the shared window in green and the gap in red. What the rules
  *  say of the frequency under the pointer, or of one gone to with the arrow keys, stands in its heading. */
 @customElement('window-plot')
 export class WindowPlot extends LitElement {
@@ -213,7 +213,7 @@ export class WindowPlot extends LitElement {
               `,
             )}
             <tr>
-              <th scope="row">Shared band</th>
+              <th scope="row">Shared window</th>
               <td></td>
               <td>${octaveText(data.window.octaves)}</td>
               <td>${octaveText(data.window.stretchedOctaves)}</td>

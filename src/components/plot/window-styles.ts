@@ -1,6 +1,6 @@
 import { css } from 'lit';
 
-/** Bars and bands of the shared band. */
+/** Bars and bands of the shared window. */
 export const windowStyles = css`
   /* The outcome has a line of its own; title and buttons share one. */
   .head {

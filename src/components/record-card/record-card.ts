@@ -45,7 +45,7 @@ export class RecordCard extends LitElement {
   @property() system: UnitSystem = 'metric';
   /** The line style for a curve. */
   @property() line: Line = 'system';
-  /** Ends of the frequency axis for a curve or a shared band, in hertz. */
+  /** Ends of the frequency axis for a curve or a shared window, in hertz. */
   @property({ attribute: false }) horizontal: readonly [number, number] = [20, 20000];
 
   override render(): TemplateResult | typeof nothing {
@@ -151,7 +151,7 @@ export class RecordCard extends LitElement {
         return this.#curve(record, this.label);
       case 'window':
         return html`<window-plot
-          .data=${{ title: 'Shared band', window: record, marks: [], horizontal: this.horizontal, system: this.system }}
+          .data=${{ title: 'Shared window', window: record, marks: [], horizontal: this.horizontal, system: this.system }}
         ></window-plot>`;
       case 'way':
         return html`${this.#fields(record, [])} ${this.#curve(record.pressure, '')} ${this.#curve(record.impedance, '')}

@@ -39,8 +39,8 @@ describe('what changed', () => {
 test('every kind of cell has words', () => {
   expect(wordsOf({ kind: 'empty' })).toBe('empty');
   expect(wordsOf({ kind: 'number', number: '0.7', unit: '' })).toBe('0.7');
-  expect(wordsOf({ kind: 'verdict', status: 'fail', word: 'No shared band', reason: '', note: '' })).toBe(
-    'No shared band',
+  expect(wordsOf({ kind: 'verdict', status: 'fail', word: 'No shared window', reason: '', note: '' })).toBe(
+    'No shared window',
   );
   expect(wordsOf({ kind: 'problem', message: 'vb must be above 0.' })).toBe('no result');
 });

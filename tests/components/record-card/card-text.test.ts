@@ -71,7 +71,7 @@ describe('the text of a card', () => {
     );
   });
 
-  test('is every rule of a shared band with both its ends', () => {
+  test('is every rule of a shared window with both its ends', () => {
     const text = textOf(stateOf({ kind: 'record', record: window }), 'metric');
     expect(text).toContain('resonance\tfrom 1\u2009500\u00a0Hz\tstretched 1\u2009200\u00a0Hz');
     expect(text).toContain('narrowing\tup to 3\u2009000\u00a0Hz\tstretched 3\u2009500\u00a0Hz');

@@ -71,6 +71,13 @@ describe('three woofers and three tweeters at 100 dB, LR4, 45°', () => {
   });
 });
 
+test('what would look like enough in two decimals is said to be a hair less', () => {
+  const close = pairOf('W-130 A', 'T-25 A', { level: 100, slope: 'LR4', angle: 45 });
+  expect(spoken(judged(close))).toContain('nearly meet: a hair less than the 0.500 wanted');
+  const tight = pairOf('W-165 A', 'T-25 A', { level: 100, slope: 'LR4', angle: 45 });
+  expect(spoken(judged(tight))).toMatch(/nearly meet: 0\.1\d+ of the 0\.500 wanted/);
+});
+
 test('at 109 dB the travel binds', () => {
   const window = pairOf('W-165 A', 'T-25 A', { level: 109, slope: 'LR4', angle: 45 });
   expect(window.low.name).toBe('travel');

@@ -37,7 +37,7 @@ describe('a whole team', () => {
     ['a midrange quieter than the woofer', { levels: row(90, 88, 93) }, 'fail', 'Driver 2'],
     ['a narrow band', { handovers: row(800, 2250) }, 'caution', 'fewer ways'],
     ['a large pad', { levels: row(82, 86, 94) }, 'caution', 'Driver 3'],
-    ['no shared band', { windows: [windowOf(208, 900), windowOf(4000, 1500)] }, 'fail', 'Drivers 2 and 3'],
+    ['no shared window', { windows: [windowOf(208, 900), windowOf(4000, 1500)] }, 'fail', 'Drivers 2 and 3'],
   ] as const)('%s is told', (_, change, status, words) => {
     const found = verdict('TEAM.VERDICT', { ...threeWay, ...change });
     expect(found.status).toBe(status);
