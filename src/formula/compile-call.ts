@@ -20,7 +20,13 @@ export function compileCall(node: FormulaNode, compilation: Compilation): Part {
   if (name === 'QTY') return quantity(node, slots, compilation);
   if (engineFunctions.has(name)) return compileEngineCall(node, name, slots, compilation);
   const close = nearest(name, [...compilation.scope.functions.keys(), ...engineFunctions]);
-  const advice = close === undefined ? 'the function guide lists all of them.' : `did you mean ${close}?`;
+  const cells = compilation.scope.cellsNamed(compilation.scope.sheet, written);
+  const advice =
+    cells !== undefined
+      ? `${written} is ${cells}; a part of it is written with a point, as in Woofer.fs.`
+      : close === undefined
+        ? 'the function guide lists all of them.'
+        : `did you mean ${close}?`;
   compilation.report('error', node.children[0] ?? node, `There is no function ${written}: ${advice}`, close);
   return { text: '#NAME?', type: UNKNOWN, node };
 }

@@ -2,10 +2,11 @@ import { childNamed, type FormulaNode } from './tree.ts';
 import { fieldsOf } from '../../functions/values/fields.ts';
 import { formatAddress, MOST_ROWS, parseAddress, type CellAddress } from './address.ts';
 import { readRectangle, sizeOf } from './area.ts';
+import { engineFunctions } from './engine-functions.ts';
 import { type Compilation, type Part } from './part.ts';
 import { nearest } from './nearest.ts';
-import { either, numberOf, TEXT, UNKNOWN } from './type-of.ts';
-import type { CellType } from './types.ts';
+import { either, numberIn, numberOf, TEXT, UNKNOWN } from './type-of.ts';
+import type { CellType, Scope } from './types.ts';
 
 /** No more cells than this are asked for the type of a range; ranges that large hold one thing. */
 const LOOKED_AT = 400;
@@ -47,10 +48,29 @@ function compileName(node: FormulaNode, sheet: string, compilation: Compilation)
   if (holder !== undefined)
     return compileField(node, toCells(node, sheet, holder, compilation), word.slice(dot + 1), compilation);
   if (/^[A-Z]{1,3}\d{7,}$/i.test(word)) return beyond(word, node, compilation);
-  const close = nearest(word, scope.namesOf(sheet));
-  const advice = close === undefined ? 'give a cell that name, or write its address.' : `did you mean ${close}?`;
+  const close = nearName(word, scope.namesOf(sheet));
+  const advice =
+    misread(word, scope) ?? (close && `did you mean ${close}?`) ?? 'give a cell that name, or write its address.';
   compilation.report('error', node, `No cell here is called “${word}”: ${advice}`, close);
   return { text: '#NAME?', type: UNKNOWN, node };
+}
+
+/** The name that was probably meant; of a part of a record, what stands before the point. */
+function nearName(word: string, names: readonly string[]): string | undefined {
+  const whole = nearest(word, names);
+  const dot = word.indexOf('.');
+  if (whole !== undefined || dot < 1) return whole;
+  const holder = nearest(word.slice(0, dot), names);
+  return holder && holder + word.slice(dot);
+}
+
+/** What a word is that was not meant as a name: a function without its brackets, or money with its sign in front. */
+function misread(word: string, { functions }: Scope): string | undefined {
+  const name = word === 'π' ? 'PI' : word.toUpperCase();
+  if (name === 'PI') return 'the number is written PI().';
+  if (functions.has(name) || engineFunctions.has(name)) return `the function is written ${name}(…).`;
+  const money = /^([€$£¥¤])(\d[\d.]*)$/.exec(word);
+  return money ? `money is written ${money[2]} ${money[1]}.` : undefined;
 }
 
 const nameIn = (written: string): string => written.slice(written.lastIndexOf('!') + 1);
@@ -92,7 +112,12 @@ export function compileField(node: FormulaNode, record: Part, name: string, comp
   }
   return {
     text: `FIELD(${record.text},"${field.name}")`,
-    type: field.quantity === 'text' ? TEXT : numberOf(field.quantity),
+    type:
+      field.quantity === 'text'
+        ? TEXT
+        : field.quantity === 'price'
+          ? numberIn(type.money ?? '', 'price')
+          : numberOf(field.quantity),
     node,
   };
 }

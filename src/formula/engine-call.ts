@@ -2,7 +2,8 @@ import type { FormulaNode } from './tree.ts';
 import { quantities } from '../../functions/quantities.ts';
 import { defaultUnit } from '../units/defaults.ts';
 import { isPlain, quantityOf, sameDimension, symbolOf, times } from '../units/dimension.ts';
-import { cellRows } from './cell-rows.ts';
+import { cellRows, type Cell } from './cell-rows.ts';
+import { joinedInSi } from './operators.ts';
 import { type Compilation, type Part, type Slot } from './part.ts';
 import { ruleOf } from './engine-functions.ts';
 import { either, isOpen, nounOf, RATIO, TEXT, TRUTH, UNKNOWN, type NumberType } from './type-of.ts';
@@ -42,6 +43,7 @@ function typeOfCall(
     case 'truth':
       return TRUTH;
     case 'text':
+      for (const part of present) joinedInSi(part, compilation);
       return TEXT;
     case 'branches':
       return branches(name, parts);
@@ -149,6 +151,8 @@ const ARC = new Set(['ASIN', 'ACOS', 'ATAN', 'ATAN2']);
 
 function plain(node: FormulaNode, name: string, parts: readonly Part[], compilation: Compilation): CellType {
   const [first] = parts;
+  if (name === 'COUNTIF' && first && cellRows(first, compilation).flat().some(isVerdict(compilation)))
+    compilation.report('doubt', node, 'COUNTIF does not look into verdicts: CHECK.COUNT("good", …) counts them.');
   const type = first?.type;
   if (ARGUMENTS_IN_PLAIN.has(name) && type?.kind === 'number' && !isPlain(type.dimension)) {
     const isAngle = ANGLES.has(name) && sameDimension(type.dimension, quantities.angle.dimension);
@@ -161,6 +165,13 @@ function plain(node: FormulaNode, name: string, parts: readonly Part[], compilat
   }
   return ARC.has(name) ? { kind: 'number', dimension: quantities.angle.dimension, quantity: 'angle' } : RATIO;
 }
+
+const isVerdict =
+  ({ scope }: Compilation) =>
+  ({ sheet, cell }: Cell): boolean => {
+    const type = scope.typeOf(sheet, cell);
+    return type.kind === 'record' && type.record === 'verdict';
+  };
 
 /** What the branches of a choice share. A text beside numbers, as in `IF(x, "none", 1 mH)`, takes no unit from them. */
 function branches(name: string, parts: readonly (Part | undefined)[]): CellType {

@@ -1,5 +1,7 @@
 import type { FormulaNode } from './tree.ts';
 import { quantities } from '../../functions/quantities.ts';
+import { fieldsOf } from '../../functions/values/fields.ts';
+import type { RecordKind } from '../../functions/values/record.ts';
 import { currencyOf } from '../units/currency.ts';
 import { isPlain, quantityOf, sameDimension, symbolOf, times } from '../units/dimension.ts';
 import { defaultUnit } from '../units/defaults.ts';
@@ -121,7 +123,7 @@ function typeOfBinary(
 }
 
 /** A number joined to a text loses its unit: 12 L would read 0.012. */
-function joinedInSi(part: Part, compilation: Compilation): void {
+export function joinedInSi(part: Part, compilation: Compilation): void {
   const { type } = part;
   if (type.kind !== 'number' || isPlain(type.dimension)) return;
   const written = compilation.slice(part.node);
@@ -138,24 +140,17 @@ function joinedInSi(part: Part, compilation: Compilation): void {
 function numeric(part: Part, compilation: Compilation): CellType {
   const { type } = part;
   if (type.kind === 'record') {
-    const advice =
-      type.record === 'curve'
-        ? 'read a number off it with CURVE.AT, or combine curves with CURVE.ADD'
-        : `take a part of it, such as ${compilation.slice(part.node)}.${type.record === 'driver' ? 'fs' : 'summary'}`;
     compilation.report(
       'error',
       part.node,
-      `${compilation.slice(part.node)} holds a ${type.record}, not a number: ${advice}.`,
+      `${compilation.slice(part.node)} holds a ${type.record}, not a number: ${adviceFor(part, type.record, compilation)}.`,
     );
     return UNKNOWN;
   }
   if (type.kind === 'text' && part.node.name === 'Text') {
     const text = compilation.slice(part.node).slice(1, -1);
-    compilation.report(
-      'error',
-      part.node,
-      `A text cannot be calculated with: write ${text} without the quotes, or QTY("${text}").`,
-    );
+    const advice = parseQuantity(text) ? `write ${text} without the quotes, or QTY("${text}")` : 'write a number there';
+    compilation.report('error', part.node, `A text cannot be calculated with: ${advice}.`);
     return UNKNOWN;
   }
   if (type.kind === 'text') {
@@ -167,6 +162,15 @@ function numeric(part: Part, compilation: Compilation): CellType {
     return UNKNOWN;
   }
   return type.kind === 'truth' ? RATIO : type;
+}
+
+/** What to do with a record where a number is wanted. */
+function adviceFor({ node }: Part, record: RecordKind, { slice }: Compilation): string {
+  if (record === 'curve') return 'read a number off it with CURVE.AT, or combine curves with CURVE.ADD';
+  const part = record === 'driver' ? 'fs' : fieldsOf(record).find(({ quantity }) => quantity !== 'text')?.name;
+  if (part === undefined) return 'refer to a number';
+  const written = slice(node);
+  return `take a part of it, such as ${node.name === 'Call' ? `FIELD(${written}, "${part}")` : `${written}.${part}`}`;
 }
 
 function product(a: CellType, b: CellType, sign: 1 | -1): CellType {
@@ -223,6 +227,31 @@ function compare(node: FormulaNode, left: Part, right: Part, compilation: Compil
   if (left.type.kind === 'number' && right.type.kind === 'number') {
     agree(node, 'compared with', [left, left.type], [right, right.type], compilation);
   }
+  for (const [part, other] of [
+    [left, right],
+    [right, left],
+  ] as const)
+    neverEqual(part, other, compilation);
+}
+
+/** Comparisons that come out alike whatever is compared: of a whole record with a number or a word, of a word without its
+ *  quotes that is a cell as well, of a number with a quantity in quotes. Whether anything is there at all, `=""` tells. */
+function neverEqual({ node, type }: Part, other: Part, compilation: Compilation): void {
+  const { slice, report } = compilation;
+  const written = slice(node);
+  const isWord = other.node.name === 'Text' && other.text !== '""';
+  if (type.kind === 'record' && (isWord || other.type.kind === 'number')) {
+    const fields = fieldsOf(type.record);
+    const { name } = fields.find(({ quantity }) => (quantity === 'text') === isWord) ?? fields[0] ?? {};
+    report(
+      'error',
+      node,
+      `${written} holds a ${type.record}: compare a part of it, such as ${written}.${String(name)}.`,
+    );
+  } else if (other.type.kind === 'text' && type.kind === 'empty' && /^[a-z]{2,}\d+$/i.test(written)) {
+    report('doubt', node, `${written} is an empty cell: write "${written}" if the word is meant.`, `"${written}"`);
+  } else if (node.name === 'Text' && other.type.kind === 'number' && parseQuantity(written.slice(1, -1)))
+    numeric({ text: '', node, type }, compilation);
 }
 
 /** The common type of two numbers, with a finding where they have none. Zero agrees with everything. A result of LOG10

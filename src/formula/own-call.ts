@@ -19,7 +19,7 @@ import { isOpen, nounOf, numberIn, numberOf, TEXT, TRUTH, UNKNOWN } from './type
 import type { CellType } from './types.ts';
 
 /** A call of a function of the catalogue, checked against its declaration. Functions that must be told a quantity get its name
- *  as a last text. */
+ *  and the sign of their prices as a last text. */
 export function compileOwnCall(
   node: FormulaNode,
   definition: FunctionDescription,
@@ -36,7 +36,7 @@ export function compileOwnCall(
   });
   checkTables(definition, own.tables, own.money, compilation);
   if (wantsQuantity(definition.parameters))
-    texts.push(`"${own.any ?? quantityOfBasis(definition, own.tables, compilation) ?? 'ratio'}"`);
+    texts.push(`"${own.any ?? quantityOfBasis(definition, own.tables, compilation) ?? 'ratio'}${own.money.told}"`);
   return { text: `${definition.name}(${texts.join(',')})`, type: own.result(), node };
 }
 
@@ -114,6 +114,7 @@ class OwnCall {
     if ('choice' in parameter) this.#chosen ??= slot.name === 'Text' ? this.#slice(slot).slice(1, -1) : 'unknown';
     if ('choice' in parameter && slot.name === 'Text') return this.#choice(slot, what, parameter.choice);
     const part = this.#compilation.part(slot);
+    if ('choice' in parameter && part.type.kind === 'empty') this.#meantAsWord(slot, what, parameter.choice);
     if ('record' in parameter) this.#record(part, what, parameter.record);
     if ('table' in parameter) this.tables.set(name, part);
     return part.text;
@@ -210,6 +211,7 @@ class OwnCall {
   #record(part: Part, what: string, wanted: string): void {
     const { type } = part;
     if (type.kind === 'record') {
+      this.money.sign ??= type.money;
       if ((type.record === 'curve' || type.record === 'sample') && !this.#hasCurve) {
         this.#hasCurve = true;
         this.#curve = type.quantity;
@@ -230,6 +232,14 @@ class OwnCall {
     }
   }
 
+  /** `LR4` and `E12` are cells too; an empty one is none that anybody means. */
+  #meantAsWord(slot: FormulaNode, what: string, words: readonly string[]): void {
+    const written = this.#slice(slot);
+    const word = words.find((each) => each.toLowerCase() === written.toLowerCase());
+    if (word !== undefined)
+      this.#report('error', slot, `${what}: ${written} is an empty cell: write "${word}" for the word.`, `"${word}"`);
+  }
+
   #choice(slot: FormulaNode, what: string, words: readonly string[]): string {
     const text = this.#slice(slot).slice(1, -1);
     if (!words.some((word) => word.toLowerCase() === text.toLowerCase())) {
@@ -246,7 +256,8 @@ class OwnCall {
     const { returns } = this.#definition;
     if ('record' in returns) {
       const of = this.#contents(returns.of);
-      return { kind: 'record', record: returns.record, ...(of && { quantity: of }) };
+      const money = returns.record === 'driver' ? this.money.sign : undefined;
+      return { kind: 'record', record: returns.record, ...(of && { quantity: of }), ...(money && { money }) };
     }
     if ('text' in returns) return TEXT;
     if ('truth' in returns) return TRUTH;
