@@ -146,7 +146,9 @@ export class CellHead extends LitElement {
         return html`<div class="words"><p>${shown.text}</p></div>`;
       case 'empty':
         return html`<div class="words">
-          <p class="hint">Empty. Type a number with its unit, such as 12 L, or = to begin a formula.</p>
+          <p class="hint">
+            Empty. Type a number with its unit, such as 12 L, or = to begin a formula. Help lists all functions.
+          </p>
         </div>`;
     }
   }

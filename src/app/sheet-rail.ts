@@ -61,18 +61,13 @@ export class SheetRail extends LitElement {
         border-color: var(--line2);
         font-weight: 500;
       }
-      button.entry {
-        all: unset;
-        box-sizing: border-box;
+      .entry {
         flex: 1;
         min-width: 0;
-        padding: 5px 8px;
-        border-radius: 5px;
-        cursor: pointer;
-        display: flex;
-        gap: 8px;
+        padding: 4px 7px;
         justify-content: space-between;
-        align-items: center;
+        text-align: start;
+        white-space: normal;
       }
       /* A long name has a second line: sheets that begin alike are told apart by how they end. */
       .name {

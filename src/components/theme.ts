@@ -24,7 +24,6 @@ export const themeText = `
 :root[data-theme='dark'] { ${dark} }
 @media print { :root:root { ${light} background: none; } }
 body { margin: 0; }
-@media (prefers-reduced-motion: reduce) { * { scroll-behavior: auto; } }
 `;
 
 /** The same as a sheet that a page adopts. */

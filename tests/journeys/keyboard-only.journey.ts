@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { typedDriver } from '../references/demo-drivers.ts';
 import { comeBack } from './come-back.ts';
-import { focused, keyTo } from './focus.ts';
+import { focused, isFramed, keyTo } from './focus.ts';
 import { octaves, Person } from './person.ts';
 import { leave, visit, type Session } from './visit.ts';
 
@@ -19,6 +19,20 @@ test('the sheet takes keys as soon as it stands', async () => {
   expect(await focused(session.page)).toBe('Two drivers');
   await person.press('ArrowDown');
   await person.seen('>>> sheet-grid >>> [role=grid][aria-activedescendant="cell-D25"]');
+});
+
+test.each([
+  ['Shift+Tab', 'A1'],
+  ['Tab', 'J92'],
+])('by %s from the sheet whatever has the focus is framed', async (key, corner) => {
+  await person.goTo(corner);
+  const names: string[] = [];
+  while (await session.page.evaluate(() => document.activeElement !== document.body)) {
+    names.push(await focused(session.page));
+    expect(await isFramed(session.page), names.at(-1)).toBe(true);
+    await person.press(key);
+  }
+  expect(names.length).toBeGreaterThan(10);
 });
 
 /** The main job with no pointer anywhere: two drivers, the verdict, a tweak, another tweeter beside it, home again. */
