@@ -67,7 +67,8 @@ export class PageDialog extends LitElement {
         min-height: 44px;
       }
     }
-    :focus-visible {
+    :focus-visible,
+    ::slotted(button:focus-visible) {
       outline: 2px solid var(--accent);
       outline-offset: -2px;
     }
