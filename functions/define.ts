@@ -1,4 +1,4 @@
-import type { QuantityName } from './quantities.ts';
+import type { Currency, QuantityName } from './quantities.ts';
 import type { Problem } from './values/problem.ts';
 import type { CellRecord, RecordKind, RecordOf } from './values/record.ts';
 import type { SourceKey } from './sources.ts';
@@ -120,6 +120,8 @@ type ResultValue<R extends Result> = R extends { quantity: unknown; column: true
 export interface Context {
   /** The quantity of the `any` arguments, or of the level basis in a table of labels, as the formula's units show; `ratio` for plain numbers. */
   readonly quantity: QuantityName;
+  /** The sign of the prices among the arguments, where they have one. */
+  readonly money?: Currency | undefined;
 }
 
 export interface Citation {

@@ -27,10 +27,10 @@ interface Bound {
   readonly caution: number | undefined;
 }
 
-function bounded(bound: Bound, { quantity }: Context): Verdict | Problem {
+function bounded(bound: Bound, { quantity, money }: Context): Verdict | Problem {
   const { sense, value: is, good, caution } = bound;
   const [least, short, bad] = boundWords[sense];
-  const shown = (limit: number): Measured => measured(limit, quantity);
+  const shown = (limit: number): Measured => measured(limit, quantity, money);
   if (caution !== undefined && sense * (caution - good) > 0)
     return new Problem(
       say`The limit for caution, ${shown(caution)}, is stricter than that for good, ${shown(good)}; change one of them.`,
@@ -39,8 +39,8 @@ function bounded(bound: Bound, { quantity }: Context): Verdict | Problem {
   const start = say`${bound.subject} ${shown(is)}, ${least} ${shown(good)} wanted:`;
   const spare = sense * (is - good);
   if (spare >= -slack(good))
-    return judged('good', say`${start} ${margin(Math.max(0, spare), quantity)} to spare.`, bound.remedy);
-  const missed = say`${start} ${margin(-spare, quantity)} ${short}`;
+    return judged('good', say`${start} ${margin(Math.max(0, spare), quantity, money)} to spare.`, bound.remedy);
+  const missed = say`${start} ${margin(-spare, quantity, money)} ${short}`;
   if (caution === undefined || caution === good) return judged('fail', say`${missed}.`, bound.remedy);
   return sense * (is - caution) >= -slack(caution)
     ? judged('caution', say`${missed}; it fails only ${bad} ${shown(caution)}.`, bound.remedy)
@@ -105,15 +105,15 @@ export const checkWithin = define({
     gives: { status: 'good', word: 'Good' },
   },
   remarks: 'All values must be of one kind. The limits themselves are good.',
-  compute(given, { quantity }) {
-    const [low, high] = [measured(given.low, quantity), measured(given.high, quantity)];
+  compute(given, { quantity, money }) {
+    const [low, high] = [measured(given.low, quantity, money), measured(given.high, quantity, money)];
     if (given.low > given.high)
       return new Problem(say`The lower limit ${low} is above the upper one ${high}; exchange them.`, 'low');
     const below = given.low - given.value;
     const above = given.value - given.high;
     const off = Math.max(below, above);
-    const away = margin(Math.abs(off), quantity);
-    const start = say`${given.subject} ${measured(given.value, quantity)}, ${low} to ${high} wanted: ${away}`;
+    const away = margin(Math.abs(off), quantity, money);
+    const start = say`${given.subject} ${measured(given.value, quantity, money)}, ${low} to ${high} wanted: ${away}`;
     if (below <= slack(given.low) && above <= slack(given.high))
       return judged('good', say`${start} from the nearer limit.`, given.remedy);
     const near = given.margin !== undefined && off <= given.margin + slack(given.margin);
@@ -137,13 +137,13 @@ export const checkNote = define({
     gives: { status: 'good', word: 'Good' },
   },
   remarks: 'For what is worth knowing but not wrong. Use CHECK.AT_MOST for a limit that decides.',
-  compute(given, { quantity }) {
+  compute(given, { quantity, money }) {
     const above = given.value - given.limit;
-    const start = say`${given.subject} ${measured(given.value, quantity)}`;
-    const limit = measured(given.limit, quantity);
+    const start = say`${given.subject} ${measured(given.value, quantity, money)}`;
+    const limit = measured(given.limit, quantity, money);
     if (above <= 0) return judged('good', say`${start} is not above ${limit}.`, '');
     return {
-      ...judged('good', say`${start} is ${margin(above, quantity)} above ${limit}.`, ''),
+      ...judged('good', say`${start} is ${margin(above, quantity, money)} above ${limit}.`, ''),
       note: [given.noteText],
     };
   },

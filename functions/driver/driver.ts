@@ -63,7 +63,7 @@ export const driverFromTable = define({
   },
   remarks:
     'Labels are read by symbol or plain name, in any case. The level is kept at 2.83 V; a level for 1 W needs the nominal ohms. Mass and compliance include the air load. What the sheet gives is never overwritten: a contradiction becomes a doubt.',
-  compute({ labels, values, name }, { quantity }) {
+  compute({ labels, values, name }, { quantity, money }) {
     const rows = rowsOf(labels, values);
     if (rows instanceof Problem) return rows;
     const read = readRows(rows, quantity);
@@ -78,7 +78,8 @@ export const driverFromTable = define({
         'labels',
       );
     }
-    return completeDriver(read.name ?? name ?? '', numbers, level.basis, [...read.doubts, ...level.doubts]);
+    const driver = completeDriver(read.name ?? name ?? '', numbers, level.basis, [...read.doubts, ...level.doubts]);
+    return money ? { ...driver, money } : driver;
   },
 });
 

@@ -1,3 +1,4 @@
+import type { Currency } from '../quantities.ts';
 import type { Sentence } from './say.ts';
 
 /** A loudspeaker driver by its small-signal parameters, SI. Absent fields were neither given nor derivable. */
@@ -34,6 +35,8 @@ export interface Driver {
   /** First strong cone resonance. */
   readonly breakup?: number;
   readonly price?: number;
+  /** The sign of that price, where it has one. */
+  readonly money?: Currency;
   /** Names of the fields that were computed from others, not given. */
   readonly derived: readonly string[];
   /** What looks wrong in the data, as questions to the reader. */

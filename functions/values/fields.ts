@@ -1,4 +1,4 @@
-import type { QuantityName } from '../quantities.ts';
+import type { Currency, QuantityName } from '../quantities.ts';
 import { ofBox } from './fields/box.ts';
 import { ofCurve } from './fields/curve.ts';
 import { ofDriver } from './fields/driver.ts';
@@ -55,6 +55,8 @@ export interface SummaryLine {
   readonly summary: string;
   readonly value: number | string;
   readonly quantity: QuantityName | 'text';
+  /** The sign of a price. */
+  readonly money?: Currency | undefined;
 }
 
 /** All that a record holds, line by line, for its card and for copied text. */
@@ -64,13 +66,22 @@ export function summarise(record: CellRecord): readonly SummaryLine[] {
     const quantity = quantityOf(record, name);
     return value === undefined || value === '' || quantity === undefined
       ? []
-      : [{ name, label, summary, value, quantity }];
+      : [
+          {
+            name,
+            label,
+            summary,
+            value,
+            quantity,
+            ...(quantity === 'price' && 'money' in record && { money: record.money }),
+          },
+        ];
   });
 }
 
 /** The same in one sentence, for a cell copied as text. */
 export const sentenceOf = (record: CellRecord): Sentence =>
-  summarise(record).flatMap(({ label, value, quantity }, index) => {
-    const shown = typeof value === 'number' && quantity !== 'text' ? measured(value, quantity) : String(value);
+  summarise(record).flatMap(({ label, value, quantity, money }, index) => {
+    const shown = typeof value === 'number' && quantity !== 'text' ? measured(value, quantity, money) : String(value);
     return [`${index === 0 ? '' : ', '}${label} `, shown];
   });

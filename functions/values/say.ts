@@ -1,9 +1,11 @@
-import type { QuantityName } from '../quantities.ts';
+import type { Currency, QuantityName } from '../quantities.ts';
 
 /** A number inside a sentence. It is put into the reader's unit only when shown. */
 export interface Measured {
   readonly value: number;
   readonly quantity: QuantityName;
+  /** The sign of a price. */
+  readonly money?: Currency | undefined;
   /** Two significant digits tell enough: of what is to spare, or lacks. */
   readonly rough?: true;
 }
@@ -12,10 +14,17 @@ export interface Measured {
 export type Sentence = readonly (string | Measured)[];
 
 /** A number of a quantity, for use inside {@link say}. */
-export const measured = (value: number, quantity: QuantityName): Measured => ({ value, quantity });
+export const measured = (value: number, quantity: QuantityName, money?: Currency): Measured => ({
+  value,
+  quantity,
+  ...(money && { money }),
+});
 
 /** How far a number is from another. */
-export const margin = (value: number, quantity: QuantityName): Measured => ({ value, quantity, rough: true });
+export const margin = (value: number, quantity: QuantityName, money?: Currency): Measured => ({
+  ...measured(value, quantity, money),
+  rough: true,
+});
 
 /** Builds a sentence: ``say`Crossing at ${measured(1808, 'frequency')} is too low.` ``
  *  Words, numbers with a quantity and whole sentences may stand in the slots. */

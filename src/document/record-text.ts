@@ -56,8 +56,8 @@ export function recordText(record: CellRecord, system: UnitSystem): string {
 export const under = (title: string, text: string): string =>
   title === '' || text === '' ? title + text : `${title}: ${text}`;
 
-function written({ label, value, quantity }: SummaryLine, system: UnitSystem): string {
+function written({ label, value, quantity, money }: SummaryLine, system: UnitSystem): string {
   if (typeof value === 'string' || quantity === 'text') return `${label} ${value}`;
-  const { number, unit } = show(value, { quantity, system });
+  const { number, unit } = show(value, { quantity, system, ...(money && { unit: money }) });
   return unit === '' ? `${label} ${number}` : `${label} ${number} ${unit}`;
 }

@@ -1,5 +1,11 @@
-import { wantsQuantity, type AnyFunction, type CellDatum, type Parameter } from '../../functions/define.ts';
-import type { QuantityName } from '../../functions/quantities.ts';
+import {
+  wantsQuantity,
+  type AnyFunction,
+  type CellDatum,
+  type Context,
+  type Parameter,
+} from '../../functions/define.ts';
+import type { Currency, QuantityName } from '../../functions/quantities.ts';
 import { fieldOf } from '../../functions/values/fields.ts';
 import { Problem } from '../../functions/values/problem.ts';
 import { speak } from '../units/show.ts';
@@ -60,13 +66,22 @@ function soundRange(parameter: Parameter): readonly [number, number] {
 
 const NO_DOUBTS: readonly string[] = [];
 
+const UNTOLD: Context = { quantity: 'ratio' };
+
+/** What compute is told by a call, in its hidden last argument where the function has one. */
+export function toldBy({ isTold }: Callable, given: unknown[]): Context {
+  if (!isTold) return UNTOLD;
+  const [quantity, money] = String(given.pop()).split(' ') as [QuantityName, Currency?];
+  return { quantity, money };
+}
+
 /** Runs one call of a catalogue function: reads the arguments, computes, interns records. Never throws.
  *  @param given - The arguments as evaluated; one left out is undefined.
- *  @param any - The quantity of the arguments that take any. */
+ *  @param told - The quantity of the arguments that take any, and the sign of their money. */
 export function call(
   { definition, slots }: Callable,
   given: readonly (RawValue | undefined)[],
-  any: QuantityName,
+  told: Context,
   store: RecordStore,
   site: Site,
 ): Outcome {
@@ -79,7 +94,7 @@ export function call(
       values[name] = raw;
       continue;
     }
-    const quantity = 'quantity' in parameter && parameter.quantity !== 'any' ? parameter.quantity : any;
+    const quantity = 'quantity' in parameter && parameter.quantity !== 'any' ? parameter.quantity : told.quantity;
     const named: Named = { definition, name, parameter, cell: site.cellOf(index), quantity, before: values };
     const read = parameter.many
       ? readMany(
@@ -94,15 +109,15 @@ export function call(
   }
   site.doubt(doubts);
   // Only now is a record made before taken: its arguments may be doubtful in this cell too.
-  const key = 'record' in definition.returns ? keyOf(definition.name, given, any) : '';
+  const key = 'record' in definition.returns ? keyOf(definition.name, given, told) : '';
   const known = key === '' ? undefined : store.find(key);
   if (known !== undefined) return known;
-  return finish(definition, safely(definition, values, any), key, store);
+  return finish(definition, safely(definition, values, told), key, store);
 }
 
-function safely(definition: AnyFunction, values: Readonly<Record<string, unknown>>, quantity: QuantityName): unknown {
+function safely(definition: AnyFunction, values: Readonly<Record<string, unknown>>, told: Context): unknown {
   try {
-    return definition.compute(values, { quantity });
+    return definition.compute(values, told);
   } catch (error) {
     return new Refused(
       `${definition.name} has failed inside (${String(error)}). That is a mistake of the program, not yours.`,
@@ -169,5 +184,5 @@ const datum = (value: RawDatum, store: RecordStore): CellDatum =>
 /** Stands in a key for an argument left out; no value of a cell is written like it. */
 const LEFT_OUT = { leftOut: true } as const;
 
-const keyOf = (name: string, given: readonly (RawValue | undefined)[], any: QuantityName): string =>
-  JSON.stringify([name, any, given.map((value) => (value === undefined ? LEFT_OUT : value))]);
+const keyOf = (name: string, given: readonly (RawValue | undefined)[], told: Context): string =>
+  JSON.stringify([name, told, given.map((value) => (value === undefined ? LEFT_OUT : value))]);

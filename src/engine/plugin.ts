@@ -8,13 +8,13 @@ import {
   SimpleRangeValue,
 } from 'hyperformula';
 import type { AnyFunction } from '../../functions/define.ts';
-import type { QuantityName } from '../../functions/quantities.ts';
 import { formatAddress } from '../formula/address.ts';
 import { Refused } from './arguments.ts';
 import {
   call,
   callable,
   readField,
+  toldBy,
   type Callable,
   type Outcome,
   type RawDatum,
@@ -74,7 +74,7 @@ export function pluginFor(definitions: readonly AnyFunction[]): typeof FunctionP
       }
       this.#node = node;
       this.#state = state;
-      return toEngine(call(called, given, called.isTold ? (given.pop() as QuantityName) : 'ratio', store, this));
+      return toEngine(call(called, given, toldBy(called, given), store, this));
     }
 
     cellOf(index: number): string | undefined {

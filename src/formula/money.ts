@@ -6,6 +6,11 @@ import type { CellType } from './types.ts';
 export class Money {
   sign: Currency | undefined;
 
+  /** How a function is told of it, behind the quantity of its numbers. */
+  get told(): string {
+    return this.sign ? ` ${this.sign}` : '';
+  }
+
   /** What is wrong with a further number of the call, if anything is. */
   heed(type: CellType, where: string): string | undefined {
     const sign = type.kind === 'number' ? currencyOf(type.dimension) : undefined;

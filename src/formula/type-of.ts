@@ -77,8 +77,7 @@ export function either(a: CellType, b: CellType): CellType {
   }
   if (a.kind === 'record' && b.kind === 'record') {
     if (a.record !== b.record) return UNKNOWN;
-    const { quantity } = a;
-    return quantity !== undefined && quantity === b.quantity ? a : { kind: 'record', record: a.record };
+    return a.quantity === b.quantity && a.money === b.money ? a : { kind: 'record', record: a.record };
   }
   return a.kind === b.kind ? a : UNKNOWN;
 }
@@ -91,6 +90,7 @@ export function sameType(a: CellType, b: CellType): boolean {
       sameDimension(a.dimension, b.dimension) &&
       currencyOf(a.dimension) === currencyOf(b.dimension)
     );
-  if (a.kind === 'record' && b.kind === 'record') return a.record === b.record && a.quantity === b.quantity;
+  if (a.kind === 'record' && b.kind === 'record')
+    return a.record === b.record && a.quantity === b.quantity && a.money === b.money;
   return true;
 }

@@ -1,11 +1,17 @@
 import type { FunctionDescription, FunctionWords } from '../../functions/define.ts';
-import type { Dimension, QuantityName } from '../../functions/quantities.ts';
+import type { Currency, Dimension, QuantityName } from '../../functions/quantities.ts';
 import type { RecordKind } from '../../functions/values/record.ts';
 
 /** What a cell or a formula holds, known without computing it. */
 export type CellType =
   | { readonly kind: 'number'; readonly dimension: Dimension; readonly quantity: QuantityName | undefined }
-  | { readonly kind: 'record'; readonly record: RecordKind; readonly quantity?: QuantityName }
+  | {
+      readonly kind: 'record';
+      readonly record: RecordKind;
+      readonly quantity?: QuantityName;
+      /** The sign of its price. */
+      readonly money?: Currency | undefined;
+    }
   | { readonly kind: 'text' }
   | { readonly kind: 'truth' }
   | { readonly kind: 'empty' }

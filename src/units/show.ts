@@ -105,7 +105,7 @@ function forReaders(
   most = MOST_DIGITS,
 ): string {
   if (!Number.isFinite(number) || Math.abs(number) >= 1e15) return formatNumber(number, most);
-  if (quantity === 'price') return group(number.toFixed(Number.isInteger(number) ? 0 : 2));
+  if (quantity === 'price') return group(number.toFixed(2).replace('.00', ''));
   const fixed = unit?.symbol === 'rad' ? undefined : quantity && decimalsByQuantity[quantity];
   if (fixed !== undefined) return group(number.toFixed(fixed));
   if (quantity === 'frequency' && unit?.symbol === 'Hz' && Math.abs(number) >= 100) return group(number.toFixed(0));
@@ -146,8 +146,13 @@ export function speak(sentence: Sentence, system: 'metric' | 'imperial'): string
   return sentence
     .map((part) => {
       if (typeof part === 'string') return part;
-      const { value, quantity, rough } = part;
-      const { number, unit } = show(value, { quantity, system, ...(rough && { most: ROUGH_DIGITS }) });
+      const { value, quantity, money, rough } = part;
+      const { number, unit } = show(value, {
+        quantity,
+        system,
+        ...(money && { unit: money }),
+        ...(rough && { most: ROUGH_DIGITS }),
+      });
       if (unit === '') return number;
       return unit === '°' ? number + unit : `${number} ${unit}`;
     })

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { quantities, type QuantityName } from '../../functions/quantities.ts';
-import { measured, say } from '../../functions/values/say.ts';
+import { margin, measured, say } from '../../functions/values/say.ts';
 import { withUnit } from '../../src/document/complete.ts';
 import { defaultUnit } from '../../src/units/defaults.ts';
 import { parseQuantity } from '../../src/units/parse.ts';
@@ -145,6 +145,11 @@ test('a sentence says its numbers in the units of the reader', () => {
   const sentence = say`The box holds ${measured(0.0121, 'volume')} and leans ${measured(Math.PI / 6, 'angle')}.`;
   expect(speak(sentence, 'metric')).toBe('The box holds 12.1 L and leans 30.0°.');
   expect(speak(sentence, 'imperial')).toBe('The box holds 0.4273 ft³ and leans 30.0°.');
+});
+
+test('a price in a sentence has the sign of its money, and no cents where it has none', () => {
+  const sentence = say`${measured(380 * 1.1, 'price', '€')}, ${margin(12.5, 'price', 'kr')} over ${measured(9, 'price')}.`;
+  expect(speak(sentence, 'metric')).toBe('418 €, 12.50 kr over 9 ¤.');
 });
 
 test.each([

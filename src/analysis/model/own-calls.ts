@@ -1,9 +1,8 @@
-import type { AnyFunction } from '../../../functions/define.ts';
-import type { QuantityName } from '../../../functions/quantities.ts';
+import type { AnyFunction, Context } from '../../../functions/define.ts';
 import { fieldOf } from '../../../functions/values/fields.ts';
 import { Problem } from '../../../functions/values/problem.ts';
 import { isRecord, readArgument, readMany, Refused, type Evaluated, type Named } from '../../engine/arguments.ts';
-import { callable } from '../../engine/call.ts';
+import { callable, toldBy, type Callable } from '../../engine/call.ts';
 import { speak } from '../../units/show.ts';
 import { isTable, type Given, type Held } from './datum.ts';
 import { OnlyEngine, single } from './operators.ts';
@@ -13,7 +12,7 @@ import type { Run } from './plain-calls.ts';
  *  sheet stays as it is. Nothing for functions whose columns spill. */
 export function ownCall(definition: AnyFunction, parts: readonly (Run | undefined)[]): Run | undefined {
   if ('column' in definition.returns && definition.returns.column) return undefined;
-  const { slots, isTold } = callable(definition);
+  const called = callable(definition);
   let last: readonly Given[] | undefined;
   let answer: Held = null;
   return () => {
@@ -25,17 +24,12 @@ export function ownCall(definition: AnyFunction, parts: readonly (Run | undefine
     }
     if (last && sameGiven(last, given)) return answer;
     last = [...given];
-    answer = computed(definition, slots, given, isTold ? (given.pop() as QuantityName) : 'ratio');
+    answer = computed(called, given, toldBy(called, given));
     return answer;
   };
 }
 
-function computed(
-  definition: AnyFunction,
-  slots: ReturnType<typeof callable>['slots'],
-  given: readonly Given[],
-  quantity: QuantityName,
-): Held {
+function computed({ definition, slots }: Callable, given: readonly Given[], told: Context): Held {
   const values: Record<string, unknown> = {};
   for (const [index, { name, parameter, sound }] of slots.entries()) {
     const raw = given[index];
@@ -43,7 +37,7 @@ function computed(
       values[name] = raw;
       continue;
     }
-    const own = 'quantity' in parameter && parameter.quantity !== 'any' ? parameter.quantity : quantity;
+    const own = 'quantity' in parameter && parameter.quantity !== 'any' ? parameter.quantity : told.quantity;
     const named: Named = { definition, name, parameter, cell: undefined, quantity: own, before: values };
     const read = parameter.many
       ? readMany(given.slice(index).filter((each) => each !== undefined) as Evaluated[], named)
@@ -51,7 +45,7 @@ function computed(
     if (read instanceof Refused) return read;
     values[name] = read;
   }
-  const result = definition.compute(values, { quantity });
+  const result = definition.compute(values, told);
   if (result instanceof Problem) return new Refused(`${definition.name}: ${speak(result.message, 'metric')}`);
   if (typeof result === 'number')
     return Number.isFinite(result)

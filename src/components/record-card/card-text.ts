@@ -22,11 +22,11 @@ export interface CardLine {
 export const linesOf = (record: CellRecord, system: UnitSystem): readonly CardLine[] =>
   summarise(record)
     .filter(({ value }) => value !== titleOf(record))
-    .map(({ name, label, summary, value, quantity }) => ({
+    .map(({ name, label, summary, value, quantity, money }) => ({
       name,
       label,
       meaning: summary === label ? '' : summary,
-      text: typeof value === 'string' || quantity === 'text' ? `${value}` : spell(value, quantity, system),
+      text: typeof value === 'string' || quantity === 'text' ? `${value}` : spell(value, quantity, system, money),
     }));
 
 /** The whole content as text for the clipboard: a title, then a line a field; of a curve every point. */
