@@ -140,7 +140,7 @@ export function choicesOf(
   const sheets = new Map(document.sheets.map(({ id, name }) => [id, name]));
   const choice = (each: Input | Result, group = sheets.get(each.sheet) ?? ''): CellChoice => ({
     id: keyOf(each),
-    label: `${each.label} (${each.cell})`.replace(/ \((.*)\) \(\1\)$/, ' ($1)'),
+    label: each.label.endsWith(`${each.cell})`) ? each.label : `${each.label} (${each.cell})`,
     group,
   });
   const movable = subject.inputs.filter(
