@@ -32,13 +32,13 @@ const sentences: Readonly<Record<string, string>> = {
 /** What the engine says itself, in words that a reader can act on. */
 const better: readonly (readonly [RegExp, string])[] = [
   [/NaN or infinite/i, sentences['NUM'] ?? ''],
-  [/Wrong number of arguments/i, 'A function has too few or too many arguments: the guide shows which it takes.'],
+  [/Wrong number of arguments/i, 'A function has too few or too many arguments: the guide says which it takes.'],
   [/Cell range not allowed/i, 'A range stands where one value is wanted: refer to a single cell.'],
   [
     /^Index|^Selector/,
     'A position in the formula lies outside its range or list: give one between 1 and the number of entries.',
   ],
-  [/^Value too (small|large)/, 'An argument lies outside what the function allows: the guide shows its limits.'],
+  [/^Value too (small|large)/, 'An argument lies outside what the function allows: the guide says what it takes.'],
 ];
 
 /** A whole sentence for an error of the engine. Messages of our own pass through. */

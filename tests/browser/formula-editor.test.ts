@@ -4,6 +4,7 @@ import { catalogue } from '../../functions/index.ts';
 import { wordsByName } from '../../functions/words.ts';
 import { functionsByName, type Scope } from '../../src/formula/types.ts';
 import { numberOf } from '../../src/formula/type-of.ts';
+import { learnUsual } from '../../src/components/function-guide/usual.ts';
 import '../../src/components/formula-editor/formula-editor.ts';
 import type { FormulaEditor } from '../../src/components/formula-editor/formula-editor.ts';
 import { paint } from './paint.ts';
@@ -97,6 +98,9 @@ describe('the formula editor', () => {
     await waitUntil(() => all(element, '.hint').length === 1, 'the hint opens');
     expect(all(element, '.hint b')).to.deep.equal(['vas']);
     expect(all(element, '.hint')[0]).to.contain('a volume');
+    await learnUsual();
+    element.begin('=IF(1 > 2, ');
+    await waitUntil(() => all(element, '.hint b')[0] === 'then', 'of the usual functions too');
   });
 
   it('colours references and tells the sheet of them', async () => {

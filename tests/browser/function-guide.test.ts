@@ -2,9 +2,11 @@ import { expect, fixture, html } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import { catalogue } from '../../functions/index.ts';
 import { wordsByName } from '../../functions/words.ts';
+import { engineFunctions } from '../../src/formula/engine-functions.ts';
 import { functionsByName } from '../../src/formula/types.ts';
 import '../../src/components/function-guide/function-guide.ts';
 import type { FunctionGuide } from '../../src/components/function-guide/function-guide.ts';
+import { learnUsual } from '../../src/components/function-guide/usual.ts';
 import { paint } from './paint.ts';
 
 const guide = (name = '', words?: ReturnType<typeof wordsByName>): Promise<FunctionGuide> =>
@@ -23,7 +25,9 @@ before(paint);
 describe('the function guide', () => {
   it('is accessible and lists every function', async () => {
     const element = await guide();
-    expect(names(element).toSorted()).to.deep.equal(catalogue.map(({ name }) => name).toSorted());
+    expect(names(element).toSorted()).to.deep.equal(
+      [...catalogue.map(({ name }) => name), ...engineFunctions].toSorted(),
+    );
     await expect(element).to.be.accessible();
   });
 
@@ -39,6 +43,14 @@ describe('the function guide', () => {
     for (const each of Object.values(parameters)) expect(page.textContent).to.contain(each.summary);
     expect(page.textContent).to.contain(summary);
     expect(page.textContent).to.contain(example.formula);
+  });
+
+  it('says of the usual functions too what they take, with an example', async () => {
+    await learnUsual();
+    const page = (await guide('vlookup')).shadowRoot!.querySelector('article')!;
+    expect(page.textContent).to.contain('VLOOKUP(sought, range, column, [sorted])');
+    expect(page.textContent).to.contain('Write FALSE() at the end for an exact match.');
+    expect(page.textContent).to.contain('=VLOOKUP(2, A1:B3, 1, FALSE())');
   });
 
   it('tells what a function takes, and what is not there yet, before its words have come', async () => {
@@ -103,6 +115,7 @@ describe('the function guide', () => {
     expect(new Set(heads).size).to.equal(heads.length);
     for (const list of element.shadowRoot!.querySelectorAll('.list ul')) {
       const family = list.previousElementSibling!.textContent;
+      if (family === 'The usual ones') continue;
       for (const entry of list.querySelectorAll('li')) expect(entry.textContent.trim().split('.')[0]).to.equal(family);
     }
   });

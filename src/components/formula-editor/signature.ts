@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { FunctionDescription } from '../../../functions/define.ts';
-import { callAt } from '../../formula/call-at.ts';
+import { callAt, type CallAt } from '../../formula/call-at.ts';
 import type { Scope } from '../../formula/types.ts';
 import { parameterWords } from '../function-guide/parameter-words.ts';
+import { learnUsual, usualOf } from '../function-guide/usual.ts';
 
 /** The signature of the call around a position of a formula; nothing outside of all calls. */
 export function signatureAt(
@@ -14,7 +15,10 @@ export function signatureAt(
   if (!text.startsWith('=')) return nothing;
   const call = callAt(text, position);
   const definition = scope?.functions.get(call?.name ?? '');
-  return call && definition ? signature(definition, call.argument, openGuide) : nothing;
+  if (call && definition) return signature(definition, call.argument, openGuide);
+  void learnUsual();
+  const usual = call && usualOf(call.name);
+  return usual ? hint(call, usual.takes.split(', '), usual.says, openGuide) : nothing;
 }
 
 /** What a function takes, with the argument at hand: what it means, in what unit and range. */
@@ -22,16 +26,27 @@ function signature(definition: FunctionDescription, argument: number, openGuide:
   const parameters = Object.entries(definition.parameters);
   const at = Math.min(argument, parameters.length - 1);
   const current = parameters[at]?.[1];
-  const names = parameters.map(
-    ([name], index) => html`${index > 0 ? ', ' : ''}${index === at ? html`<b>${name}</b>` : name}`,
+  const said = current && `${current.summary}: ${parameterWords(current)}`;
+  return hint({ name: definition.name, argument: at }, Object.keys(definition.parameters), said, openGuide);
+}
+
+function hint(
+  { name: called, argument }: CallAt,
+  takes: readonly string[],
+  said: string | undefined,
+  openGuide: () => void,
+): TemplateResult {
+  const names = takes.map(
+    (name, index) =>
+      html`${index > 0 ? ', ' : ''}${index === Math.min(argument, takes.length - 1) ? html`<b>${name}</b>` : name}`,
   );
   return html`<div class="hint">
     <p>
-      <code>${definition.name}(${names})</code>
+      <code>${called}(${names})</code>
       <button tabindex="-1" @mousedown=${(event: Event) => event.preventDefault()} @click=${openGuide}>
         Guide, F1
       </button>
     </p>
-    ${current ? html`<p role="status">${current.summary}: ${parameterWords(current)}</p>` : nothing}
+    ${said ? html`<p role="status">${said}</p>` : nothing}
   </div>`;
 }

@@ -6,6 +6,7 @@ import { engineFunctions } from '../../formula/engine-functions.ts';
 import type { Functions } from '../../formula/types.ts';
 import { isPointerCoarse } from '../coarse-pointer.ts';
 import { SearchWords } from './search-words.ts';
+import { learnUsual, usualOf, type Usual } from './usual.ts';
 import { parameterWords, resultWords, signatureOf } from './parameter-words.ts';
 import { guideStyles } from './styles.ts';
 
@@ -26,6 +27,11 @@ export class FunctionGuide extends LitElement {
     if (changed.has('functions')) this.#words = new SearchWords(this.functions);
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void learnUsual().then(() => this.requestUpdate());
+  }
+
   /** Words can be typed at once; a finger does not want a keyboard over half of the page. */
   protected override firstUpdated(): void {
     if (isPointerCoarse()) return;
@@ -41,7 +47,11 @@ export class FunctionGuide extends LitElement {
 
   protected override render(): TemplateResult {
     const found = this.#words.find(this.search);
-    const opened = this.#opened(found);
+    const asked = this.function.toUpperCase();
+    const usual = usualNames(this.search);
+    const opened = engineFunctions.has(asked) ? undefined : this.#opened(found);
+    const title = opened?.name ?? (usual.includes(asked) ? asked : usual[0]);
+    const count = found.length + (this.search === '' ? 0 : usual.length);
     return html`<nav aria-label="Functions">
         <input
           type="search"
@@ -52,21 +62,28 @@ export class FunctionGuide extends LitElement {
           @keydown=${(event: KeyboardEvent) => this.#step(event, found)}
         />
         <p class="count" role="status">
-          ${found.length === 0 ? 'No function says that: try another word.' : `${String(found.length)} function${found.length === 1 ? '' : 's'}`}
+          ${count === 0 ? 'No function says that: try another word.' : `${String(count)} function${count === 1 ? '' : 's'}`}
         </p>
         <div class="list" tabindex="-1">
           ${families(found).map(
             ([family, members]) =>
               html`<h3>${family}</h3>
                 <ul>
-                  ${members.map((each) => this.#entry(each, opened))}
+                  ${members.map((each) => this.#entry(each.name, each === opened, each.words?.summary))}
                 </ul>`,
           )}
-          ${this.search === '' ? usual : nothing}
+          ${
+            usual.length === 0
+              ? nothing
+              : html`<h3>The usual ones</h3>
+                  <ul>
+                    ${usual.map((name) => this.#entry(name, !opened && name === title, usualOf(name)?.says))}
+                  </ul>`
+          }
         </div>
       </nav>
-      <article tabindex="0" aria-label=${opened ? opened.name : 'No function'}>
-        ${opened ? this.#page(opened) : nothing}
+      <article tabindex="0" aria-label=${title ?? 'No function'}>
+        ${opened ? this.#page(opened) : title === undefined ? nothing : this.#usual(title, usualOf(title))}
       </article>`;
   }
 
@@ -74,16 +91,23 @@ export class FunctionGuide extends LitElement {
     return this.functions.get(this.function.toUpperCase()) ?? found[0];
   }
 
-  #entry(each: FunctionDescription, opened: FunctionDescription | undefined): TemplateResult {
+  #entry(name: string, isOpened: boolean, summary: string | undefined): TemplateResult {
     return html`<li>
       <button
-        aria-current=${each === opened ? 'true' : nothing}
-        title=${each.words?.summary ?? nothing}
-        @click=${() => (this.function = each.name)}
+        aria-current=${isOpened ? 'true' : nothing}
+        title=${summary ?? nothing}
+        @click=${() => (this.function = name)}
       >
-        ${each.name}
+        ${name}
       </button>
     </li>`;
+  }
+
+  #usual(name: string, usual: Usual | undefined): TemplateResult {
+    return html`<h2>${name}(${usual?.takes})</h2>
+      <p>${usual?.says ?? `${unfetched}: what is said of this function.`}</p>
+      ${usual ? this.#example(usual.example) : nothing}
+      ${/\[/.test(usual?.takes ?? '') ? html`<p>What stands in square brackets may be left out.</p>` : nothing}`;
   }
 
   #page(opened: FunctionDescription): TemplateResult {
@@ -102,13 +126,17 @@ export class FunctionGuide extends LitElement {
       </dl>
       <h3>What it gives</h3>
       <p>${words?.gives}<small>${resultWords(returns)}</small></p>
-      ${words ? this.#example(words) : nothing}`;
+      ${words ? this.#said(words) : nothing}`;
   }
 
-  #example({ example, remarks, source }: FunctionWords): TemplateResult {
+  #example(example: string): TemplateResult {
     return html`<h3>Example</h3>
       <p class="example"><code>${example}</code></p>
-      <button class="use" @click=${() => this.#use(example)}>Put it into the selected cell</button>
+      <button class="use" @click=${() => this.#use(example)}>Put it into the selected cell</button>`;
+  }
+
+  #said({ example, remarks, source }: FunctionWords): TemplateResult {
+    return html`${this.#example(example)}
       ${
         remarks
           ? html`<h3>Remarks</h3>
@@ -151,9 +179,11 @@ function families(found: readonly FunctionDescription[]): readonly (readonly [st
   return [...all];
 }
 
-/** What every sheet of numbers knows needs no page of its own. */
-const usual = html`<h3>The usual ones</h3>
-  <p class="usual">${[...engineFunctions].join(' ')}</p>`;
+/** The functions that every sheet of numbers knows, as far as they say what is searched. */
+const usualNames = (search: string): readonly string[] =>
+  [...engineFunctions].filter((name) =>
+    `${name} ${usualOf(name)?.says ?? ''}`.toLowerCase().includes(search.trim().toLowerCase()),
+  );
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -52,11 +52,6 @@ export const guideStyles = css`
     padding: 14px 0 4px;
     background: var(--panel);
   }
-  .usual {
-    margin: 0;
-    color: var(--ink2);
-    font: 12px/18px var(--mono);
-  }
   ul {
     margin: 0;
     padding: 0;
