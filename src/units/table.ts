@@ -42,6 +42,8 @@ export const units: readonly Unit[] = [
     ['L', 1e-3, 'l ℓ lt ltr litre litres liter liters dm3'],
     ['mL', 1e-6, 'ml cm3 cc ccm'],
     ['m³', 1],
+    ['cL', 1e-5, 'cl'],
+    ['dL', 1e-4, 'dl'],
   ),
   ...of(
     'volume',
@@ -55,6 +57,7 @@ export const units: readonly Unit[] = [
     ['mm', 1e-3, 'mmpeak mmpk mmone-way mmoneway'],
     ['cm', 1e-2],
     ['m', 1, 'metre metres meter meters'],
+    ['µm', 1e-6, 'um micron microns'],
   ),
   ...of('length', 'imperial', ['in', INCH, `in. inch inches " ″ ” ''`], ['ft', FOOT, "foot feet ' ′"]),
   ...of(

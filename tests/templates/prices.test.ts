@@ -13,7 +13,9 @@ test('the price of a driver keeps its money through record, sum and verdict', as
 test('two kinds of money are not added up, and one price without a sign takes that of the other', async () => {
   const opened = await openTemplate('two-driver-check');
   await opened.write({ B19: '62 €', C19: '34 $' });
-  expect(opened.problems()).toContainEqual(expect.stringContaining('D67: A price in $ cannot be added to a price in €'));
+  expect(opened.problems()).toContainEqual(
+    expect.stringContaining('D67: A price in $ cannot be added to a price in €'),
+  );
   await opened.write({ C19: '34 ¤' });
   expect(opened.problems()).toEqual([]);
   expect(opened.text('PairPrice')).toBe('192 €');

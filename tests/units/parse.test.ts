@@ -88,6 +88,26 @@ test.each([
   ['\uFF0D3 dB', -3, 'level'],
   ['1\u200A900\u3000Hz', 1900, 'frequency'],
   ['11 mm p\uFE63p', 0.0055, 'travel'],
+  [`6' 2"`, 74 * 0.0254, 'length'],
+  ['6\u20322\u2033', 74 * 0.0254, 'length'],
+  ['6\u2019 2\u201D', 74 * 0.0254, 'length'],
+  ['6 ft 2 1/2 in.', 74.5 * 0.0254, 'length'],
+  ['-1 foot 3½ inches', -15.5 * 0.0254, 'length'],
+  ['500 µm', 5e-4, 'length'],
+  ['500 \u03BCm', 5e-4, 'length'],
+  ['75 cL', 7.5e-4, 'volume'],
+  ['5 dl', 5e-4, 'volume'],
+  // IEC 60062: letters of multipliers in the place of the decimal mark.
+  ['4k7', 4700, 'resistance'],
+  ['4K7 Ω', 4700, 'resistance'],
+  ['2R2', 2.2, 'resistance'],
+  ['0R047 ohm', 0.047, 'resistance'],
+  ['4n7', 4.7e-9, 'capacitance'],
+  ['6µ8', 6.8e-6, 'capacitance'],
+  ['6u8F', 6.8e-6, 'capacitance'],
+  ['3p3', 3.3e-12, 'capacitance'],
+  ['0m33 H', 3.3e-4, 'inductance'],
+  ['2m2F', 2.2e-3, 'capacitance'],
 ])('reads %s', (text, value, quantity) => {
   const read = parseQuantity(text);
   expect(read?.value).toBeCloseTo(value, 12);
@@ -96,7 +116,16 @@ test.each([
 
 test.each([
   '12 Ll',
-  '6k8',
+  '0m33',
+  '12M5',
+  'R47',
+  '10R',
+  'W165',
+  '4k7 g',
+  '1N4148',
+  `6' 2' 3"`,
+  `6' 2`,
+  `6' 2 m 3"`,
   '1/2/2024',
   '3.4.5',
   'W-165 A',
@@ -143,6 +172,8 @@ test.each([
   ['007', 1],
   ['1/3 oct', 5],
   ['3/16 in', 4],
+  [`6' 2"`, 2],
+  ['4k7', 2],
 ])('%s has %d digits', (text, digits) => {
   expect(parseQuantity(text)?.digits).toBe(digits);
 });
