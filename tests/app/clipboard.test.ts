@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { Clipboard } from '../../src/app/grid/clipboard.ts';
+import { newSheet } from '../../src/document/create.ts';
+import type { Workbook } from '../../src/document/workbook.ts';
 
 test('one value from elsewhere goes into every cell that is selected, a table to where the selection begins', () => {
   const clipboard = new Clipboard();
@@ -11,4 +13,17 @@ test('one value from elsewhere goes into every cell that is selected, a table to
   expect(clipboard.paste('12 L', { sheet: 's', cells: 'B2' })).toMatchObject({ kind: 'paste-text' });
   // A whole column is not filled by a slip of the hand.
   expect(clipboard.paste('12 L', { sheet: 's', cells: 'B1:B50000' })).toMatchObject({ kind: 'paste-text' });
+});
+
+test('cut cells are moved; where they have changed since, other cells stand there, and what was cut is copied', () => {
+  const clipboard = new Clipboard();
+  const cells = new Map([['B2', { text: '5 mm' }]]);
+  const sheet = { ...newSheet('Sheet'), cells };
+  const area = { sheet: sheet.id, cells: 'B2' };
+  const workbook = { document: { sheets: [sheet] }, asText: () => '5 mm' } as unknown as Workbook;
+  const to = { sheet: sheet.id, cells: 'C3' };
+  clipboard.take(workbook, area, true);
+  const moved = { ...sheet, cells: new Map([['B3', { text: '5 mm' }]]) };
+  expect(clipboard.paste('5 mm', to, [moved])).toMatchObject({ kind: 'paste', clip: { contents: cells } });
+  expect(clipboard.paste('5 mm', to, [sheet])).toMatchObject({ kind: 'move', from: area });
 });

@@ -76,7 +76,7 @@ export class GridActs {
     const text = event.clipboardData?.getData('text/plain') ?? '';
     if (text === '') return;
     event.preventDefault();
-    const command = this.#clipboard.paste(text, this.#area);
+    const command = this.#clipboard.paste(text, this.#area, this.#host.session?.workbook?.document.sheets);
     if (command.kind !== 'paste-text' || !reader?.(this.#host, text)) void this.do(command);
   }
 

@@ -1,7 +1,7 @@
 import { formatAddress } from '../../formula/address.ts';
 import { addressesIn, filledIn, rectangleOf, sizeOf, type Rectangle } from '../../document/area.ts';
 import type { Area, Clip, Command } from '../../document/command.ts';
-import type { Cell } from '../../document/types.ts';
+import type { Cell, Sheet } from '../../document/types.ts';
 import type { Workbook } from '../../document/workbook.ts';
 
 /** A larger selection is a slip of the hand. */
@@ -28,8 +28,9 @@ export class Clipboard {
     return text;
   }
 
-  /** The command for a pasted text: our own cells where the text is the one that was taken, otherwise the text. */
-  paste(text: string, to: Area): Command {
+  /** The command for a pasted text: our own cells where the text is the one that was taken, otherwise the text. Cells that
+   *  were cut and have changed since are copied as they were. */
+  paste(text: string, to: Area, sheets: readonly Sheet[] = []): Command {
     const first = { sheet: to.sheet, cell: to.cells.split(':')[0] ?? to.cells };
     const taken = this.#taken;
     if (!taken || taken.text !== text.replaceAll('\r\n', '\n')) {
@@ -44,7 +45,9 @@ export class Clipboard {
         texts: new Map([...addressesIn(area)].map((cell) => [cell, text.trim()])),
       };
     }
-    if (taken.cut) {
+    const { sheet, contents } = taken.clip;
+    const now = sheets.find(({ id }) => id === sheet)?.cells;
+    if (taken.cut && [...contents].every(([cell, held]) => now?.get(cell) === held)) {
       this.#taken = undefined;
       return { kind: 'move', from: taken.clip, to: first };
     }
