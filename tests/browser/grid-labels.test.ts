@@ -51,6 +51,14 @@ for (const width of [390, 800]) {
       expect(page.cell('F2')!.getBoundingClientRect().left).to.be.at.least(edgeOf('F2') - 1);
     });
 
+    it('are there where the cell beside them is come back to', async () => {
+      await lookAt(1, 12);
+      await lookAt(1, 1);
+      const { left } = page.cell('A2')!.getBoundingClientRect();
+      const isWhole = left >= page.rowHead('A2').getBoundingClientRect().right - 1;
+      expect(isWhole || labelOf('B2') === 'Nominal impedance').to.equal(true);
+    });
+
     it('do not hide notes that run on over the cells beside them', async () => {
       model.cells.set('A5', { text: 'A sentence that runs on', look: 'note' });
       await lookAt(1, 8);

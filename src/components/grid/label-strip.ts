@@ -99,7 +99,9 @@ class LabelStrip {
     const width = Math.round(Math.min(first, Math.max(LEAST_WIDTH, MOST_OF_VIEW * this.#view)));
     const { column } = selection.focus;
     const hasRoom = column === 0 || (geometry?.seenWidth(column, this.#view) ?? 0) <= this.#view - width;
-    this.#show(this.#scrolled > first - width && hasRoom ? width : 0);
+    // Exactly so far is scrolled to the cell beside them.
+    const isOut = this.#scrolled > 0 && this.#scrolled >= first - width;
+    this.#show(isOut && hasRoom ? width : 0);
     const padding = `${String(hasLabels(model) ? width : 0)}px`;
     if (this.#scroller.style.scrollPaddingLeft !== padding) this.#scroller.style.scrollPaddingLeft = padding;
   }
