@@ -55,4 +55,6 @@ export interface AppHost {
   /** The sheet takes what is typed, and is seen from its beginning. */
   begin(): void;
   requestUpdate(): void;
+  /** Kept when an edit is drawn together with what follows from it; nothing where none is waited for. */
+  readonly due: () => Promise<void> | undefined;
 }

@@ -53,6 +53,7 @@ export class OctavoApp extends LitElement implements AppHost {
   #model: SheetModel | undefined;
   #timing = '';
   readonly #pace = new Pace();
+  readonly due = (): Promise<void> | undefined => this.#pace.due;
   #deafen: (() => void) | undefined;
 
   override connectedCallback(): void {
@@ -66,6 +67,7 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    this.grid?.leave();
     if (!changed.has('session')) return;
     changed.get('session')?.removeEventListener('opened', this.#opened);
     changed.get('session')?.removeEventListener('change', this.#changed);
@@ -151,6 +153,7 @@ export class OctavoApp extends LitElement implements AppHost {
 
   protected override updated(changed: PropertyValues): void {
     if (changed.has('revision')) this.grid?.refresh();
+    this.#pace.drawn();
   }
 
   protected override firstUpdated(): void {

@@ -12,11 +12,21 @@ export class Pace {
   /** Kept in the frame after the last draw. */
   #beat: Promise<unknown> | undefined;
   #isEdited = false;
+  #due: Promise<void> | undefined;
+  #drawn: (() => void) | undefined;
+
+  /** Kept when an edit is drawn; nothing where none waits for that. */
+  get due(): Promise<void> | undefined {
+    return this.#due;
+  }
 
   hear({ document, timing }: WorkbookChange): void {
     this.#isEdited = true;
     if (timing) this.#answered?.();
-    else if (document) this.#answer = new Promise((answered) => setTimeout((this.#answered = answered), PATIENCE));
+    else if (document) {
+      this.#answer = new Promise((answered) => setTimeout((this.#answered = answered), PATIENCE));
+      this.#due ??= new Promise((drawn) => (this.#drawn = drawn));
+    }
   }
 
   /** Kept when it is time to draw. A page that is not seen has no frames to wait for. */
@@ -27,5 +37,11 @@ export class Pace {
       this.#beat = new Promise(requestAnimationFrame);
     }
     this.#isEdited = false;
+  }
+
+  /** The page is drawn as it stands. */
+  drawn(): void {
+    this.#drawn?.();
+    this.#due = this.#drawn = undefined;
   }
 }

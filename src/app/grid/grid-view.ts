@@ -18,6 +18,7 @@ export const gridView = (
     .model=${model}
     .selection=${app.selection}
     .fit=${rest?.fitGrid}
+    .due=${app.due}
     label=${sheet.name}
     .of=${`${app.workbook?.document.id ?? ''}/${sheet.id}`}
     @selection-change=${(event: CustomEvent<Selection>) => app.select(event.detail)}

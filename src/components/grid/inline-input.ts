@@ -3,21 +3,30 @@ import type { CellAt, GridModel } from './model.ts';
 
 type Direction = 'up' | 'down' | 'left' | 'right';
 
-/** How an input over a cell was left. */
-export interface InlineOutcome {
+/** How an input over a cell is left. */
+export interface Leaving {
   readonly at: CellAt;
-  /** What is to be written; undefined where nothing was changed or the reader took it back. */
-  readonly text: string | undefined;
   /** Where the selection goes on to. */
   readonly step: Direction | undefined;
   /** Left by a key; otherwise the focus has gone elsewhere already. */
   readonly isByKey: boolean;
 }
 
+/** What comes of an input over a cell. */
+export interface InlineActs {
+  /** Writes what was typed; tells whether that is drawn soon together with what follows from it. The input stays until then: were
+   *  it taken away at once, the page would be painted once for that alone, while what follows waits. */
+  write(at: CellAt, text: string): boolean;
+  /** It is being left, by a key with the focus still in it. */
+  left(leaving: Leaving): void;
+  /** Acts upon a key that was pressed while it stayed. */
+  pass(event: KeyboardEvent): void;
+}
+
 /** The input that lies over a cell while a value is typed into it. Enter and Tab commit and move on, arrows too where the
  *  cell is typed over, Escape puts back, leaving it any other way commits: nothing typed is lost. */
 export class InlineInput {
-  readonly #done: (outcome: InlineOutcome) => void;
+  readonly #acts: InlineActs;
   #row: HTMLElement | undefined;
   #input: HTMLInputElement | undefined;
   #at: CellAt = { row: 0, column: 0 };
@@ -25,8 +34,11 @@ export class InlineInput {
   /** The cell is typed over; arrows lead on through the sheet, not through what is typed. */
   #isOver = false;
 
-  constructor(done: (outcome: InlineOutcome) => void) {
-    this.#done = done;
+  /** What it holds is written, and it waits to be closed. */
+  #leaving: Leaving | undefined;
+
+  constructor(acts: InlineActs) {
+    this.#acts = acts;
   }
 
   /** Opens over a cell that holds `original`, showing what was `typed` in its place where something was. */
@@ -56,12 +68,24 @@ export class InlineInput {
 
   /** Commits what is typed and closes. */
   settle(): void {
-    this.#finish(this.#input?.value, undefined, false);
+    if (!this.#leaving) return this.#finish(this.#input?.value, undefined, false);
+    this.#leaving = { ...this.#leaving, isByKey: false };
+    this.leave();
+  }
+
+  /** Closes where it only waits for that. */
+  leave(): void {
+    const [leaving, row] = [this.#leaving, this.#row];
+    if (!leaving) return;
+    this.#input = this.#row = this.#leaving = undefined;
+    // The focus goes before the input does, so that the page need not be laid out in between.
+    this.#acts.left(leaving);
+    row?.remove();
   }
 
   /** Keeps what is being typed where the cell below is still the same, as after an edit elsewhere. */
   follow(model: GridModel, geometry: Geometry): void {
-    if (!this.#input) return;
+    if (!this.#input || this.#leaving) return;
     const { row, column } = this.#at;
     if ((model.cell(row, column)?.text ?? '') === this.#original) this.#place(geometry);
     else this.#close();
@@ -85,6 +109,13 @@ export class InlineInput {
   }
 
   #key(event: KeyboardEvent): void {
+    if (this.#leaving) {
+      event.preventDefault();
+      event.stopPropagation();
+      this.leave();
+      this.#acts.pass(event);
+      return;
+    }
     const { key, shiftKey, altKey, isComposing } = event;
     const isControl = event.ctrlKey || event.metaKey;
     // What is asked of the whole sheet finds what was typed.
@@ -102,9 +133,11 @@ export class InlineInput {
 
   #finish(text: string | undefined, step: Direction | undefined, isByKey: boolean): void {
     if (!this.#input) return;
-    const outcome = { at: this.#at, text: text === this.#original ? undefined : text, step, isByKey };
-    this.#close();
-    this.#done(outcome);
+    this.#leaving = { at: this.#at, step, isByKey };
+    const isWritten = text !== undefined && text !== this.#original;
+    const isDrawnSoon = isWritten && this.#acts.write(this.#at, text);
+    // Whatever else it is left by has its own effect at once.
+    if (!isDrawnSoon || !step) this.leave();
   }
 }
 

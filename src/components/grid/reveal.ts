@@ -1,23 +1,51 @@
 import { HEAD_HEIGHT, HEAD_WIDTH, type Geometry } from './geometry.ts';
 import type { CellAt } from './model.ts';
+import { viewOf, type View } from './view.ts';
 
-/** Scrolls just so far that a cell is seen, clear of the heads. */
-export function reveal(scroller: HTMLElement, geometry: Geometry, { row, column }: CellAt): void {
+/** Scrolls just so far that a cell is seen, clear of the heads.
+ *  @param view - What is seen now.
+ *  @returns Whether it scrolled. */
+export function reveal(scroller: HTMLElement, view: View, geometry: Geometry, { row, column }: CellAt): boolean {
+  const { scrollTop, scrollLeft } = view;
   const top = geometry.top(row);
   const bottom = top + geometry.heightOf(row);
   const left = geometry.left(column);
-  const height = scroller.clientHeight - HEAD_HEIGHT;
-  const width = scroller.clientWidth - HEAD_WIDTH;
+  const height = view.clientHeight - HEAD_HEIGHT;
+  const width = view.clientWidth - HEAD_WIDTH;
   // What stands in the cell: a column that reaches past the border of the view is no reason to push the labels out of it.
   const right = left + geometry.seenWidth(column, width);
   // Clear of the labels as well, where both have room.
   const labels = Number.parseFloat(scroller.style.scrollPaddingLeft) || 0;
   const clear = column > 0 && right - left <= width - labels ? left - labels : left;
-  if (top < scroller.scrollTop) scroller.scrollTop = top;
-  else if (bottom > scroller.scrollTop + height) scroller.scrollTop = bottom - height;
-  if (clear < scroller.scrollLeft) scroller.scrollLeft = clear;
-  else if (right > scroller.scrollLeft + width) scroller.scrollLeft = Math.min(left, right - width);
+  const y = top < scrollTop ? top : Math.max(scrollTop, bottom - height);
+  const x = clear < scrollLeft ? clear : right > scrollLeft + width ? Math.min(left, right - width) : scrollLeft;
+  const isSeen = x === scrollLeft && y === scrollTop;
+  if (!isSeen) scroller.scrollTo({ left: x, top: y, behavior: 'instant' });
+  return !isSeen;
 }
+
+/** Whether an element is seen as a whole, as last told by the browser: to ask would lay the page out. */
+export class SeenWhole {
+  isWhole = false;
+  readonly #observer = new IntersectionObserver(
+    (told) => {
+      this.isWhole = (told.at(-1)?.intersectionRatio ?? 0) >= WHOLE;
+    },
+    { threshold: WHOLE },
+  );
+
+  observe(element: Element): void {
+    this.#observer.observe(element);
+  }
+
+  disconnect(): void {
+    this.#observer.disconnect();
+    this.isWhole = false;
+  }
+}
+
+/** Less a part of a pixel. */
+const WHOLE = 0.999;
 
 /** Keeps a cell in view that was in view, while what stands around the grid takes room from it; once it has the room again,
  *  the sheet stands as before, unless the reader has scrolled since. */
@@ -39,7 +67,7 @@ export class KeptInView {
       scrollLeft === Math.min(to.left, scroller.scrollWidth - clientWidth) &&
       scrollTop === Math.min(to.top, scroller.scrollHeight - clientHeight);
     if (wasSeen && from && isLeftThere) scroller.scrollTo({ ...from, behavior: 'instant' });
-    if (wasSeen) reveal(scroller, geometry, at);
+    if (wasSeen) reveal(scroller, viewOf(scroller), geometry, at);
     const here = { left: scroller.scrollLeft, top: scroller.scrollTop };
     const origin = isLeftThere && from ? from : { left: scrollLeft, top: scrollTop };
     const isHome = here.left === origin.left && here.top === origin.top;

@@ -5,11 +5,12 @@ import { Geometry, HEAD_WIDTH } from './geometry.ts';
 import { heads } from './heads.ts';
 import { extended, keyFor, stepped, type GridKey } from './keys.ts';
 import type { CellAt, GridModel, Outline, Selection } from './model.ts';
-import { InlineInput, type InlineOutcome } from './inline-input.ts';
+import { InlineInput, type Leaving } from './inline-input.ts';
 import { drawOverlays } from './overlays.ts';
-import { cellUnder, isWithin, partOf, pointed, same, type Part } from './pointed.ts';
+import { pointed, same } from './pointed.ts';
+import { GridPointer } from './pointer.ts';
 import { ColumnResize } from './column-resize.ts';
-import { KeptInView, reveal } from './reveal.ts';
+import { KeptInView, reveal, SeenWhole } from './reveal.ts';
 import { RowPool } from './row-pool.ts';
 import { cellStyles } from './cell-styles.ts';
 import { gridStyles } from './styles.ts';
@@ -35,6 +36,8 @@ export class SheetGrid extends LitElement {
   @property({ attribute: false }) heights: ReadonlyMap<number, number> | undefined;
   /** Finds those heights; comes after the first paint. */
   @property({ attribute: false }) fit: ((grid: SheetGrid) => void) | undefined;
+  /** Kept when the page around it has drawn an edit together with what follows from it; nothing where none is waited for. */
+  @property({ attribute: false }) due: (() => Promise<void> | undefined) | undefined;
   @property() label = 'Sheet';
   /** Which sheet it is, whatever it is called. */
   @property({ attribute: false }) of = '';
@@ -44,25 +47,51 @@ export class SheetGrid extends LitElement {
   #geometry: Geometry | undefined;
   /** Measured anew once it may be another. */
   #view: View | undefined;
-  readonly #inline = new InlineInput((outcome) => this.#typed(outcome));
+  readonly #inline = new InlineInput({
+    write: (at, text) => {
+      this.#emit('cell-commit', { ...at, text });
+      return this.due?.() !== undefined;
+    },
+    left: (leaving) => this.#left(leaving),
+    pass: (event) => this.scroller.dispatchEvent(new KeyboardEvent(event.type, event)),
+  });
   readonly #resize = new ColumnResize(
     (column, width) => this.#emit('column-resize', { column, width }),
     (column) => this.#geometry?.widthOf(column) ?? 0,
   );
+  readonly #pointer = new GridPointer({
+    seen: () =>
+      this.#geometry && {
+        model: this.model,
+        selection: this.selection,
+        geometry: this.#geometry,
+        scroller: this.scroller,
+      },
+    isTaken: (event, target) => {
+      if (this.#resize.begin(event, target)) return true;
+      this.#inline.settle();
+      return false;
+    },
+    select: (selection, isStill) => this.#select(selection, isStill),
+    edit: () => this.#edit(),
+    menu: (at) => this.#emit('menu', at),
+  });
   readonly #kept = new KeptInView();
+  readonly #whole = new SeenWhole();
   #size = new ResizeObserver(() => this.#resized());
-  #dragging: Part | undefined;
   /** The next selection is seen where it is, or need not be seen as a whole. */
   #isStill = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.#size.observe(this);
+    this.#whole.observe(this);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#size.disconnect();
+    this.#whole.disconnect();
   }
 
   /** Unless told to stand still, the active cell comes into view. */
@@ -71,9 +100,19 @@ export class SheetGrid extends LitElement {
     if (!preventScroll) this.reveal(this.selection.focus);
   }
 
+  /** Closes the input that waits for what follows from its text. */
+  leave(): void {
+    this.#inline.leave();
+  }
+
   /** Draws what changed; the pool leaves alone what looks the same. */
   refresh(): void {
     this.requestUpdate();
+  }
+
+  protected override async scheduleUpdate(): Promise<void> {
+    await this.due?.();
+    await super.scheduleUpdate();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -89,9 +128,9 @@ export class SheetGrid extends LitElement {
     this.#pool ??= new RowPool(this.body);
     // Another sheet is read from its beginning.
     if (changed.get('of') !== undefined) this.scroller.scrollTo(0, 0);
-    else if (changed.get('selection') !== undefined && !this.#isStill) this.reveal(this.selection.focus);
+    else if (changed.get('selection') !== undefined && !this.#isStill) this.#reveal(this.selection.focus);
     this.#isStill = false;
-    if (changed.has('of') || changed.has('selection')) this.#view = undefined;
+    if (changed.has('of')) this.#view = undefined;
     this.#draw();
     this.fit?.(this);
   }
@@ -111,12 +150,12 @@ export class SheetGrid extends LitElement {
       aria-activedescendant=${RowPool.idOf(selection.focus)}
       @scroll=${this.#scrolled}
       @keydown=${this.#key}
-      @pointerdown=${this.#press}
-      @pointermove=${this.#drag}
-      @pointerup=${this.#release}
-      @pointercancel=${this.#release}
-      @dblclick=${this.#double}
-      @contextmenu=${this.#context}
+      @pointerdown=${this.#pointer.press}
+      @pointermove=${this.#pointer.drag}
+      @pointerup=${this.#pointer.release}
+      @pointercancel=${this.#pointer.release}
+      @dblclick=${this.#pointer.double}
+      @contextmenu=${this.#pointer.context}
     >
       ${heads(model, geometry, selection.focus.column)}
       <div
@@ -150,9 +189,16 @@ export class SheetGrid extends LitElement {
 
   /** Scrolls just so far that a cell is seen; the page as well, where it is longer than the window. */
   reveal(at: CellAt): void {
+    this.#view = undefined;
+    this.#reveal(at);
+  }
+
+  /** The same from where it stood when it was last drawn: to measure anew would lay the page out. */
+  #reveal(at: CellAt): void {
     if (!this.#geometry) return;
-    reveal(this.scroller, this.#geometry, at);
-    this.scrollIntoView({ block: 'nearest' });
+    this.#view ??= viewOf(this.scroller);
+    if (reveal(this.scroller, this.#view, this.#geometry, at)) this.#view = undefined;
+    if (!this.#whole.isWhole) this.scrollIntoView({ block: 'nearest' });
   }
 
   /** Selects, and brings the active cell into view unless the grid is to stand still. */
@@ -236,57 +282,11 @@ export class SheetGrid extends LitElement {
     }
   }
 
-  #typed({ at, text, step, isByKey }: InlineOutcome): void {
-    if (text !== undefined) this.#emit('cell-commit', { ...at, text });
+  #left({ at, step, isByKey }: Leaving): void {
     if (step) this.#select(extended(this.selection, stepped(at, step, this.model, 1), false));
-    if (isByKey) this.focus();
+    // A cell that it leads on to comes into view when it is drawn.
+    if (isByKey) this.focus({ preventScroll: step !== undefined });
   }
-
-  readonly #press = (event: PointerEvent): void => {
-    const target = event.composedPath()[0] as HTMLElement;
-    if (!this.#geometry || event.button !== 0 || target instanceof HTMLInputElement) return;
-    if (this.#resize.begin(event, target)) return;
-    if (target === this.scroller) return; // Its scroll bars, or beside the last cell.
-    this.#inline.settle();
-    this.#dragging = partOf(target);
-    this.#point(this.#dragging, event, event.shiftKey);
-  };
-
-  readonly #drag = (event: PointerEvent): void => {
-    if (!this.#dragging || event.buttons === 0) return;
-    const before = this.selection;
-    this.#point(this.#dragging, event, true);
-    // Caught once it selects more: a click that is caught would no longer be one on the cell.
-    if (this.selection !== before && event.pointerType === 'mouse') this.scroller.setPointerCapture(event.pointerId);
-  };
-
-  /** Whole columns and rows are selected where they are, without a jump to their first cell. */
-  #point(part: Part, event: PointerEvent, isExtending: boolean): void {
-    if (!this.#geometry) return;
-    const at = cellUnder(event, this.scroller, this.#geometry);
-    this.#select(pointed(part, at, this.model, this.selection, isExtending), part !== 'cell');
-  }
-
-  readonly #release = (): void => {
-    this.#dragging = undefined;
-  };
-
-  readonly #double = (event: MouseEvent): void => {
-    const target = event.composedPath()[0] as HTMLElement;
-    if (target.closest('.cell')) this.#edit();
-  };
-
-  readonly #context = (event: MouseEvent): void => {
-    const target = event.composedPath()[0] as HTMLElement;
-    // The input over a cell keeps the browser's own menu.
-    if (!this.#geometry || target instanceof HTMLInputElement) return;
-    event.preventDefault();
-    const part = partOf(target);
-    const at = cellUnder(event, this.scroller, this.#geometry);
-    if (part !== 'cell' || !isWithin(at, this.selection))
-      this.#select(pointed(part, at, this.model, this.selection, false), part !== 'cell');
-    this.#emit('menu', { x: event.clientX, y: event.clientY });
-  };
 
   #emit(name: string, detail: object): void {
     this.dispatchEvent(new CustomEvent(name, { detail }));
