@@ -18,10 +18,11 @@ export function engineModules(): Map<string, string> {
   return modules;
 }
 
-/** The files of ours that speak to the engine, as one text. */
-export function codeToEngine(): string {
+/** The files of ours that speak to the engine. */
+export function codeToEngine(): readonly string[] {
   const folder = join(root, 'src/engine');
-  return readdirSync(folder)
-    .map((file) => readFileSync(join(folder, file), 'utf8'))
-    .join('\n');
+  return readdirSync(folder).map((file) => readFileSync(join(folder, file), 'utf8'));
 }
+
+/** What the engine tells of its events with: the one package that it imports. */
+export const emitter = (): string => readFileSync(join(root, 'node_modules/tiny-emitter/index.js'), 'utf8');

@@ -1,8 +1,10 @@
 import { HyperFormula } from 'hyperformula';
 import type { Plugin } from 'vite';
 import { engineFunctions } from '../src/formula/engine-functions.ts';
-import { codeToEngine, engineModules } from './engine-modules.ts';
-import { withoutUnreached, wordsOf } from './unreached.ts';
+import { codeToEngine, emitter, engineModules } from './engine-modules.ts';
+import { saidIn } from './said.ts';
+import { withShortNames } from './short-names.ts';
+import { withoutUnreached } from './unreached.ts';
 import { withoutFunctions } from './without-functions.ts';
 
 const refuse = (what: string): string => `{ throw new Error('The calculation engine is built without ${what}.'); }`;
@@ -38,10 +40,24 @@ const substitutes: Readonly<Record<string, Substitute>> = {
     replaces: /export const buildLexerConfig /,
     by: `export function buildLexerConfig() ${refuse('a reader of formulas')}`,
   },
-  // Of licences there is only the free one here, which is no bought key that would have to be read.
-  'license/handsontable-license-key-parser/readLicense.mjs': {
-    replaces: /export function readEntitlementLicense\(/,
-    by: `export function readEntitlementLicense() ${refuse('the reading of bought licence keys')}`,
+  // Of licences there is only the free one here, which allows everything.
+  'license/licenseResolution.mjs': {
+    replaces: /export function resolveLicense\(/,
+    by: `
+      import { unrestrictedEntitlement } from './LicenseEntitlement.mjs';
+      export const resolveLicense = () => (
+        { validityState: 'valid', blocksEvaluation: false, entitlement: unrestrictedEntitlement() });`,
+  },
+  'license/functionCapabilities.mjs': {
+    replaces: /export const FUNCTION_CAPABILITY_TABLE /,
+    by: 'export const FUNCTION_CAPABILITY_TABLE = new Map();',
+  },
+  // No text is a date or a time here: the engine is given no format for them.
+  'DateTimeDefault.mjs': {
+    replaces: /if \(dateFormat === undefined && timeFormat === undefined\) \{\s*return undefined;/,
+    by: `
+      export const TIME_FORMAT_SECONDS_ITEM_REGEXP = /^ss(\\.(s+|0+))?$/;
+      export const defaultParseToDateTime = () => undefined;`,
   },
   // For large tables that are searched again and again, which is another setting of the engine.
   'Lookup/ColumnIndex.mjs': {
@@ -64,6 +80,23 @@ const wanted = new Set([
   ),
 ]);
 
+/** What the engine would do if it were given names or complex numbers, a formula named whole rows or columns or could not
+ *  be read, rows or columns were put in, or anything but cells were undone. */
+const unasked = new Set(
+  Object.entries({
+    CrudOperations: 'ensureItIsPossibleToAddNamedExpression',
+    Operations:
+      'addNamedExpression restoreNamedExpression removeNamedExpression addRows addColumns addSheetWithId removeSheetByName setParsingErrorToCell',
+    UndoRedo: 'undoAddSheet undoRemoveSheet undoAddNamedExpression',
+    DependencyGraph: 'addRows addColumns fetchNamedExpressionVertex',
+    LazilyTransformingAstService: 'addTransformation applyTransformations',
+    AbsoluteColumnRange: 'fromColumnRange',
+    AbsoluteRowRange: 'fromRowRangeAst',
+    NamedExpressions: 'nearestNamedExpression namedExpressionInAddress namedExpressionOrPlaceholder',
+    ArithmeticHelper: 'coerceScalarToComplex',
+  }).flatMap(([owner, methods]) => methods.split(' ').map((method) => `${owner}.${method}`)),
+);
+
 /** These are spoken to by us, by the one before and by whatever imports them, and by nothing else. */
 const fronts = ['HyperFormula.mjs', 'CrudOperations.mjs'];
 
@@ -71,21 +104,29 @@ const fronts = ['HyperFormula.mjs', 'CrudOperations.mjs'];
  *  as `engineFunctions` lists it: a part is kept if one of its functions is in the list. */
 function leanModules(): ReadonlyMap<string, string> {
   let modules: ReadonlyMap<string, string> = new Map(
-    [...engineModules()].map(([file, code]) => [file, lean(file, code)]),
+    [...engineModules()].map(([file, code]) => [file, wanting(file, code)]),
   );
-  const ours = wordsOf(codeToEngine());
-  let said: ReadonlySet<string> = ours;
+  let roots = codeToEngine().map(saidIn);
+  const ours = roots;
   for (const front of fronts) {
     const importing = [...modules.values()].filter((code) => code.includes(`/${front}"`));
-    const roots = new Set([...said, ...importing.flatMap((code) => [...wordsOf(code)])]);
-    const alone = withoutUnreached(new Map([[front, modules.get(front) ?? '']]), roots);
-    modules = new Map([...modules, ...alone.sources]);
-    said = alone.said;
+    const alone = withoutUnreached({
+      sources: new Map([[front, modules.get(front) ?? '']]),
+      roots: [...roots, ...importing.map(saidIn)],
+    });
+    modules = new Map([...modules, ...alone]);
+    roots = [...roots, ...[...alone.values()].map(saidIn)];
   }
-  return withoutUnreached(modules, ours).sources;
+  const lean = withoutUnreached({
+    sources: modules,
+    roots: ours,
+    isClosed: (owner) => owner.endsWith('Plugin'),
+    unasked,
+  });
+  return withShortNames(lean, [...codeToEngine(), emitter()]);
 }
 
-function lean(file: string, code: string): string {
+function wanting(file: string, code: string): string {
   const substitute = substitutes[file];
   if (substitute && !substitute.replaces.test(code)) throw new Error(`The calculation engine has another ${file} now.`);
   if (substitute) return substitute.by;

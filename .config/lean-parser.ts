@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Plugin } from 'vite';
-import { withoutUnreached, wordsOf } from './unreached.ts';
+import { saidIn } from './said.ts';
+import { withoutUnreached } from './unreached.ts';
 
 const root = resolve(import.meta.dirname, '..');
 const parser = join(root, 'node_modules/@lezer/lr/dist/index.js');
@@ -18,9 +19,9 @@ function leanModule(): string {
     .replace(fragments, '')
     .replace(/new FragmentCursor\([^]*?\)/, 'null')
     .replace(', IterMode', '');
-  const files = [tree, ...readdirSync(ours).map((file) => join(ours, file))];
-  const said = files.flatMap((file) => [...wordsOf(readFileSync(file, 'utf8'))]);
-  return withoutUnreached(new Map([[parser, code]]), said).sources.get(parser) ?? '';
+  const files = [tree, ...readdirSync(ours).flatMap((file) => (file.endsWith('.ts') ? join(ours, file) : []))];
+  const roots = files.map((file) => saidIn(readFileSync(file, 'utf8')));
+  return withoutUnreached({ sources: new Map([[parser, code]]), roots }).get(parser) ?? '';
 }
 
 /** The parser of formulas as it is built into the application: with syntax trees of our own, which a walk is all that is asked of. */

@@ -17,5 +17,7 @@ const lean = (styles: string): string =>
   styles
     .replaceAll(/\/\*.*?\*\//gs, '')
     .replaceAll(/\s+/g, ' ')
-    .replaceAll(/ ?([{};]) ?/g, '$1')
-    .replaceAll(': ', ':');
+    .replaceAll(/ ?([{};>]) ?/g, '$1')
+    .replaceAll(';}', '}')
+    .replaceAll(/([:,]) /g, '$1')
+    .replace('` ', '`');

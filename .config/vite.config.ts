@@ -4,6 +4,7 @@ import { chunkGroups } from './chunk-groups.ts';
 import { leanBessel } from './lean-bessel.ts';
 import { leanEngine } from './lean-engine.ts';
 import { leanParser } from './lean-parser.ts';
+import { leanPreload } from './lean-preload.ts';
 import { leanStyles } from './lean-styles.ts';
 import { leanTemplates } from './lean-templates.ts';
 import { leanWords } from './lean-words.ts';
@@ -72,6 +73,7 @@ export default defineConfig(({ command }) => {
       leanBessel(),
       leanEngine(),
       leanParser(),
+      leanPreload(),
       leanStyles(),
       leanTemplates(),
       leanWords(),
