@@ -1,7 +1,7 @@
 import { css } from 'lit';
 
-/** What comes after the first paint. In rows whose words need more than a line all stands at their top, and a reason runs
- *  on below its verdict. */
+/** What comes after the first paint. In rows whose words need more than a line all stands at their top, and a reason
+ *  beside its verdict, or below it where there is no room. */
 export const laterStyles = css`
   /* No line of the sheet goes through them. */
   .note .words {
@@ -46,15 +46,13 @@ export const laterStyles = css`
     margin-top: 1px;
   }
   .tall .verdict {
-    display: block;
-  }
-  .tall .verdict > .chip,
-  .tall .verdict > .was {
-    float: left;
-    margin-right: 6px;
+    flex-wrap: wrap;
+    align-content: start;
+    row-gap: 0;
   }
   .tall .reason {
     display: block;
+    flex: 1 1 200px;
     overflow: visible;
     line-height: 14px;
     margin-top: 3px;
