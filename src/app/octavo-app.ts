@@ -250,7 +250,7 @@ export class OctavoApp extends LitElement implements AppHost {
       this.selection = { anchor: at, focus: at };
     }
     this.grid.selection = this.selection;
-    void this.updateComplete.then(() => this.grid.focus());
+    this.grid.focus();
   }
 
   async #fetchRest(): Promise<void> {
