@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import '../../components/dialog/page-dialog.ts';
+import { formStyles } from '../../components/form-styles.ts';
 import '../../components/take-over/taken-list.ts';
 import '../../components/take-over/taken-stages.ts';
 import { changedOf } from '../../document/take-over/as-made.ts';
@@ -20,38 +21,23 @@ import { waysOn, type Way } from './ways-on.ts';
  *  @fires close - It was closed. */
 @customElement('take-over-page')
 export class TakeOverPage extends LitElement {
-  static override styles = css`
-    section {
-      margin-bottom: 20px;
-      font: 14px/20px var(--sans);
-      color: var(--ink);
-    }
-    h3 {
-      margin: 0;
-      font-size: 15px;
-      line-height: 20px;
-      font-weight: 600;
-    }
-    p {
-      margin: 4px 0 8px;
-      max-width: 68ch;
-    }
-    button {
-      font: inherit;
-      min-height: 36px;
-      margin: 0 8px 8px 0;
-      padding: 0 14px;
-      color: var(--ink);
-      background: var(--paper);
-      border: 1px solid var(--line2);
-      border-radius: 5px;
-      cursor: pointer;
-    }
-    :focus-visible {
-      outline: 2px solid var(--accent);
-      outline-offset: 1px;
-    }
-  `;
+  static override styles = [
+    formStyles,
+    css`
+      section {
+        margin-bottom: 20px;
+      }
+      h3 {
+        margin: 0;
+      }
+      p {
+        margin: 4px 0 8px;
+      }
+      section button {
+        margin: 0 8px 8px 0;
+      }
+    `,
+  ];
 
   @property({ attribute: false }) app: AppHost | undefined;
   @property({ attribute: false }) workbook: Workbook | undefined;

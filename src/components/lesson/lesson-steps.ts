@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { shownText } from '../../document/show-cell.ts';
 import { unbroken } from '../../units/show.ts';
 import '../drawing/cell-plot.ts';
+import { formStyles } from '../form-styles.ts';
 import '../plot/curve-plot.ts';
 import '../plot/window-plot.ts';
 import '../verdict-chip/verdict-chip.ts';
@@ -16,7 +17,7 @@ import { lessonStyles } from './styles.ts';
  *  @fires finish - The reader is through, or wants to see the sheet. */
 @customElement('lesson-steps')
 export class LessonSteps extends LitElement {
-  static override styles = lessonStyles;
+  static override styles = [formStyles, lessonStyles];
 
   @property({ attribute: false }) steps: readonly LessonStep[] = [];
   /** The step that is shown, from 0; the first without a guess where none was chosen. */

@@ -1,12 +1,7 @@
 import { css } from 'lit';
 
-/** One column of text with the steps above and the way on below. */
+/** One column of text with the steps above and the way on below; the rest as in all forms. */
 export const lessonStyles = css`
-  :host {
-    display: block;
-    font: 14px/20px var(--sans);
-    color: var(--ink);
-  }
   nav,
   form,
   .foot {
@@ -71,34 +66,11 @@ export const lessonStyles = css`
     color: var(--ink);
     font-size: 14px;
   }
-  input,
-  select,
-  button {
-    font: 14px/20px var(--sans);
-    min-height: 32px;
-    box-sizing: border-box;
-    color: var(--ink);
-    background: var(--paper);
-    border: 1px solid var(--ink3);
-    border-radius: 5px;
-    padding: 3px 10px;
-  }
-  input {
+  .guess input {
     width: 160px;
   }
-  button {
-    border-color: var(--line2);
-    padding: 0 14px;
-    cursor: pointer;
-  }
-  button:disabled {
-    opacity: 0.4;
-    cursor: default;
-  }
-  button.main {
-    color: var(--on-accent);
-    background: var(--accent);
-    border-color: var(--accent);
+  select {
+    width: auto;
   }
   dl {
     margin: 12px 0;
@@ -121,19 +93,10 @@ export const lessonStyles = css`
   .next {
     font-weight: 600;
   }
-  :focus-visible {
-    outline: 2px solid var(--accent);
-    outline-offset: 2px;
-  }
   h3:focus-visible {
     outline: 0;
   }
   @media (pointer: coarse), (max-width: 1023px) {
-    input,
-    select,
-    button {
-      min-height: 44px;
-    }
     nav button {
       min-width: 44px;
     }

@@ -1,80 +1,54 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Left, Taken } from '../../document/take-over/types.ts';
+import { formStyles } from '../form-styles.ts';
 
 /** What a new sheet took over from another, and what found no place in it.
  *  @fires go - A cell of the new sheet is wanted; `detail.cell`. */
 @customElement('taken-list')
 export class TakenList extends LitElement {
-  static override styles = css`
-    :host {
-      display: block;
-      font: 14px/20px var(--sans);
-      color: var(--ink);
-    }
-    h3 {
-      margin: 16px 0 4px;
-      font-size: 15px;
-      line-height: 20px;
-      font-weight: 600;
-    }
-    h3:first-child {
-      margin-top: 0;
-    }
-    p {
-      margin: 4px 0;
-      max-width: 68ch;
-    }
-    ul {
-      list-style: none;
-      margin: 0;
-      padding: 0;
-    }
-    li {
-      display: grid;
-      grid-template-columns: minmax(0, 1fr) fit-content(140px) 56px;
-      gap: 4px 12px;
-      align-items: center;
-      padding: 3px 0;
-      border-bottom: 1px solid var(--line);
-    }
-    .left li {
-      grid-template-columns: minmax(0, 1fr) fit-content(140px);
-    }
-    small {
-      grid-column: 1 / -1;
-      color: var(--ink2);
-      font-size: 12.5px;
-      line-height: 18px;
-    }
-    .quiet {
-      color: var(--ink2);
-      font-size: 12.5px;
-      line-height: 18px;
-    }
-    .text {
-      text-align: right;
-      overflow-wrap: anywhere;
-    }
-    button {
-      font: 12.5px/18px var(--mono);
-      min-height: 28px;
-      color: var(--accent);
-      background: none;
-      border: 1px solid var(--line2);
-      border-radius: 5px;
-      cursor: pointer;
-    }
-    :focus-visible {
-      outline: 2px solid var(--accent);
-      outline-offset: 1px;
-    }
-    @media (pointer: coarse) {
-      button {
-        min-height: 44px;
+  static override styles = [
+    formStyles,
+    css`
+      h3 {
+        margin: 16px 0 4px;
       }
-    }
-  `;
+      h3:first-child {
+        margin-top: 0;
+      }
+      p {
+        margin: 4px 0;
+      }
+      ul {
+        list-style: none;
+        margin: 0;
+        padding: 0;
+      }
+      li {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr) fit-content(140px) 56px;
+        gap: 4px 12px;
+        align-items: center;
+        padding: 3px 0;
+        border-bottom: 1px solid var(--line);
+      }
+      .left li {
+        grid-template-columns: minmax(0, 1fr) fit-content(140px);
+      }
+      small {
+        grid-column: 1 / -1;
+      }
+      .text {
+        text-align: right;
+        overflow-wrap: anywhere;
+      }
+      button {
+        padding: 0;
+        color: var(--accent);
+        font: 12.5px/18px var(--mono);
+      }
+    `,
+  ];
 
   @property({ attribute: false }) taken: readonly Taken[] = [];
   @property({ attribute: false }) left: readonly Left[] = [];

@@ -1,41 +1,34 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Stage } from '../../document/take-over/whole-way.ts';
+import { formStyles } from '../form-styles.ts';
 import './taken-list.ts';
 
 /** The sheets of a way, one below the other, each with what it took over.
  *  @fires go - A cell of one of them is wanted; `detail.sheet`, `detail.cell`. */
 @customElement('taken-stages')
 export class TakenStages extends LitElement {
-  static override styles = css`
-    :host {
-      display: block;
-      font: 14px/20px var(--sans);
-      color: var(--ink);
-    }
-    p {
-      margin: 0 0 12px;
-      max-width: 68ch;
-    }
-    details {
-      border-top: 1px solid var(--line);
-    }
-    summary {
-      padding: 8px 0;
-      cursor: pointer;
-    }
-    summary small {
-      color: var(--ink2);
-      font-size: 12.5px;
-    }
-    taken-list {
-      padding: 0 0 12px 16px;
-    }
-    :focus-visible {
-      outline: 2px solid var(--accent);
-      outline-offset: 1px;
-    }
-  `;
+  static override styles = [
+    formStyles,
+    css`
+      p {
+        margin: 0 0 12px;
+      }
+      details {
+        border-top: 1px solid var(--line);
+      }
+      summary {
+        padding: 8px 0;
+        cursor: pointer;
+      }
+      summary small {
+        display: inline;
+      }
+      taken-list {
+        padding: 0 0 12px 16px;
+      }
+    `,
+  ];
 
   @property({ attribute: false }) stages: readonly Stage[] = [];
 
