@@ -187,7 +187,7 @@ export const appStyles = css`
   }
   @media (max-width: 600px) {
     :host {
-      grid-template-rows: 56px minmax(416px, 7fr) minmax(0, 3fr);
+      grid-template-rows: 56px minmax(min-content, 7fr) minmax(0, 3fr);
     }
     .title {
       flex-wrap: wrap;
