@@ -37,7 +37,7 @@ export const formStyles = css`
   .wrong {
     color: var(--fail);
   }
-  input:not([type='checkbox']),
+  input:not([type='checkbox'], [type='radio']),
   textarea,
   select {
     box-sizing: border-box;
@@ -115,7 +115,7 @@ export const formStyles = css`
   }
   @media (pointer: coarse), (max-width: 1023px) {
     button,
-    input:not([type='checkbox']),
+    input:not([type='checkbox'], [type='radio']),
     select {
       min-height: 44px;
     }

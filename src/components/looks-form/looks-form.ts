@@ -63,6 +63,7 @@ export class LooksForm extends LitElement {
         grid-column: 3;
       }
       .look input {
+        justify-self: start;
         margin: 0;
         accent-color: var(--accent);
       }
