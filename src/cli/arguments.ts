@@ -24,8 +24,8 @@ export const usage = `Calculates with the sheets of Octavo, without a browser.
 
   --json prints JSON, numbers in SI units: for each cell value, unit, text and kind, for a problem its message.
   --set and --get may be given several times. What cannot be read or calculated ends with status 1 and the reason on
-  standard error, and so does a --set that leaves a printed cell without its result; what it makes doubtful is told there
-  too. A cell that held a problem before is printed like any other.`;
+  standard error, and so does a --set that leaves a printed cell without its result; what it makes doubtful
+  or takes from other cells is told there too. A cell that held a problem before is printed like any other.`;
 
 /** Options without a value. */
 const alone: ReadonlySet<string> = new Set(['--json', '--functions', '--help']);

@@ -8,7 +8,9 @@ import type { OctavoDocument } from '../document/types.ts';
 import { Workbook } from '../document/workbook.ts';
 import type { SheetEngine } from '../engine/types.ts';
 import { nearest } from '../formula/nearest.ts';
+import { brokenIn } from '../formula/broken.ts';
 import { referencesIn } from '../formula/references-in.ts';
+import { treeOf } from '../formula/tree.ts';
 import { decodeDocument } from '../exchange/decode.ts';
 import { readFile } from '../exchange/file.ts';
 import { decodeShelf, readShelf } from '../exchange/shelf-file.ts';
@@ -117,16 +119,16 @@ async function calculate(
   const document = newDocument('Command line');
   return withWorkbook(document, around, async (workbook) => {
     const sheet = document.sheets[0]?.id ?? '';
-    const [cell] = referencesIn(formula, workbook.scope(sheet));
+    const [cell] = brokenIn(formula, treeOf(formula)) ? [] : referencesIn(formula, workbook.scope(sheet));
     if (cell)
       return `${formula.slice(cell.from, cell.to)} is a cell, but a formula alone stands in no sheet: write a value in its place, or ask a sheet: calc FILE --set 'B4=…' --get NAME.`;
     const state = await workbook.evaluate(sheet, formula);
     const shown = showCell(state, { text: formula }, document);
     if (asJson) around.out(json(describeCell(state, shown, document.system)));
-    if (state.value.kind === 'problem') return state.value.message;
-    if (!asJson) around.out(shownText(shown));
-    for (const { message } of state.findings) around.error(`Doubtful: ${message}`);
-    return undefined;
+    const wrong = state.value.kind === 'problem' ? state.value.message : undefined;
+    if (wrong === undefined && !asJson) around.out(shownText(shown));
+    for (const { level, message } of state.findings) if (level === 'doubt') around.error(`Doubtful: ${message}`);
+    return wrong;
   });
 }
 
@@ -146,11 +148,15 @@ async function work(
     for (const { called, isProblem, message } of complaints)
       if (!isProblem) around.error(`Doubtful, ${called}: ${message}`);
     const asked = request.get.length > 0 ? request.get : allNames(opened);
+    if (asked.length === 0) return 'No cell of this document has a name: ask for one with --get B4.';
     const found = asked.map((written) => ({ written, found: findCells(opened, written) }));
     for (const { found: each } of found) if ('wrong' in each) return each.wrong;
     const lines = found.flatMap(({ written, found: each }) => ('wrong' in each ? [] : [{ written, found: each }]));
     around.out(request.json ? json(described(workbook, lines)) : listed(workbook, lines));
     const failed = complaints.find((each) => each.isProblem && lines.some(({ found }) => isIn(each, found)));
+    const lost = complaints.filter(({ isProblem }) => isProblem);
+    if (!failed && lost[0])
+      around.error(`Without a result now, ${lost.length} in all; ${lost[0].called}: ${lost[0].message}`);
     return failed && `${failed.called} has no result any more: ${failed.message}`;
   });
 }

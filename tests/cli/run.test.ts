@@ -168,7 +168,9 @@ describe('the command line', () => {
     expect(none.error).toMatch(
       /^Box has no result any more: CLOSED\.BOX, volume .* must be at least .*, but B24 is 0 L\. Type/,
     );
-    expect(await asked('--set', 'Volume=0 L', '--get', 'Fill')).toEqual({ status: 0, out: 'Fill: 1 ×', error: '' });
+    const beside = await asked('--set', 'Volume=0 L', '--get', 'Fill');
+    expect(beside).toMatchObject({ status: 0, out: 'Fill: 1 ×' });
+    expect(beside.error).toMatch(/^Without a result now, \d+ in all; .*B24 is 0 L\. Type/);
     expect(await asked('--set', 'Volume=0 L', '--set', 'Volume=12 L', '--get', 'Qtc')).toMatchObject({ status: 0 });
   });
 
@@ -176,6 +178,17 @@ describe('the command line', () => {
     const { status, out, error } = await real(formula);
     expect([status, out]).toEqual([1, '']);
     expect(error).toMatch(/^B4(:C9|\.fs)? is a cell, but a formula alone stands in no sheet: .*calc FILE/);
+  });
+
+  test('a number without its unit is told beside the limit that it breaks', async () => {
+    const { status, out, error } = await real('=EDGE.FREQUENCY(220)');
+    expect([status, out]).toEqual([1, '']);
+    expect(error).toMatch(
+      /^Doubtful: .* write 220 mm if that is meant\.\nEDGE\.FREQUENCY, width .* at most 100 m, but/,
+    );
+    expect(await real('=[B4]')).toMatchObject({
+      error: expect.stringMatching(/^The formula cannot be read from “\[”/),
+    });
   });
 
   test('explains itself', async () => {
