@@ -1,4 +1,5 @@
 import { remembering } from '../remembering.ts';
+import { labelWords } from './label-words.ts';
 import { driverParameters, type DriverParameter } from './parameters.ts';
 
 export type Label = DriverParameter | 'name' | 'basis' | undefined;
@@ -22,11 +23,11 @@ const longestFirst = (one: Phrase, other: Phrase): number => other.text.length -
 
 const phrases: readonly Phrase[] = [
   ...labelled('basis', ['level basis', 'basis', 'sensitivity basis']),
-  ...driverParameters.flatMap((each) => labelled(each, each.phrases)),
+  ...driverParameters.flatMap((each) => labelled(each, labelWords[each.field][1].split(', '))),
 ].sort(longestFirst);
 
 const words: readonly Phrase[] = [
-  ...driverParameters.flatMap((each) => labelled(each, each.words)),
+  ...driverParameters.flatMap((each) => labelled(each, labelWords[each.field][0].split(' '))),
   ...labelled('name', ['name', 'driver', 'model']),
 ].sort(longestFirst);
 

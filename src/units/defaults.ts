@@ -1,37 +1,21 @@
-import type { QuantityName } from '../../functions/quantities.ts';
+import { quantities, type QuantityName } from '../../functions/quantities.ts';
 
 type System = 'metric' | 'imperial';
 
-/** The unit in which a quantity is shown where nothing else says. */
+/** The unit in which a quantity is shown where nothing else says, and it is not the SI unit. */
 const metric: Partial<Record<QuantityName, string>> = {
-  frequency: 'Hz',
   length: 'mm',
   travel: 'mm',
-  distance: 'm',
   area: 'cm²',
   volume: 'L',
   mass: 'g',
   time: 'ms',
-  speed: 'm/s',
-  density: 'kg/m³',
-  pressure: 'Pa',
   compliance: 'mm/N',
-  mechanicalResistance: 'kg/s',
-  forceFactor: 'T·m',
   volumeVelocity: 'L/s',
-  resistance: 'Ω',
   inductance: 'mH',
   capacitance: 'µF',
-  voltage: 'V',
-  current: 'A',
-  power: 'W',
-  level: 'dB',
-  slope: 'dB/oct',
   angle: '°',
-  octaves: 'oct',
   temperature: '°C',
-  warming: 'K',
-  price: '¤',
 };
 
 const imperial: Partial<Record<QuantityName, string>> = {
@@ -46,4 +30,4 @@ const imperial: Partial<Record<QuantityName, string>> = {
 };
 
 export const defaultUnit = (quantity: QuantityName, system: System): string =>
-  (system === 'imperial' ? imperial[quantity] : undefined) ?? metric[quantity] ?? '';
+  (system === 'imperial' ? imperial[quantity] : undefined) ?? metric[quantity] ?? quantities[quantity].si;

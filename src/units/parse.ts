@@ -20,21 +20,10 @@ const HALVES = / ?([¼½¾⅛⅜⅝⅞])/;
 /** As on an inch rule and in parts of an octave, and of these alone: 4/8 ohm are two numbers. */
 const FRACTION = /^([+-]?)(\d+[ -])?(\d+)\/(\d+)(?= ?(?:in|f[oet]|oct|["″'′λ]))/i;
 /** `6' 2 1/2"`. */
-const FEET_AND_INCHES = /^([+-]?)(\d+) ?(?:['′’]|f(?:oo|ee)?t\.?) ?(\d[^a-z]*?) ?(?:["″”]|''|in(?:\.|ch(?:es)?)?)$/i;
-/** IEC 60062: a letter in the place of the decimal mark, in `4k7`, and in `0m33 H`, which says what it is. Between digits alone:
- *  R47 and 10R may be names. */
-const CODE = /^([+-]?\d+)([RkKMmµμunp])(\d{1,3})(?: ?(ohms?|[ΩFH]))?$/;
-/** What is meant where the letter stands alone. An m may be a mF or a mH, and 12M5 is rather a driver's name than 12.5 MΩ. */
-const CODES: Readonly<Record<string, string>> = {
-  R: 'Ω',
-  k: 'kΩ',
-  K: 'kΩ',
-  µ: 'µF',
-  μ: 'µF',
-  u: 'µF',
-  n: 'nF',
-  p: 'pF',
-};
+const FEET_AND_INCHES = /^([+-]?)(\d+) ?(?:['′’]|ft|feet|foot) ?(\d[^a-z]*?) ?(?:["″”]|''|in\.?|inch(?:es)?)$/i;
+/** IEC 60062: a letter in the place of the decimal mark, in `4k7`, and in `0m33H`, which must say what it is: m alone may be a
+ *  mF or a mH. Between digits alone: R47 and 10R may be names; and without M: 12M5 is rather a driver than 12.5 MΩ. */
+const CODE = /^([+-]?\d+)([RkKmuµμnp])(\d{1,3}) ?([ΩFH]?)$/;
 /** Any of these; most texts have none. */
 const OTHERWISE = new RegExp(`[${SPACES}${WIDTHLESS}${DASHES}¼½¾⅛⅜⅝⅞${WIDE}\u2044±]|\\+/?-`);
 const WIDE_SIGNS = new RegExp(`[${WIDE}]`, 'g');
@@ -102,9 +91,9 @@ const decimal = (_: string, sign: string, whole: string | undefined, above: stri
 const inInches = (_: string, sign: string, feet: string, inches: string): string =>
   `${sign}${String(12 * Number(feet) + Number(`${inches}"`.replace(FRACTION, decimal).slice(0, -1)))} in`;
 
-function decoded(typed: string, whole: string, letter: string, part: string, unit: string | undefined): string {
-  const meant = unit === undefined ? CODES[letter] : (letter === 'R' ? '' : letter) + unit;
-  return meant === undefined ? typed : `${whole}.${part} ${meant}`;
+function decoded(typed: string, whole: string, letter: string, part: string, written: string): string {
+  const unit = written || (/[Rk]/i.test(letter) ? 'Ω' : letter === 'm' ? '' : 'F');
+  return unit === '' ? typed : `${whole}.${part} ${letter}${unit}`.replace('R', '');
 }
 
 /** The power of ten behind a number: as it is written, and which. */

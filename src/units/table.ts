@@ -59,7 +59,7 @@ export const units: readonly Unit[] = [
     ['m', 1, 'metre metres meter meters'],
     ['µm', 1e-6, 'um micron microns'],
   ),
-  ...of('length', 'imperial', ['in', INCH, `in. inch inches " ″ ” ''`], ['ft', FOOT, "foot feet ' ′"]),
+  ...of('length', 'imperial', ['in', INCH, `in. inch inches " ″ ” ''`], ['ft', FOOT, "foot feet ' ′ ’"]),
   ...of(
     'travel',
     undefined,

@@ -101,7 +101,7 @@ test.each([
   ['4k7', 4700, 'resistance'],
   ['4K7 Ω', 4700, 'resistance'],
   ['2R2', 2.2, 'resistance'],
-  ['0R047 ohm', 0.047, 'resistance'],
+  ['0R047 Ω', 0.047, 'resistance'],
   ['4n7', 4.7e-9, 'capacitance'],
   ['6µ8', 6.8e-6, 'capacitance'],
   ['6u8F', 6.8e-6, 'capacitance'],
