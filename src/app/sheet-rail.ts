@@ -115,8 +115,12 @@ export class SheetRail extends LitElement {
       }
       .small {
         padding: 0;
-        min-width: 28px;
-        min-height: 28px;
+      }
+      @media (min-width: 1024px) {
+        .small {
+          min-width: 28px;
+          min-height: 28px;
+        }
       }
       .kept {
         position: sticky;
