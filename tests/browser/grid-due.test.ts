@@ -53,6 +53,16 @@ describe('what is typed while an edit waits to be drawn', () => {
     expect(page.selected).to.equal('C3');
   });
 
+  it('goes on in the next cell where it comes by no key', async () => {
+    await sendKeys({ type: '4.5' });
+    await sendKeys({ press: 'Enter' });
+    await sendKeys({ type: '½ in' });
+    await draw();
+    expect(page.selected).to.equal('B3');
+    expect(page.input!.value).to.equal('½ in');
+    expect(page.told).to.have.length(1);
+  });
+
   it('moves on by keys that were pressed meanwhile', async () => {
     await sendKeys({ type: '4.5' });
     await sendKeys({ press: 'Enter' });

@@ -21,6 +21,8 @@ export interface InlineActs {
   left(leaving: Leaving): void;
   /** Acts upon a key that was pressed while it stayed. */
   pass(event: KeyboardEvent): void;
+  /** Begins to type where the selection has gone on to. */
+  type(text: string): void;
 }
 
 /** The input that lies over a cell while a value is typed into it. Enter and Tab commit and move on, arrows too where the
@@ -51,6 +53,7 @@ export class InlineInput {
     input.spellcheck = false;
     input.value = typed ?? original;
     input.addEventListener('keydown', (event) => this.#key(event));
+    input.addEventListener('beforeinput', (event) => this.#insert(event));
     input.addEventListener('blur', () => this.settle());
     input.addEventListener('pointerdown', () => (this.#isOver = false));
     for (const name of ['copy', 'cut', 'paste']) input.addEventListener(name, (event) => event.stopPropagation());
@@ -129,6 +132,14 @@ export class InlineInput {
     if (key !== 'Escape' && !ahead) return;
     event.preventDefault();
     this.#finish(ahead && this.#input?.value, shiftKey ? back : ahead, true);
+  }
+
+  /** What comes by no key, as from a telephone, while it waits to be closed. */
+  #insert(event: InputEvent): void {
+    if (!this.#leaving || event.data === null) return;
+    event.preventDefault();
+    this.leave();
+    this.#acts.type(event.data);
   }
 
   #finish(text: string | undefined, step: Direction | undefined, isByKey: boolean): void {

@@ -14,8 +14,10 @@ export interface Seen {
 export interface PointerActs {
   /** Nothing before the grid stands. */
   seen(): Seen | undefined;
-  /** Takes a press that is no selection, as on the edge of a column's head; otherwise what is typed is settled. */
+  /** Takes a press that is no selection, as on the edge of a column's head. */
   isTaken(event: PointerEvent, target: HTMLElement): boolean;
+  /** Settles what is being typed. */
+  settle(): void;
   /** @param isStill - What is selected is seen where it is. */
   select(selection: Selection, isStill: boolean): void;
   edit(): void;
@@ -35,8 +37,9 @@ export class GridPointer {
     const target = targetOf(event);
     const seen = this.#acts.seen();
     if (!seen || event.button !== 0 || target instanceof HTMLInputElement) return;
-    // Its scroll bars, or beside the last cell.
-    if (this.#acts.isTaken(event, target) || target === seen.scroller) return;
+    if (this.#acts.isTaken(event, target)) return;
+    if (target === seen.scroller) return; // Its scroll bars, or beside the last cell.
+    this.#acts.settle();
     this.#dragging = partOf(target);
     this.#point(this.#dragging, event, event.shiftKey);
   };

@@ -54,24 +54,19 @@ export class SheetGrid extends LitElement {
     },
     left: (leaving) => this.#left(leaving),
     pass: (event) => this.scroller.dispatchEvent(new KeyboardEvent(event.type, event)),
+    type: (text) => this.#type(text),
   });
   readonly #resize = new ColumnResize(
     (column, width) => this.#emit('column-resize', { column, width }),
     (column) => this.#geometry?.widthOf(column) ?? 0,
   );
   readonly #pointer = new GridPointer({
-    seen: () =>
-      this.#geometry && {
-        model: this.model,
-        selection: this.selection,
-        geometry: this.#geometry,
-        scroller: this.scroller,
-      },
-    isTaken: (event, target) => {
-      if (this.#resize.begin(event, target)) return true;
-      this.#inline.settle();
-      return false;
+    seen: () => {
+      const { model, selection, scroller } = this;
+      return this.#geometry && { model, selection, scroller, geometry: this.#geometry };
     },
+    isTaken: (event, target) => this.#resize.begin(event, target),
+    settle: () => this.#inline.settle(),
     select: (selection, isStill) => this.#select(selection, isStill),
     edit: () => this.#edit(),
     menu: (at) => this.#emit('menu', at),
@@ -228,8 +223,7 @@ export class SheetGrid extends LitElement {
       this.#select(extended(this.selection, to, false));
     } else if (isPlain && event.key.length === 1) {
       event.preventDefault();
-      if (event.key === '=') this.#emit('formula-start', { text: '=' });
-      else this.#edit(event.key);
+      this.#type(event.key);
     }
   };
 
@@ -269,6 +263,11 @@ export class SheetGrid extends LitElement {
       }
       case undefined:
     }
+  }
+
+  #type(text: string): void {
+    if (text.startsWith('=')) this.#emit('formula-start', { text });
+    else this.#edit(text);
   }
 
   /** Opens the input over the active cell; a formula is edited in the formula line. */
