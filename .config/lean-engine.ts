@@ -68,6 +68,9 @@ const substitutes: Readonly<Record<string, Substitute>> = {
   'interpreter/functionMetadata/index.mjs': { replaces: /FUNCTION_DOCS/, by: 'export const FUNCTION_DOCS = {};' },
 };
 
+/** What only the handbook's words on each function, taken out above, would import. */
+const HANDBOOK = /\/functionMetadata\/categories\//;
+
 const parts = HyperFormula.getAllFunctionPlugins().filter(({ implementedFunctions, aliases }) =>
   Object.keys({ ...implementedFunctions, ...aliases }).some((name) => engineFunctions.has(name)),
 );
@@ -104,7 +107,7 @@ const fronts = ['HyperFormula.mjs', 'CrudOperations.mjs'];
  *  as `engineFunctions` lists it: a part is kept if one of its functions is in the list. */
 function leanModules(): ReadonlyMap<string, string> {
   let modules: ReadonlyMap<string, string> = new Map(
-    [...engineModules()].map(([file, code]) => [file, wanting(file, code)]),
+    [...engineModules()].flatMap(([file, code]) => (HANDBOOK.test(file) ? [] : [[file, wanting(file, code)]])),
   );
   let roots = codeToEngine().map(saidIn);
   const ours = roots;

@@ -30,11 +30,11 @@ export function withShortNames(
   return short;
 }
 
-/** What the language and the browser declare. */
+/** What the language and the browser declare, without the remarks on it. */
 function declarations(): readonly string[] {
   const folder = dirname(createRequire(import.meta.url).resolve('typescript'));
   const files = readdirSync(folder).filter((file) => /^lib\..*d\.ts$/.test(file));
-  return files.map((file) => readFileSync(join(folder, file), 'utf8'));
+  return files.map((file) => readFileSync(join(folder, file), 'utf8').replaceAll(/\/\*[^]*?\*\//g, ' '));
 }
 
 function textsIn(code: string): readonly string[] {
