@@ -131,6 +131,17 @@ describe('keys that do something', () => {
 });
 
 describe('typing', () => {
+  it('takes the signs that the Option key gives, and leaves letters with Alt to the browser', async () => {
+    const typed = (key: string): boolean =>
+      page.grid.shadowRoot!.activeElement!.dispatchEvent(
+        new KeyboardEvent('keydown', { key, altKey: true, bubbles: true, cancelable: true }),
+      );
+    expect(typed('d')).to.equal(true);
+    expect(page.input).not.to.exist;
+    expect(typed('€')).to.equal(false);
+    expect(page.input!.value).to.equal('€');
+  });
+
   it('replaces what is there, and Enter commits and leads down', async () => {
     await sendKeys({ type: '4.5' });
     expect(page.input!.value).to.equal('4.5');

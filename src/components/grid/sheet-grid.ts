@@ -213,7 +213,7 @@ export class SheetGrid extends LitElement {
       this.#run(bound, event.shiftKey);
       return;
     }
-    const isPlain = !event.ctrlKey && !event.metaKey && !event.altKey;
+    const isPlain = !event.ctrlKey && !event.metaKey && (!event.altKey || /[^ -~]/.test(event.key)); // € by Option
     if (event.key === 'Enter' || event.key === 'Tab') {
       const step = event.key === 'Enter' ? (event.shiftKey ? 'up' : 'down') : event.shiftKey ? 'left' : 'right';
       const to = stepped(this.selection.focus, step, this.model, 1);
