@@ -85,6 +85,8 @@ export default defineConfig(({ command }) => {
     ],
     build: {
       target: 'es2022',
+      // No getter does anything but give.
+      rolldownOptions: { treeshake: { propertyReadSideEffects: false } },
       // What browsers of that year cannot fetch ahead, they fetch when it is asked for.
       modulePreload: { polyfill: false },
       manifest: true,
