@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { Clipboard } from '../../src/app/grid/clipboard.ts';
 import { newSheet } from '../../src/document/create.ts';
+import { readTable } from '../../src/document/table-text.ts';
 import type { Workbook } from '../../src/document/workbook.ts';
 
 test('one value from elsewhere goes into every cell that is selected, a table to where the selection begins', () => {
@@ -26,4 +27,19 @@ test('cut cells are moved; where they have changed since, other cells stand ther
   const moved = { ...sheet, cells: new Map([['B3', { text: '5 mm' }]]) };
   expect(clipboard.paste('5 mm', to, [moved])).toMatchObject({ kind: 'paste', clip: { contents: cells } });
   expect(clipboard.paste('5 mm', to, [sheet])).toMatchObject({ kind: 'move', from: area });
+});
+
+test('a text with a line end or a quote in front is copied out so that it is read back as one cell', () => {
+  const sheet = { ...newSheet('Sheet'), cells: new Map([['B2', { text: 'x' }]]) };
+  const copied = (text: string): string =>
+    new Clipboard().take(
+      { document: { sheets: [sheet] }, asText: () => text } as unknown as Workbook,
+      { sheet: sheet.id, cells: 'B2:C2' },
+      false,
+    );
+  for (const text of ['two\nlines', '"quoted" word', '12" woofer', 'a\tb']) {
+    const [row, ...more] = readTable(copied(text));
+    expect([row, more]).toEqual([[text, ''], []]);
+  }
+  expect(copied('12" woofer')).toBe('12" woofer\t');
 });

@@ -65,7 +65,9 @@ function rowsOf({ top, left, bottom, right }: Rectangle, textOf: (cell: string) 
   for (let row = top; row <= bottom; row++) {
     const texts: string[] = [];
     for (let column = left; column <= right; column++) {
-      texts.push(textOf(formatAddress({ row, column })).replace(/[\t\r\n]+/g, ' '));
+      const text = textOf(formatAddress({ row, column }));
+      // Between quotes, as other programs write and read it.
+      texts.push(/^"|[\t\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
     }
     rows.push(texts.join('\t'));
   }
