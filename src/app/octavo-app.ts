@@ -67,7 +67,7 @@ export class OctavoApp extends LitElement implements AppHost {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    this.grid?.leave();
+    this.grid?.release();
     if (!changed.has('session')) return;
     changed.get('session')?.removeEventListener('opened', this.#opened);
     changed.get('session')?.removeEventListener('change', this.#changed);
@@ -250,7 +250,7 @@ export class OctavoApp extends LitElement implements AppHost {
       this.selection = { anchor: at, focus: at };
     }
     this.grid.selection = this.selection;
-    this.grid.focus();
+    this.grid.focusWhenDrawn();
   }
 
   async #fetchRest(): Promise<void> {

@@ -16,7 +16,7 @@ beforeEach(async () => {
   page.grid.due = () => due;
   page.grid.addEventListener('cell-commit', () => (due ??= new Promise((resolve) => (drawn = resolve))));
   draw = async () => {
-    page.grid.leave();
+    page.grid.release();
     due = undefined;
     drawn?.();
     await page.grid.updateComplete;
@@ -82,6 +82,34 @@ describe('what is typed while an edit waits to be drawn', () => {
     await draw();
     expect(page.told).to.have.length(1);
     expect(page.input).to.equal(null);
+    expect(document.activeElement).to.equal(other);
+  });
+
+  it('takes what is typed elsewhere before the focus has come', async () => {
+    const line = document.createElement('input');
+    line.setAttribute('aria-label', 'Formula line');
+    page.grid.after(line);
+    line.focus();
+    page.grid.dispatchEvent(new CustomEvent('cell-commit', { detail: {} }));
+    page.grid.focusWhenDrawn();
+    expect(document.activeElement).to.equal(line);
+    await sendKeys({ type: '8' });
+    expect(line.value).to.equal('');
+    expect(page.input!.value).to.equal('8');
+  });
+
+  it('leaves the focus where it has gone meanwhile', async () => {
+    const [line, other] = ['Formula line', 'Elsewhere'].map((name) => {
+      const input = document.createElement('input');
+      input.setAttribute('aria-label', name);
+      page.grid.after(input);
+      return input;
+    });
+    line!.focus();
+    page.grid.dispatchEvent(new CustomEvent('cell-commit', { detail: {} }));
+    page.grid.focusWhenDrawn();
+    other!.focus();
+    await draw();
     expect(document.activeElement).to.equal(other);
   });
 

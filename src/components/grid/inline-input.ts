@@ -1,4 +1,5 @@
 import { HEAD_WIDTH, type Geometry } from './geometry.ts';
+import type { Held } from './held.ts';
 import type { CellAt, GridModel } from './model.ts';
 
 type Direction = 'up' | 'down' | 'left' | 'right';
@@ -14,15 +15,12 @@ export interface Leaving {
 
 /** What comes of an input over a cell. */
 export interface InlineActs {
-  /** Writes what was typed; tells whether that is drawn soon together with what follows from it. The input stays until then: were
-   *  it taken away at once, the page would be painted once for that alone, while what follows waits. */
+  /** Writes what was typed; tells whether that is drawn soon, together with what follows from it. The input then stays until it is. */
   write(at: CellAt, text: string): boolean;
-  /** It is being left, by a key with the focus still in it. */
+  /** It is being left, the focus still in it where that is by a key. */
   left(leaving: Leaving): void;
-  /** Acts upon a key that was pressed while it stayed. */
-  pass(event: KeyboardEvent): void;
-  /** Begins to type where the selection has gone on to. */
-  type(text: string): void;
+  /** Where leaving waits until then. */
+  readonly held: Held;
 }
 
 /** The input that lies over a cell while a value is typed into it. Enter and Tab commit and move on, arrows too where the
@@ -37,7 +35,7 @@ export class InlineInput {
   #isOver = false;
 
   /** What it holds is written, and it waits to be closed. */
-  #leaving: Leaving | undefined;
+  #isWritten = false;
 
   constructor(acts: InlineActs) {
     this.#acts = acts;
@@ -53,7 +51,6 @@ export class InlineInput {
     input.spellcheck = false;
     input.value = typed ?? original;
     input.addEventListener('keydown', (event) => this.#key(event));
-    input.addEventListener('beforeinput', (event) => this.#insert(event));
     input.addEventListener('blur', () => this.settle());
     input.addEventListener('pointerdown', () => (this.#isOver = false));
     for (const name of ['copy', 'cut', 'paste']) input.addEventListener(name, (event) => event.stopPropagation());
@@ -71,24 +68,13 @@ export class InlineInput {
 
   /** Commits what is typed and closes. */
   settle(): void {
-    if (!this.#leaving) return this.#finish(this.#input?.value, undefined, false);
-    this.#leaving = { ...this.#leaving, isByKey: false };
-    this.leave();
-  }
-
-  /** Closes where it only waits for that. */
-  leave(): void {
-    const [leaving, row] = [this.#leaving, this.#row];
-    if (!leaving) return;
-    this.#input = this.#row = this.#leaving = undefined;
-    // The focus goes before the input does, so that the page need not be laid out in between.
-    this.#acts.left(leaving);
-    row?.remove();
+    if (this.#isWritten) this.#acts.held.release();
+    else this.#finish(this.#input?.value, undefined, false);
   }
 
   /** Keeps what is being typed where the cell below is still the same, as after an edit elsewhere. */
   follow(model: GridModel, geometry: Geometry): void {
-    if (!this.#input || this.#leaving) return;
+    if (!this.#input || this.#isWritten) return;
     const { row, column } = this.#at;
     if ((model.cell(row, column)?.text ?? '') === this.#original) this.#place(geometry);
     else this.#close();
@@ -112,13 +98,6 @@ export class InlineInput {
   }
 
   #key(event: KeyboardEvent): void {
-    if (this.#leaving) {
-      event.preventDefault();
-      event.stopPropagation();
-      this.leave();
-      this.#acts.pass(event);
-      return;
-    }
     const { key, shiftKey, altKey, isComposing } = event;
     const isControl = event.ctrlKey || event.metaKey;
     // What is asked of the whole sheet finds what was typed.
@@ -134,21 +113,24 @@ export class InlineInput {
     this.#finish(ahead && this.#input?.value, shiftKey ? back : ahead, true);
   }
 
-  /** What comes by no key, as from a telephone, while it waits to be closed. */
-  #insert(event: InputEvent): void {
-    if (!this.#leaving || event.data === null) return;
-    event.preventDefault();
-    this.leave();
-    this.#acts.type(event.data);
-  }
-
   #finish(text: string | undefined, step: Direction | undefined, isByKey: boolean): void {
     if (!this.#input) return;
-    this.#leaving = { at: this.#at, step, isByKey };
+    const leaving = { at: this.#at, step, isByKey };
     const isWritten = text !== undefined && text !== this.#original;
     const isDrawnSoon = isWritten && this.#acts.write(this.#at, text);
     // Whatever else it is left by has its own effect at once.
-    if (!isDrawnSoon || !step) this.leave();
+    if (!isDrawnSoon || !step) return this.#leave(leaving);
+    this.#isWritten = true;
+    this.#acts.held.hold((isHere) => this.#leave({ ...leaving, isByKey: isHere }));
+  }
+
+  #leave(leaving: Leaving): void {
+    const row = this.#row;
+    this.#input = this.#row = undefined;
+    this.#isWritten = false;
+    // The focus goes before the input does, so that the page need not be laid out in between.
+    this.#acts.left(leaving);
+    row?.remove();
   }
 }
 

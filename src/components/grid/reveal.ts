@@ -24,29 +24,6 @@ export function reveal(scroller: HTMLElement, view: View, geometry: Geometry, { 
   return !isSeen;
 }
 
-/** Whether an element is seen as a whole, as last told by the browser: to ask would lay the page out. */
-export class SeenWhole {
-  isWhole = false;
-  readonly #observer = new IntersectionObserver(
-    (told) => {
-      this.isWhole = (told.at(-1)?.intersectionRatio ?? 0) >= WHOLE;
-    },
-    { threshold: WHOLE },
-  );
-
-  observe(element: Element): void {
-    this.#observer.observe(element);
-  }
-
-  disconnect(): void {
-    this.#observer.disconnect();
-    this.isWhole = false;
-  }
-}
-
-/** Less a part of a pixel. */
-const WHOLE = 0.999;
-
 /** Keeps a cell in view that was in view, while what stands around the grid takes room from it; once it has the room again,
  *  the sheet stands as before, unless the reader has scrolled since. */
 export class KeptInView {

@@ -3,6 +3,7 @@ import { customElement, property, query } from 'lit/decorators.js';
 import { isPointerCoarse } from '../coarse-pointer.ts';
 import { Geometry, HEAD_WIDTH } from './geometry.ts';
 import { heads } from './heads.ts';
+import { Held } from './held.ts';
 import { extended, keyFor, stepped, type GridKey } from './keys.ts';
 import type { CellAt, GridModel, Outline, Selection } from './model.ts';
 import { InlineInput, type Leaving } from './inline-input.ts';
@@ -10,10 +11,11 @@ import { drawOverlays } from './overlays.ts';
 import { pointed, same } from './pointed.ts';
 import { GridPointer } from './pointer.ts';
 import { ColumnResize } from './column-resize.ts';
-import { KeptInView, reveal, SeenWhole } from './reveal.ts';
+import { KeptInView, reveal } from './reveal.ts';
 import { RowPool } from './row-pool.ts';
 import { cellStyles } from './cell-styles.ts';
 import { gridStyles } from './styles.ts';
+import { Surroundings } from './surroundings.ts';
 import { viewOf, visibleIn, type View } from './view.ts';
 
 const FIRST: CellAt = { row: 0, column: 0 };
@@ -47,14 +49,17 @@ export class SheetGrid extends LitElement {
   #geometry: Geometry | undefined;
   /** Measured anew once it may be another. */
   #view: View | undefined;
+  readonly #held = new Held({
+    press: (event) => this.scroller.dispatchEvent(new KeyboardEvent(event.type, event)),
+    type: (text) => this.#type(text),
+  });
   readonly #inline = new InlineInput({
     write: (at, text) => {
       this.#emit('cell-commit', { ...at, text });
       return this.due?.() !== undefined;
     },
     left: (leaving) => this.#left(leaving),
-    pass: (event) => this.scroller.dispatchEvent(new KeyboardEvent(event.type, event)),
-    type: (text) => this.#type(text),
+    held: this.#held,
   });
   readonly #resize = new ColumnResize(
     (column, width) => this.#emit('column-resize', { column, width }),
@@ -72,22 +77,9 @@ export class SheetGrid extends LitElement {
     menu: (at) => this.#emit('menu', at),
   });
   readonly #kept = new KeptInView();
-  readonly #whole = new SeenWhole();
-  #size = new ResizeObserver(() => this.#resized());
+  readonly #around = new Surroundings(this, () => this.#resized());
   /** The next selection is seen where it is, or need not be seen as a whole. */
   #isStill = false;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.#size.observe(this);
-    this.#whole.observe(this);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#size.disconnect();
-    this.#whole.disconnect();
-  }
 
   /** Unless told to stand still, the active cell comes into view. */
   override focus({ preventScroll = false }: FocusOptions = {}): void {
@@ -95,9 +87,17 @@ export class SheetGrid extends LitElement {
     if (!preventScroll) this.reveal(this.selection.focus);
   }
 
-  /** Closes the input that waits for what follows from its text. */
-  leave(): void {
-    this.#inline.leave();
+  /** Takes the focus, with the next draw where an edit waits for that. */
+  focusWhenDrawn(): void {
+    if (!this.due?.()) return this.focus();
+    this.#held.hold((isHere) => {
+      if (isHere) this.focus();
+    });
+  }
+
+  /** Does what waits for the page to be drawn. */
+  release(): void {
+    this.#held.release();
   }
 
   /** Draws what changed; the pool leaves alone what looks the same. */
@@ -193,7 +193,7 @@ export class SheetGrid extends LitElement {
     if (!this.#geometry) return;
     this.#view ??= viewOf(this.scroller);
     if (reveal(this.scroller, this.#view, this.#geometry, at)) this.#view = undefined;
-    if (!this.#whole.isWhole) this.scrollIntoView({ block: 'nearest' });
+    if (!this.#around.isWhole) this.scrollIntoView({ block: 'nearest' });
   }
 
   /** Selects, and brings the active cell into view unless the grid is to stand still. */
