@@ -37,7 +37,7 @@ const budget = [
   {
     name: 'with what else is fetched of its own accord: the engine, the catalogue, the editor, the plots',
     of: filesOf(['index.html', 'src/app/after-first-paint.ts', 'src/engine/worker.ts']),
-    limit: 271,
+    limit: 272,
   },
   {
     name: 'the whole calculation sheet, with what it opens when it is asked for: guide, gallery, forms, files, tour',
