@@ -24,6 +24,8 @@ export interface Consequence {
   readonly flip?: { readonly from: Status; readonly to: Status };
   /** How far it moved, relative to what it was: 0.1 is a tenth. Decibels count as the ratio that they stand for. */
   readonly change: number;
+  /** What the cell asks about since then, as an odd size. */
+  readonly doubts: readonly string[];
   /** Of a curve that moved: how far at most, and where, as in "by up to 0.35 Ω near 44 Hz". */
   readonly move?: string;
 }
@@ -44,7 +46,8 @@ export function listConsequences(
     const after = now(place);
     const curve = curveMove(moment.state, after.state);
     const change = curve ? curveChange(curve) : changeOf(moment.state, after.state);
-    if (!sheet || change === 0) continue;
+    const doubts = newDoubts(moment.state, after.state);
+    if (!sheet || (change === 0 && doubts.length === 0)) continue;
     const flip = flipOf(moment.state, after.state);
     list.push({
       place,
@@ -54,6 +57,7 @@ export function listConsequences(
       isCause: isCause(before),
       ...(flip && { flip }),
       change,
+      doubts,
       ...(curve && change > 0 && { move: wordsOf(curve, document.system) }),
     });
   }
@@ -64,8 +68,8 @@ const shownAt = ({ state, cell }: Moment, document: OctavoDocument): ShownCell =
   state ? showCell(state, cell, document) : { kind: 'empty' };
 
 /** A curve or a record that moved says little in a line, so numbers come before it. */
-const rank = ({ isCause, flip, after }: Consequence): number =>
-  isCause ? 0 : flip ? 1 : after.kind === 'curve' || after.kind === 'record' ? 3 : 2;
+const rank = ({ isCause, flip, doubts, after }: Consequence): number =>
+  isCause ? 0 : flip || doubts.length > 0 ? 1 : after.kind === 'curve' || after.kind === 'record' ? 3 : 2;
 
 const grades: Record<Status, number> = { good: 0, caution: 1, fail: 2 };
 
@@ -76,6 +80,11 @@ function flipOf(before: CellState | undefined, after: CellState | undefined): Co
   const from = verdictIn(before)?.status;
   const to = verdictIn(after)?.status;
   return from && to && from !== to ? { from, to } : undefined;
+}
+
+function newDoubts(before: CellState | undefined, after: CellState | undefined): readonly string[] {
+  const known = new Set(before?.findings.map(({ message }) => message));
+  return (after?.findings ?? []).map(({ message }) => message).filter((message) => !known.has(message));
 }
 
 /** How far a cell moved; 0 where a reader would see the same. Anything that is no number moved by all of itself, but

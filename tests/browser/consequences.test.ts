@@ -28,6 +28,7 @@ const row = (
   after,
   isCause: false,
   change: 1,
+  doubts: [],
   ...more,
 });
 
@@ -95,6 +96,13 @@ describe('the list of what changed', () => {
       { sheet: 'match', cell: 'E14' },
       { sheet: 'match', cell: 'D3' },
     ]);
+  });
+
+  it('says below a cell what it asks since then', async () => {
+    const asked = row('B20', 'Driver', number('1', 'L'), number('2', 'L'), { doubts: ['Is 132 mm² meant?'] });
+    const element = await list([...changed, asked]);
+    const [, , below] = [...element.shadowRoot!.querySelectorAll('li')].map(said);
+    expect(below).to.equal('B20 Driver 1 →now 2 L Is 132 mm² meant?');
   });
 
   it('names the sheet of a cell on another one', async () => {

@@ -63,6 +63,7 @@ const row = (
   after,
   isCause: false,
   change: 0.5,
+  doubts: [],
   ...more,
 });
 

@@ -37,3 +37,16 @@ test('numbers and what had no curve before have no move', async () => {
   expect(workbook.consequences.length).toBeGreaterThan(0);
   expect(workbook.consequences.filter(({ move }) => move !== undefined)).toEqual([]);
 });
+
+test('what a cell comes to ask is told with the edit that made it ask', async () => {
+  const workbook = await measured();
+  const doubtsAt = (cell: string): string =>
+    workbook.consequences.flatMap(({ place, doubts }) => (place.cell === cell ? doubts : [])).join(' ');
+  await write(workbook, 'E2', '=DRIVER.HOT_LOSS(E1)');
+  await write(workbook, 'E1', '50 K');
+  expect(doubtsAt('E2')).toBe('');
+  await write(workbook, 'E1', '100 °C');
+  expect(doubtsAt('E2')).toContain('A rise is typed in kelvin: 100 K.');
+  await write(workbook, 'E3', '=E2 + "1 dB"');
+  expect(doubtsAt('E2')).toBe('');
+});

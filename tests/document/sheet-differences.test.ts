@@ -138,6 +138,7 @@ test.each([
       after: side(after),
       isCause: false,
       change: 1,
+      doubts: [],
     }),
   ).toBe(words);
 });

@@ -125,6 +125,11 @@ export class ConsequenceList extends LitElement {
       stroke-linecap: round;
       stroke-linejoin: round;
     }
+    p.caution {
+      margin: 0 0 6px;
+      font-size: 12.5px;
+      line-height: 18px;
+    }
     .more {
       min-height: 32px;
       margin: 2px 0 0;
@@ -213,6 +218,7 @@ export class ConsequenceList extends LitElement {
           <span class="label">${row.label === row.place.cell ? '' : row.label}</span>
           <span class="change">${this.#change(row)}</span>
         </button>
+        ${row.doubts.map((words) => html`<p class="caution">${icon('caution')} ${words}</p>`)}
       </li>
     `;
   }

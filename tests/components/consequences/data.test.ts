@@ -11,6 +11,7 @@ const row = (cell: string, more: Partial<Consequence> = {}): Consequence => ({
   after: { kind: 'number', number: '2', unit: 'Hz' },
   isCause: false,
   change: 1,
+  doubts: [],
   ...more,
 });
 const cells = (rows: readonly Consequence[]): string[] => rows.map(({ place }) => place.cell);
@@ -21,8 +22,9 @@ describe('what changed', () => {
     expect(cells(first)).toEqual(['C1', 'B1', 'A1', 'A2']);
   });
 
-  test('hides values beyond the first rows, but never a cause or a flip', () => {
-    const flips = Array.from({ length: 8 }, (_, index) => row(`F${index}`, { flip: TURNED }));
+  test('hides values beyond the first rows, but never a cause, a flip or a doubt', () => {
+    const turns = [{ flip: TURNED }, { doubts: ['Is 132 mm² right?'] }];
+    const flips = Array.from({ length: 8 }, (_, index) => row(`F${index}`, turns[index % 2]));
     const values = Array.from({ length: 5 }, (_, index) => row(`V${index}`));
     const { first, smaller } = ranked([...values, ...flips, row('C', { isCause: true })]);
     expect(first).toHaveLength(9);
