@@ -58,6 +58,6 @@ export const under = (title: string, text: string): string =>
 
 function written({ label, value, quantity, money }: SummaryLine, system: UnitSystem): string {
   if (typeof value === 'string' || quantity === 'text') return `${label} ${value}`;
-  const { number, unit } = show(value, { quantity, system, ...(money && { unit: money }) });
+  const { number, unit } = show(value, { quantity, system, unit: money });
   return unit === '' ? `${label} ${number}` : `${label} ${number} ${unit}`;
 }

@@ -36,11 +36,8 @@ function valueOf(workbook: Around, { sheet, cells }: PlacedReference, written: s
   // A name may have a dot in it without meaning a field.
   if (!line) return shown && inFormula(shown);
   if (typeof line.value === 'string' || line.quantity === 'text') return `“${String(line.value)}”`;
-  const { number, unit } = show(line.value, {
-    quantity: line.quantity,
-    system: workbook.document.system,
-    ...(line.money && { unit: line.money }),
-  });
+  const { quantity, money } = line;
+  const { number, unit } = show(line.value, { quantity, system: workbook.document.system, unit: money });
   return `${number} ${unit}`.trim();
 }
 

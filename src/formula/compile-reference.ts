@@ -5,7 +5,7 @@ import { readRectangle, sizeOf } from './area.ts';
 import { engineFunctions } from './engine-functions.ts';
 import { type Compilation, type Part } from './part.ts';
 import { nearest } from './nearest.ts';
-import { either, numberIn, numberOf, TEXT, UNKNOWN } from './type-of.ts';
+import { either, numberIn, TEXT, UNKNOWN } from './type-of.ts';
 import type { CellType, Scope } from './types.ts';
 
 /** No more cells than this are asked for the type of a range; ranges that large hold one thing. */
@@ -112,12 +112,7 @@ export function compileField(node: FormulaNode, record: Part, name: string, comp
   }
   return {
     text: `FIELD(${record.text},"${field.name}")`,
-    type:
-      field.quantity === 'text'
-        ? TEXT
-        : field.quantity === 'price'
-          ? numberIn(type.money ?? '', 'price')
-          : numberOf(field.quantity),
+    type: field.quantity === 'text' ? TEXT : numberIn(type.money ?? '', field.quantity),
     node,
   };
 }

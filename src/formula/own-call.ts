@@ -263,7 +263,7 @@ class OwnCall {
     if ('truth' in returns) return TRUTH;
     if (returns.quantity === 'any') return this.#anyType ?? UNKNOWN;
     if (returns.quantity === 'curve') return this.#curve ? numberOf(this.#curve) : UNKNOWN;
-    return numberIn(returns.quantity === 'price' ? (this.money.sign ?? '') : '', returns.quantity);
+    return numberIn(this.money.sign ?? '', returns.quantity);
   }
 
   /** The quantity of the values in a curve or sample that is given. */

@@ -21,7 +21,7 @@ export const RATIO = numberOf('ratio');
 
 /** The type of a number in a unit: a price keeps the sign of its money. */
 export const numberIn = (unit: string, quantity: QuantityName): NumberType =>
-  (isCurrency(unit) ? prices[unit] : undefined) ?? numberOf(quantity);
+  (quantity === 'price' && isCurrency(unit) ? prices[unit] : undefined) ?? numberOf(quantity);
 
 const prices = Object.fromEntries(
   currencies.map((sign) => [sign, { ...numbers.price, dimension: { ...numbers.price.dimension, [sign]: 1 } }]),

@@ -9,12 +9,12 @@ export interface ShowOptions {
   readonly quantity?: QuantityName | undefined;
   readonly dimension?: Dimension;
   /** The unit of the cell. In the other unit system its counterpart is shown instead. */
-  readonly unit?: string;
+  readonly unit?: string | undefined;
   readonly system: 'metric' | 'imperial';
   /** Significant digits; chosen by the quantity where absent. */
   readonly digits?: number;
   /** Most significant digits of what has no fixed decimals. */
-  readonly most?: number;
+  readonly most?: number | undefined;
 }
 
 export interface Shown {
@@ -147,12 +147,7 @@ export function speak(sentence: Sentence, system: 'metric' | 'imperial'): string
     .map((part) => {
       if (typeof part === 'string') return part;
       const { value, quantity, money, rough } = part;
-      const { number, unit } = show(value, {
-        quantity,
-        system,
-        ...(money && { unit: money }),
-        ...(rough && { most: ROUGH_DIGITS }),
-      });
+      const { number, unit } = show(value, { quantity, system, unit: money, most: rough && ROUGH_DIGITS });
       if (unit === '') return number;
       return unit === '°' ? number + unit : `${number} ${unit}`;
     })

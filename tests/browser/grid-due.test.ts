@@ -7,6 +7,13 @@ let page: GridPage;
 /** Draws what was typed, as the page does once it knows what follows from it. */
 let draw: () => Promise<void>;
 
+function fieldBeside(name: string): HTMLInputElement {
+  const field = document.createElement('input');
+  field.setAttribute('aria-label', name);
+  page.grid.after(field);
+  return field;
+}
+
 before(paint);
 beforeEach(async () => {
   page = await GridPage.open();
@@ -73,9 +80,7 @@ describe('what is typed while an edit waits to be drawn', () => {
   });
 
   it('lets the focus go elsewhere', async () => {
-    const other = document.createElement('input');
-    other.setAttribute('aria-label', 'Elsewhere');
-    page.grid.after(other);
+    const other = fieldBeside('Elsewhere');
     await sendKeys({ type: '7' });
     await sendKeys({ press: 'Enter' });
     other.focus();
@@ -86,9 +91,7 @@ describe('what is typed while an edit waits to be drawn', () => {
   });
 
   it('takes what is typed elsewhere before the focus has come', async () => {
-    const line = document.createElement('input');
-    line.setAttribute('aria-label', 'Formula line');
-    page.grid.after(line);
+    const line = fieldBeside('Formula line');
     line.focus();
     page.grid.dispatchEvent(new CustomEvent('cell-commit', { detail: {} }));
     page.grid.focusWhenDrawn();
@@ -99,16 +102,12 @@ describe('what is typed while an edit waits to be drawn', () => {
   });
 
   it('leaves the focus where it has gone meanwhile', async () => {
-    const [line, other] = ['Formula line', 'Elsewhere'].map((name) => {
-      const input = document.createElement('input');
-      input.setAttribute('aria-label', name);
-      page.grid.after(input);
-      return input;
-    });
-    line!.focus();
+    const line = fieldBeside('Formula line');
+    const other = fieldBeside('Elsewhere');
+    line.focus();
     page.grid.dispatchEvent(new CustomEvent('cell-commit', { detail: {} }));
     page.grid.focusWhenDrawn();
-    other!.focus();
+    other.focus();
     await draw();
     expect(document.activeElement).to.equal(other);
   });

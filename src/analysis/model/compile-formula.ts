@@ -1,6 +1,7 @@
 import type { AnyFunction } from '../../../functions/define.ts';
 import { Refused } from '../../engine/arguments.ts';
-import { formatAddress, parseAddress } from '../../formula/address.ts';
+import { formatAddress } from '../../formula/address.ts';
+import { readRectangle, sizeOf } from '../../formula/area.ts';
 import { slotsOf } from '../../formula/compile-call.ts';
 import { sheetName } from '../../formula/compile-reference.ts';
 import { childNamed, treeOf, type FormulaNode } from '../../formula/tree.ts';
@@ -90,11 +91,9 @@ class FormulaCompiler {
 
   #range(node: FormulaNode): Run | undefined {
     const sheet = this.#sheetOf(node);
-    const [first, last] = this.#addresses(node).map(parseAddress);
-    if (!first || !last) return undefined;
-    const [top, bottom] = [Math.min(first.row, last.row), Math.max(first.row, last.row)];
-    const [left, right] = [Math.min(first.column, last.column), Math.max(first.column, last.column)];
-    if ((bottom - top + 1) * (right - left + 1) > MOST_CELLS) return undefined;
+    const area = readRectangle(this.#addresses(node).join(':'));
+    if (!area || sizeOf(area) > MOST_CELLS) return undefined;
+    const { top, left, bottom, right } = area;
     const rows: (() => Held)[][] = [];
     for (let row = top; row <= bottom; row++) {
       const readers: (() => Held)[] = [];

@@ -17,7 +17,7 @@ export function resultWords(
 ): string {
   switch (value.kind) {
     case 'number':
-      return spaced(show(value.value, { quantity, system, ...(unit !== undefined && { unit }) }));
+      return spaced(show(value.value, { quantity, system, unit }));
     case 'text':
       return value.text;
     case 'truth':

@@ -50,7 +50,7 @@ export function bestAnswer(
     if (objective.kind === 'least' || objective.kind === 'most')
       return resultWords(named, { kind: 'number', value: number }, system);
     const { quantity, unit } = result;
-    const shown = show(number, { quantity, system, ...(unit !== undefined && { unit }), digits: 3 });
+    const shown = show(number, { quantity, system, unit, digits: 3 });
     return `${shown.number} ${shown.unit}`.trim();
   };
   const what = {

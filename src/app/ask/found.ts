@@ -65,7 +65,7 @@ function stretchesSaid({ input, target }: Seek, stretches: Seek['stretches'], sy
 function effectWords({ quantity, unit }: Result, perPercent: number, system: UnitSystem): string {
   // A degree of temperature has an offset, which a difference has not.
   const own = quantity === 'temperature' ? 'K' : unit;
-  const shown = show(perPercent, { quantity, system, ...(own !== undefined && { unit: own }), digits: 3 });
+  const shown = show(perPercent, { quantity, system, unit: own, digits: 3 });
   return `${perPercent > 0 ? '+' : ''}${shown.number}${shown.unit === '' ? '' : ` ${shown.unit}`}`;
 }
 

@@ -1,8 +1,8 @@
 import { refusalOf } from '../../document/apply.ts';
 import { addressesIn, rectangleOf } from '../../document/area.ts';
 import type { Command } from '../../document/command.ts';
+import { takenBy } from '../../document/commands/names.ts';
 import { originWords } from '../../document/origin-words.ts';
-import { sameWord } from '../../document/sheets.ts';
 import type { Origin, Sheet } from '../../document/types.ts';
 import { parseQuantity } from '../../units/parse.ts';
 import type { AppHost } from '../app-host.ts';
@@ -22,18 +22,15 @@ export const questionOf: Readonly<Record<'name' | 'range' | 'choices' | 'unit' |
         ? { kind: 'define-name', sheet: sheet.id, name, cells }
         : { kind: 'rename-name', sheet: sheet.id, from: held, to: name };
     const isNothing = (text: string): boolean => text.trim() === '' || text === held;
-    // Formulas that say the name would all at once mean other cells.
-    const taken = (name: string): string | undefined => {
-      const [other, at] = [...sheet.names].find(([each]) => each !== held && sameWord(each, name)) ?? [];
-      return other && `"${other}" already names ${String(at)} on this sheet; choose another name.`;
-    };
+    const wrong = (name: string): string | undefined =>
+      takenBy(sheet, name, held)?.refused ?? refused(app, naming(name));
     const asked = await app.dialog.ask({
       title: `Name ${cells}`,
       text: 'Formulas of this sheet can then say the name; other sheets write Sheet!Name.',
       label: 'Name',
       value: held ?? '',
       confirm: 'Name',
-      check: (text) => (isNothing(text) ? undefined : (taken(text.trim()) ?? refused(app, naming(text.trim())))),
+      check: (text) => (isNothing(text) ? undefined : wrong(text.trim())),
     });
     if (asked !== undefined && !isNothing(asked)) await app.acts.do(naming(asked.trim()));
   },

@@ -1,3 +1,5 @@
+import { focused } from '../focused.ts';
+
 /** What becomes of what is typed while something is held. */
 export interface HeldActs {
   press(event: KeyboardEvent): void;
@@ -9,7 +11,7 @@ export interface HeldActs {
 export class Held {
   readonly #acts: HeldActs;
   #act: ((isHere: boolean) => void) | undefined;
-  #focus: Element | null = null;
+  #focus: HTMLElement | undefined;
   #until = new AbortController();
 
   constructor(acts: HeldActs) {
@@ -49,11 +51,4 @@ export class Held {
     event.stopImmediatePropagation();
     act();
   }
-}
-
-/** The element that has the focus, inside of components as well. */
-function focused(): Element | null {
-  let element = document.activeElement;
-  while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement;
-  return element;
 }

@@ -1,6 +1,7 @@
 import { LitElement, css, html, nothing, type TemplateResult } from 'lit';
 import { customElement, property, query } from 'lit/decorators.js';
 import { controlStyles } from '../control-styles.ts';
+import { focused } from '../focused.ts';
 
 /** One line of a menu; `separated` draws a hairline above it. */
 export interface MenuItem {
@@ -190,13 +191,6 @@ export class PopMenu extends LitElement {
     this.#close();
     this.dispatchEvent(new CustomEvent('choose', { detail: { name: item.name } }));
   }
-}
-
-/** The element that has the focus, inside whatever components. */
-function focused(): HTMLElement | undefined {
-  let active = document.activeElement;
-  while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
-  return active instanceof HTMLElement ? active : undefined;
 }
 
 declare global {

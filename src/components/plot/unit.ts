@@ -32,7 +32,7 @@ export function unitOf(quantity: QuantityName, symbol: string, system: UnitSyste
 
 /** Number and unit in one text, with a space that does not break. */
 export function spell(si: number, quantity: QuantityName, system: UnitSystem, unit?: string): string {
-  const shown = show(si, { quantity, system, ...(unit === undefined ? {} : { unit }) });
+  const shown = show(si, { quantity, system, unit });
   return shown.unit === '' ? shown.number : `${shown.number}\u00a0${shown.unit}`;
 }
 

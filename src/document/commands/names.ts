@@ -3,7 +3,7 @@ import type { Refusal } from '../command.ts';
 import { checkName } from '../legal-name.ts';
 import { renamedName, rewriteShown } from '../references.ts';
 import { sameWord, sheetOf, withSheet } from '../sheets.ts';
-import type { OctavoDocument } from '../types.ts';
+import type { OctavoDocument, Sheet } from '../types.ts';
 
 /** Calls a cell or a range by a name, on its sheet; a name already there is given its new cells, and how it is written now. */
 export function defineName(
@@ -28,6 +28,14 @@ export function defineName(
   return withSheet(document, { ...sheet, names, ...rewriteShown(sheet, (cell) => (cell === held ? name : cell)) });
 }
 
+/** Why cells of a sheet cannot have a name: others have it, whose formulas would all at once mean these.
+ *  @param held - The name that the cells have now. */
+export function takenBy({ names }: Sheet, name: string, held: string | undefined): Refusal | undefined {
+  const [other, cells] = [...names].find(([each]) => each !== held && sameWord(each, name)) ?? [];
+  if (other === undefined) return undefined;
+  return { refused: `"${other}" already names ${String(cells)} on this sheet; choose another name.` };
+}
+
 /** Formulas and plots that use the name follow, on every sheet. */
 export function renameName(document: OctavoDocument, id: string, from: string, to: string): OctavoDocument | Refusal {
   const sheet = sheetOf(document, id);
@@ -36,10 +44,8 @@ export function renameName(document: OctavoDocument, id: string, from: string, t
   if (held === to) return document;
   const wrong = checkName(to);
   if (wrong) return wrong;
-  const taken = [...sheet.names.keys()].find((each) => each !== held && sameWord(each, to));
-  if (taken !== undefined) {
-    return { refused: `"${taken}" already names ${sheet.names.get(taken)} on this sheet; choose another name.` };
-  }
+  const taken = takenBy(sheet, to, held);
+  if (taken) return taken;
   const rewritten = renamedName(document, id, held, to);
   const changed = sheetOf(rewritten, id);
   const names = new Map([...changed.names].map(([name, cells]) => [name === held ? to : name, cells]));
